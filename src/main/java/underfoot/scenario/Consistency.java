@@ -1,0 +1,199 @@
+package underfoot.scenario;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Finds statements of one scenario that cannot all be true. */
+final class Consistency {
+  private static final String WALL = "room.doors[].wall";
+  private static final String FROM = "room.doors[].from";
+  private static final String WIDTH = "room.doors[].width";
+  private static final String AREA = "room.area";
+  private static final Node NOWHERE = new Node.Scalar("", 0, 0);
+
+  private final FactBook book;
+  private final String file;
+  private final Map<String, List<Given>> byKey = new HashMap<>();
+  private final List<Fault> faults;
+
+  Consistency(FactBook book, String file, List<Given> givens, List<Fault> faults) {
+    this.book = book;
+    this.file = file;
+    this.faults = faults;
+    for (Given given : givens) {
+      byKey.computeIfAbsent(given.key(), key -> new ArrayList<>()).add(given);
+    }
+  }
+
+  void check(
+      List<Point> outline,
+      List<Node> outlinePlaces,
+      List<Reading> readings,
+      List<Node> readingPlaces) {
+    for (Contradiction contradiction : book.contradictions()) {
+      contradiction(contradiction);
+    }
+    if (!outline.isEmpty()) {
+      area(outline);
+      doors(outline);
+    }
+    readings(outline, readings, readingPlaces);
+  }
+
+  private List<Given> all(String key) {
+    return byKey.getOrDefault(key, List.of());
+  }
+
+  private void contradiction(Contradiction contradiction) {
+    for (Given first : all(contradiction.first())) {
+      for (Given second : all(contradiction.second())) {
+        boolean together =
+            !first.definition().list().equals(second.definition().list())
+                || first.about().equals(second.about());
+        if (together && contradiction.holds(first, second)) {
+          boolean inOrder =
+              first.line() < second.line()
+                  || (first.line() == second.line() && first.column() <= second.column());
+          Given earlier = inOrder ? first : second;
+          Given later = inOrder ? second : first;
+          fault(
+              later,
+              name(later)
+                  + " "
+                  + later.text()
+                  + " does not go with "
+                  + name(earlier)
+                  + " "
+                  + earlier.text()
+                  + (earlier.line() > 0 ? " on line " + earlier.line() : ""),
+              contradiction.says());
+        }
+      }
+    }
+  }
+
+  private static String name(Given given) {
+    return given.called() + (given.about().isEmpty() ? "" : " of " + Words.quote(given.about()));
+  }
+
+  private void area(List<Point> outline) {
+    double enclosed = Math.abs(Outline.area(outline)) / 1e6;
+    for (Given area : all(AREA)) {
+      double off = Math.abs(area.number() - enclosed) / enclosed * 100;
+      if (off > book.limit("area-off-outline")) {
+        fault(
+            area,
+            String.format(
+                Locale.ROOT, "area: %s, but the outline encloses %.2f m2", area.text(), enclosed),
+            "leave the area out, or check the corners of the outline");
+      }
+    }
+  }
+
+  private void doors(List<Point> outline) {
+    List<Given> walls = all(WALL);
+    for (int i = 0; i < walls.size(); i++) {
+      Given wall = walls.get(i);
+      if (!wall.known()) {
+        continue;
+      }
+      if (wall.number() >= outline.size()) {
+        fault(
+            wall,
+            "wall: "
+                + wall.text()
+                + " is not a wall of the outline, which has "
+                + outline.size()
+                + ", from 0 to "
+                + (outline.size() - 1),
+            "wall 0 runs from the first corner to the second");
+        continue;
+      }
+      Given from = all(FROM).get(i);
+      Given width = all(WIDTH).get(i);
+      double length = Outline.wallLength(outline, (int) wall.number());
+      double end = from.number() + (width.known() ? width.number() : 0);
+      if (from.known() && end > length + book.limit("door-past-wall")) {
+        fault(
+            width.known() ? width : from,
+            String.format(
+                Locale.ROOT,
+                "%s ends %.0f mm along its wall, which is %.0f mm long",
+                Words.quote(wall.about()),
+                end,
+                length),
+            "check wall, from and width: from is measured from the wall's first corner");
+      }
+      for (int j = 0; j < i; j++) {
+        overlap(i, j);
+      }
+    }
+  }
+
+  private void overlap(int i, int j) {
+    Given wall = all(WALL).get(i);
+    Given from = all(FROM).get(i);
+    Given earlier = all(FROM).get(j);
+    double slack = book.limit("door-past-wall");
+    if (all(WALL).get(j).number() == wall.number()
+        && from.number() + slack < earlier.number() + all(WIDTH).get(j).number()
+        && earlier.number() + slack < from.number() + all(WIDTH).get(i).number()) {
+      fault(
+          from,
+          Words.quote(wall.about())
+              + " stands in the same place as "
+              + Words.quote(earlier.about()),
+          "check wall, from and width of both");
+    }
+  }
+
+  private void readings(List<Point> outline, List<Reading> readings, List<Node> places) {
+    Gradual found = new Gradual(file, faults, "readings");
+    double slack = book.limit("reading-outside-outline");
+    double place = book.limit("same-place");
+    double height = book.limit("same-height");
+    Map<Long, Integer> seen = new HashMap<>();
+    for (int i = 0; i < readings.size(); i++) {
+      Reading reading = readings.get(i);
+      Node at = i < places.size() ? places.get(i) : NOWHERE;
+      if (!outline.isEmpty() && Outline.outside(outline, reading.x(), reading.y()) > slack) {
+        found.add(
+            at,
+            String.format(
+                Locale.ROOT,
+                "readings: the reading at %.0f mm, %.0f mm lies outside the room",
+                reading.x(),
+                reading.y()),
+            "check it against the outline; each reading is [x, y, height]");
+      }
+      long cell = Math.round(reading.x() / place) * 1_000_003L + Math.round(reading.y() / place);
+      Integer twin = seen.putIfAbsent(cell, i);
+      if (twin != null && Math.abs(readings.get(twin).z() - reading.z()) > height) {
+        found.add(
+            at,
+            String.format(
+                Locale.ROOT,
+                "readings: the place %.0f mm, %.0f mm is read twice, as %s mm and as %s mm",
+                reading.x(),
+                reading.y(),
+                plain(readings.get(twin).z()),
+                plain(reading.z())),
+            "keep the reading that is right");
+      }
+    }
+    found.end();
+  }
+
+  private static String plain(double mm) {
+    return mm == Math.rint(mm)
+        ? String.format(Locale.ROOT, "%.0f", mm)
+        : String.format(Locale.ROOT, "%.1f", mm);
+  }
+
+  private void fault(Given at, String what, String how) {
+    faults.add(new Fault(file, at.line(), at.column(), what, how));
+  }
+}

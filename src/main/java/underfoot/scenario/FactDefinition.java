@@ -1,0 +1,69 @@
+package underfoot.scenario;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What may be said of one fact of a scenario, as a facts file defines it.
+ *
+ * @param key the fact's place in a scenario, such as {@code room.doors[].gap under leaf}; {@code
+ *     []} marks the entries of a list
+ * @param called the name rules use, such as {@code gap under leaf}
+ * @param kind what sort of value it has
+ * @param of its choices; empty unless it is a choice
+ * @param also other words for its choices, each with the choice it stands for
+ * @param refused values that are out of scope, each with the message that says why
+ * @param dimension what its quantity measures; null unless it is a quantity
+ * @param least the least value allowed, in the base unit; NaN if there is none
+ * @param most the greatest value allowed, in the base unit; NaN if there is none
+ * @param leastText the least value as the facts file writes it; empty if there is none
+ * @param mostText the greatest value as the facts file writes it; empty if there is none
+ * @param required whether a scenario must give it
+ * @param shorthandFor the key that may hold this fact's value directly ({@code heating: none} for
+ *     {@code heating: {kind: none}}); empty if there is none
+ * @param means what the fact is, in plain words
+ * @param ask the question put to a person; empty if it is not asked
+ * @param look how to find out on site; empty if there is no advice
+ * @param otherwise other values tried to see what hangs on the fact
+ * @param example a value as a scenario would write it
+ * @param file the facts file that defines it
+ * @param line the line of that file
+ */
+public record FactDefinition(
+    String key,
+    String called,
+    Kind kind,
+    List<String> of,
+    Map<String, String> also,
+    Map<String, String> refused,
+    Dimension dimension,
+    double least,
+    double most,
+    String leastText,
+    String mostText,
+    boolean required,
+    String shorthandFor,
+    String means,
+    String ask,
+    String look,
+    List<String> otherwise,
+    String example,
+    String file,
+    int line) {
+
+  /** The last part of the key: the word written in a scenario, such as {@code gap under leaf}. */
+  public String word() {
+    return Words.last(key);
+  }
+
+  /** Whether it is a fact of the entries of a list, such as each door. */
+  public boolean ofEntries() {
+    return key.contains("[].");
+  }
+
+  /** The list it belongs to, such as {@code room.doors[]}; empty if it belongs to none. */
+  public String list() {
+    int end = key.lastIndexOf("[].");
+    return end < 0 ? "" : key.substring(0, end + 2);
+  }
+}

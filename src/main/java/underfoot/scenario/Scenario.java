@@ -1,0 +1,139 @@
+package underfoot.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A floor as its scenario states it, checked and free of contradictions.
+ *
+ * @param file the name of the file it was read from
+ * @param name the scenario's own name
+ * @param practice whose guidance applies, such as {@code uk}
+ * @param givens what is said of every defined fact, in the order of the facts files: known, unknown
+ *     or not applicable. A fact of a list's entries stands once for each entry; an outline,
+ *     readings and lists stand as how many there are
+ * @param outline the room's corners in millimetres, in the order given, the first not repeated;
+ *     empty if unknown
+ * @param readings the spot heights in millimetres; empty if unknown
+ * @param book what may be said in a scenario
+ */
+public record Scenario(
+    String file,
+    String name,
+    String practice,
+    List<Given> givens,
+    List<Point> outline,
+    List<Reading> readings,
+    FactBook book) {
+
+  /** Takes copies of the lists. */
+  public Scenario {
+    givens = List.copyOf(givens);
+    outline = List.copyOf(outline);
+    readings = List.copyOf(readings);
+  }
+
+  /**
+   * What is said of a fact of the floor as a whole.
+   *
+   * @param key the fact's key, or the end of it if only one fact ends so
+   * @return what is said; empty if there is no such fact, or it belongs to the entries of a list
+   */
+  public Optional<Given> find(String key) {
+    return find(key, "");
+  }
+
+  /**
+   * What is said of a fact of one entry of a list.
+   *
+   * @param key the fact's key, such as {@code room.doors[].gap under leaf}, or the end of it
+   * @param about the entry, such as {@code kitchen door}; empty for a fact of the floor as a whole
+   * @return what is said; empty if there is no such fact or entry
+   */
+  public Optional<Given> find(String key, String about) {
+    for (Given given : givens) {
+      if (given.key().equals(key) && given.about().equals(about)) {
+        return Optional.of(given);
+      }
+    }
+    Optional<FactDefinition> fact = book.find(key);
+    if (fact.isEmpty() || fact.get().key().equals(key)) {
+      return Optional.empty();
+    }
+    return find(fact.get().key(), about);
+  }
+
+  /**
+   * The entries of a list.
+   *
+   * @param list the list, such as {@code room.doors[]}
+   * @return their names in the order of the file; {@code door 1} and so on for those without
+   */
+  public List<String> entries(String list) {
+    Set<String> names = new LinkedHashSet<>();
+    for (Given given : givens) {
+      if (given.definition().list().equals(list)) {
+        names.add(given.about());
+      }
+    }
+    return List.copyOf(names);
+  }
+
+  /**
+   * This scenario with one fact changed, checked as a file would be. Other facts stay as they are.
+   *
+   * @param key the fact's key, or the end of it if only one fact ends so
+   * @param about the entry of a list it belongs to; may be empty if the list has one entry, and for
+   *     a fact of the floor as a whole
+   * @param valueText the new value as a scenario would write it, such as {@code 3.4 m} or {@code
+   *     unknown}
+   * @return the changed scenario
+   * @throws ScenarioFaults if there is no such fact or entry, the value is none of it, or it
+   *     contradicts another
+   */
+  public Scenario with(String key, String about, String valueText) throws ScenarioFaults {
+    FactDefinition fact = book.find(key).orElse(null);
+    if (fact == null) {
+      List<String> keys = book.definitions().stream().map(FactDefinition::key).toList();
+      String near = Nearest.to(key, keys);
+      throw fault(
+          Words.quote(key) + " is not one fact of a scenario",
+          near.isEmpty() ? "write the whole key" : "write: " + near);
+    }
+    String entry = entry(fact, about);
+    return new Gatherer(book, file).change(this, fact, entry, valueText);
+  }
+
+  private String entry(FactDefinition fact, String about) throws ScenarioFaults {
+    if (!fact.ofEntries()) {
+      if (about.isEmpty()) {
+        return "";
+      }
+      throw fault(fact.key() + " is a fact of the whole floor, not of " + Words.quote(about), "");
+    }
+    List<String> entries = entries(fact.list());
+    if (about.isEmpty() && entries.size() == 1) {
+      return entries.get(0);
+    }
+    List<String> alike = new ArrayList<>(entries);
+    alike.removeIf(name -> !Words.alike(name).equals(Words.alike(about)));
+    if (alike.size() == 1) {
+      return alike.get(0);
+    }
+    throw fault(
+        "the scenario has no " + fact.list().replace("[]", "") + " called " + Words.quote(about),
+        entries.isEmpty() ? "" : "write one of: " + String.join(", ", entries));
+  }
+
+  private ScenarioFaults fault(String what, String how) {
+    return new ScenarioFaults(List.of(new Fault(file, 0, 0, what, how)));
+  }
+
+  @Override
+  public String toString() {
+    return "scenario " + name;
+  }
+}

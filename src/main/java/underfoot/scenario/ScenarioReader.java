@@ -1,0 +1,47 @@
+package underfoot.scenario;
+
+import java.util.List;
+
+/** Reads scenario files. One reader may be used for many files and by several threads. */
+public final class ScenarioReader {
+  private final FactBook book;
+
+  /**
+   * A reader for what a rule base lets a scenario say.
+   *
+   * @param book the facts that may be said
+   */
+  public ScenarioReader(FactBook book) {
+    this.book = book;
+  }
+
+  /**
+   * Reads a scenario.
+   *
+   * @param fileName the file's name as the user gave it, for messages
+   * @param content the file's bytes: YAML in UTF-8, at most a megabyte
+   * @return the scenario
+   * @throws ScenarioFaults if anything is wrong with it; all faults at once, each with its place
+   *     and how to put it right
+   */
+  public Scenario read(String fileName, byte[] content) throws ScenarioFaults {
+    Node root = YamlTree.read(fileName, content, (int) book.limit("largest-file"));
+    if (root instanceof Node.Keys keys) {
+      return new Gatherer(book, fileName).scenario(keys);
+    }
+    throw new ScenarioFaults(
+        List.of(
+            new Fault(
+                fileName,
+                root.line(),
+                root.column(),
+                root instanceof Node.Items
+                    ? "the scenario begins with a list, but keys are needed"
+                    : "the scenario is one text, but keys are needed",
+                "for example: scenario: " + example("scenario"))));
+  }
+
+  private String example(String key) {
+    return book.find(key).map(FactDefinition::example).orElse("");
+  }
+}
