@@ -1,7 +1,7 @@
 package underfoot.scenario;
 
 /** Finds the word most like a misspelt one. */
-final class Nearest {
+public final class Nearest {
   private static final int LONGEST = 60;
 
   private Nearest() {}
@@ -13,7 +13,7 @@ final class Nearest {
    * @param known the words to choose from
    * @return the nearest, or an empty text if none is near enough to be meant
    */
-  static String to(String written, Iterable<String> known) {
+  public static String to(String written, Iterable<String> known) {
     String w = cut(Words.alike(written));
     String best = "";
     int least = Integer.MAX_VALUE;
@@ -35,7 +35,7 @@ final class Nearest {
   }
 
   /** Edits (insert, drop, replace, swap two neighbours) that turn one word into the other. */
-  static int distance(String a, String b) {
+  public static int distance(String a, String b) {
     int[] before = new int[b.length() + 1];
     int[] last = new int[b.length() + 1];
     int[] now = new int[b.length() + 1];

@@ -1,0 +1,14 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * A caution.
+ *
+ * @param because why
+ * @param severity how bad it can be
+ * @param wording the id of the text
+ * @param about which of several things it is about; empty for the room
+ */
+public record Caution(Because because, Severity severity, String wording, String about)
+    implements Conclusion {}

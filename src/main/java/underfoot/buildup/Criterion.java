@@ -1,0 +1,12 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * What build-ups are ranked by.
+ *
+ * @param because why
+ * @param order its place, the smallest first
+ * @param name the criterion
+ */
+public record Criterion(Because because, int order, String name) implements Conclusion {}

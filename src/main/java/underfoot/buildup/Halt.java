@@ -1,0 +1,17 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * A finding that decides the verdict.
+ *
+ * @param because why
+ * @param verdict {@link Verdict#STOP} or {@link Verdict#OUTSIDE_GUIDANCE}
+ * @param wording the id of the text
+ */
+public record Halt(Because because, Verdict verdict, String wording) implements Conclusion {
+  /** Whether tiling must not go ahead. */
+  public boolean isStop() {
+    return verdict == Verdict.STOP;
+  }
+}

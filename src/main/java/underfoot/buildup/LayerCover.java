@@ -1,0 +1,13 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Figure;
+
+/**
+ * The contact a bed must have. Of several the greatest holds.
+ *
+ * @param because why
+ * @param layer the layer kind's id
+ * @param figure the share of the area in contact
+ */
+public record LayerCover(Because because, String layer, Figure figure) implements Conclusion {}

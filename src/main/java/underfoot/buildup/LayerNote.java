@@ -1,0 +1,14 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * Something to be said of a layer.
+ *
+ * @param because why
+ * @param layer the layer kind's id
+ * @param wording the id of the text
+ * @param fixing whether it says how the layer is fixed
+ */
+public record LayerNote(Because because, String layer, String wording, boolean fixing)
+    implements Conclusion {}

@@ -1,0 +1,13 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * A build-up worth working out.
+ *
+ * @param because why
+ * @param route the way of building, such as {@code rigid board}
+ * @param standing how the trade sees it here: {@code the usual way}, {@code a fuller way} or {@code
+ *     a lesser way}
+ */
+public record Offer(Because because, String route, String standing) implements Conclusion {}

@@ -1,0 +1,15 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * Something to be put right first.
+ *
+ * @param because why
+ * @param wording the id of the text
+ * @param hold whether it is a hold point: something unknown that could hurt, to be cleared before
+ *     any work
+ * @param about which of several things it is about; empty for the room
+ */
+public record Remedy(Because because, String wording, boolean hold, String about)
+    implements Conclusion {}

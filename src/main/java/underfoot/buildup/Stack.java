@@ -1,0 +1,77 @@
+package underfoot.buildup;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+
+/**
+ * The layers of one build-up from the stripped base to the tile.
+ *
+ * @param layers in the order they are laid
+ */
+public record Stack(List<StackLayer> layers) {
+  /** Copies the list. */
+  public Stack {
+    layers = List.copyOf(layers);
+  }
+
+  /**
+   * Puts the layers that rules asked for in order. Where several rules ask for the same layer it is
+   * laid once, as thick as the one that asks most.
+   *
+   * @param concluded what the rules concluded
+   * @param figures where figures are looked up
+   * @param facts where facts are looked up
+   */
+  public static Stack of(List<?> concluded, Figures figures, Facts facts) {
+    Map<String, List<Laid>> byKind = new LinkedHashMap<>();
+    for (Object one : concluded) {
+      if (one instanceof Laid laid) {
+        byKind.computeIfAbsent(laid.kind().id(), id -> new ArrayList<>()).add(laid);
+      }
+    }
+    List<StackLayer> layers = new ArrayList<>();
+    for (List<Laid> laid : byKind.values()) {
+      LayerThickness thickness = LayerThickness.even(0);
+      for (Laid one : laid) {
+        thickness = thickness.or(LayerThickness.of(one, figures, facts));
+      }
+      layers.add(new StackLayer(laid.get(0).kind(), thickness, laid));
+    }
+    layers.sort(Comparator.comparingInt(layer -> layer.kind().place()));
+    return new Stack(layers);
+  }
+
+  /** What the layers add to the height of the floor, mm. */
+  public LayerThickness rise() {
+    double min = 0;
+    double mean = 0;
+    double max = 0;
+    for (StackLayer layer : layers) {
+      min += layer.thickness().min();
+      mean += layer.thickness().mean();
+      max += layer.thickness().max();
+    }
+    return new LayerThickness(min, mean, max);
+  }
+
+  /** What the layers weigh, kg/m2, at their mean thickness. */
+  public double mass(Figures figures) {
+    double mass = 0;
+    for (StackLayer layer : layers) {
+      if (!layer.kind().mass().isEmpty()) {
+        mass += figures.get(layer.kind().mass()).value() * layer.thickness().mean();
+      }
+    }
+    return mass;
+  }
+
+  /** Whether it has a layer of that kind. */
+  public boolean has(String kind) {
+    return layers.stream().anyMatch(layer -> layer.kind().id().equals(kind));
+  }
+}

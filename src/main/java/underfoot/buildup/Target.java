@@ -1,0 +1,12 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Figure;
+
+/**
+ * A coverage target for the tile bed. Of several the greatest holds.
+ *
+ * @param because why
+ * @param figure the share of each tile's back in contact
+ */
+public record Target(Because because, Figure figure) implements Conclusion {}

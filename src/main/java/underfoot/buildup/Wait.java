@@ -1,0 +1,16 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Figure;
+
+/**
+ * A step of the programme with the time it takes or holds up the next. Of several for one step the
+ * longest holds.
+ *
+ * @param because why
+ * @param step the id of the step's text
+ * @param figure the time at the reference temperature of the data sheet
+ * @param cures whether it runs faster or slower with temperature
+ */
+public record Wait(Because because, String step, Figure figure, boolean cures)
+    implements Conclusion {}

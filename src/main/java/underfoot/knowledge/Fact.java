@@ -1,0 +1,60 @@
+package underfoot.knowledge;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One thing held to be true of this floor.
+ *
+ * @param key the scenario key, such as {@code subfloor.deck}, or the name for facts that are not in
+ *     scenario files
+ * @param name what rules call it, such as {@code deck}
+ * @param about which of several things it is about, such as a door's name; empty for the room
+ * @param text the value in words, such as {@code square-edged boards} or {@code 21 mm}
+ * @param number the value in the base unit of its dimension; NaN where it is not a number
+ * @param from where it comes from
+ * @param how for measured facts the formula with its numbers, otherwise empty
+ * @param uses what a measured fact was worked out from; empty for the others
+ * @param because why a rule assumed or concluded it; null for the others
+ */
+public record Fact(
+    String key,
+    String name,
+    String about,
+    String text,
+    double number,
+    From from,
+    String how,
+    List<Object> uses,
+    Because because) {
+
+  /** Copies the list. */
+  public Fact {
+    Objects.requireNonNull(key);
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(about);
+    Objects.requireNonNull(text);
+    uses = List.copyOf(uses);
+  }
+
+  /** A fact that the scenario states. */
+  public static Fact stated(String key, String name, String about, String text, double number) {
+    return new Fact(key, name, about, text, number, From.SCENARIO, "", List.of(), null);
+  }
+
+  /** A fact worked out from others. */
+  public static Fact measured(
+      String name, String about, String text, double number, String how, List<Object> uses) {
+    return new Fact(name, name, about, text, number, From.MEASURED, how, uses, null);
+  }
+
+  /** Name and value as one text, which rules match in a single comparison. */
+  public String getSays() {
+    return name + ": " + text;
+  }
+
+  /** Whether the value is a number. */
+  public boolean hasNumber() {
+    return !Double.isNaN(number);
+  }
+}

@@ -1,0 +1,76 @@
+package underfoot.knowledge;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The facts held of one floor, by name and by what they are about. Of two, the later holds. */
+public final class Facts {
+  private final Map<String, Fact> byName = new LinkedHashMap<>();
+
+  /** Adds facts. */
+  public Facts addAll(Iterable<?> objects) {
+    for (Object object : objects) {
+      if (object instanceof Fact fact) {
+        add(fact);
+      }
+    }
+    return this;
+  }
+
+  /** Adds one fact. */
+  public void add(Fact fact) {
+    byName.put(fact.name() + '\n' + fact.about(), fact);
+  }
+
+  /** The fact of that name about the room, or null. */
+  public Fact find(String name) {
+    return find(name, "");
+  }
+
+  /** The fact of that name about one thing, or null. */
+  public Fact find(String name, String about) {
+    return byName.get(name + '\n' + about);
+  }
+
+  /** The fact about that thing, or failing that about the room, or null. */
+  public Fact findNear(String name, String about) {
+    Fact near = find(name, about);
+    return near == null ? find(name) : near;
+  }
+
+  /** The number of a fact about the room; NaN if there is none. */
+  public double number(String name) {
+    return number(name, "");
+  }
+
+  /** The number of a fact about one thing; NaN if there is none. */
+  public double number(String name, String about) {
+    Fact fact = find(name, about);
+    return fact == null ? Double.NaN : fact.number();
+  }
+
+  /** The text of a fact about the room; empty if there is none. */
+  public String text(String name) {
+    Fact fact = find(name);
+    return fact == null ? "" : fact.text();
+  }
+
+  /** What the facts of a name are about, in order. */
+  public List<String> abouts(String name) {
+    List<String> abouts = new ArrayList<>();
+    for (Fact fact : byName.values()) {
+      if (fact.name().equals(name)) {
+        abouts.add(fact.about());
+      }
+    }
+    return abouts;
+  }
+
+  /** All facts in the order they were added. */
+  public Collection<Fact> all() {
+    return byName.values();
+  }
+}

@@ -1,0 +1,120 @@
+package underfoot.knowledge;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import underfoot.scenario.Dimension;
+import underfoot.scenario.NotAQuantity;
+import underfoot.scenario.Quantity;
+import underfoot.scenario.RuleFiles;
+
+/** Every number that a rule or a formula uses, by name. */
+public final class Figures {
+  private final Map<String, Figure> byName;
+
+  private Figures(Map<String, Figure> byName) {
+    this.byName = byName;
+  }
+
+  /** Reads the figures for one practice; those for any practice belong to each. */
+  static Figures load(RuleFiles files, String practice) throws KnowledgeFault {
+    Map<String, Figure> byName = new LinkedHashMap<>();
+    for (Entries.Entry entry : Entries.readFolder(files, "figures")) {
+      if (!entry.fields().containsKey("value")) {
+        continue; // a price book or another table kept beside the figures
+      }
+      Figure figure = read(entry);
+      if (!figure.practice().equals(practice) && !figure.practice().equals("any")) {
+        continue;
+      }
+      if (byName.put(figure.name(), figure) != null) {
+        throw new KnowledgeFault(
+            entry.file(),
+            entry.line(),
+            "figure '" + entry.name() + "' stands twice; give one of them another name");
+      }
+    }
+    return new Figures(byName);
+  }
+
+  private static Figure read(Entries.Entry entry) throws KnowledgeFault {
+    String text = entry.required("value");
+    int end = 0;
+    while (end < text.length() && "+-.0123456789eE".indexOf(text.charAt(end)) >= 0) {
+      end++;
+    }
+    double value;
+    try {
+      value = Double.parseDouble(text.substring(0, end));
+    } catch (NumberFormatException e) {
+      throw new KnowledgeFault(
+          entry.file(),
+          entry.line(),
+          "figure '" + entry.name() + "' must begin with a number; write value: 3 mm");
+    }
+    return new Figure(
+        entry.name(),
+        entry.required("description"),
+        text,
+        value,
+        text.substring(end).strip(),
+        base(text, text.substring(end).strip(), value),
+        entry.required("practice"),
+        entry.required("source"),
+        entry.required("status"),
+        entry.field("note"));
+  }
+
+  /** The number in the base unit of its dimension, where scenarios use that dimension. */
+  private static double base(String text, String unit, double value) {
+    for (Dimension dimension : Dimension.values()) {
+      boolean ours =
+          dimension.units().stream()
+              .anyMatch(one -> one.symbol().equals(unit) || one.spellings().contains(unit));
+      if (ours) {
+        try {
+          return Quantity.parse(text, dimension).value();
+        } catch (NotAQuantity e) {
+          return value;
+        }
+      }
+    }
+    return value;
+  }
+
+  /**
+   * One figure.
+   *
+   * @throws MissingKnowledge if there is none of that name
+   */
+  public Figure get(String name) {
+    Figure figure = byName.get(name);
+    if (figure == null) {
+      throw new MissingKnowledge("figure", name);
+    }
+    return figure;
+  }
+
+  /** Whether there is a figure of that name. */
+  public boolean has(String name) {
+    return byName.containsKey(name);
+  }
+
+  /** All figures whose names begin with a prefix, in the order of the files. */
+  public List<Figure> startingWith(String prefix) {
+    List<Figure> found = new ArrayList<>();
+    for (Figure figure : byName.values()) {
+      if (figure.name().startsWith(prefix)) {
+        found.add(figure);
+      }
+    }
+    return found;
+  }
+
+  /** All figures. */
+  public Collection<Figure> all() {
+    return byName.values();
+  }
+}

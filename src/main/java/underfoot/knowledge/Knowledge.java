@@ -1,0 +1,123 @@
+package underfoot.knowledge;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import underfoot.scenario.FactBook;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.RuleFiles;
+
+/** All that the rules refer to by name, for one practice. It never changes once loaded. */
+public final class Knowledge {
+  private final FactBook facts;
+  private final Figures figures;
+  private final Wording wording;
+  private final Layers layers;
+  private final Map<String, List<String>> scales;
+  private final Map<String, Source> sources;
+  private final Map<String, String> keys = new HashMap<>();
+
+  private Knowledge(
+      FactBook facts,
+      Figures figures,
+      Wording wording,
+      Layers layers,
+      Map<String, List<String>> scales,
+      Map<String, Source> sources) {
+    this.facts = facts;
+    this.figures = figures;
+    this.wording = wording;
+    this.layers = layers;
+    this.scales = scales;
+    this.sources = sources;
+    for (FactDefinition definition : facts.definitions()) {
+      if (!definition.called().isEmpty()) {
+        keys.put(definition.called(), definition.key());
+      }
+    }
+  }
+
+  /**
+   * Loads the knowledge base.
+   *
+   * @param files where it is
+   * @param facts the facts that scenarios may state, loaded from the same place
+   * @param practice whose published guidance applies, such as {@code uk}
+   * @throws KnowledgeFault if a file cannot be used as it stands
+   */
+  public static Knowledge load(RuleFiles files, FactBook facts, String practice)
+      throws KnowledgeFault {
+    Map<String, List<String>> scales = new LinkedHashMap<>();
+    for (Entries.Entry entry : Entries.readFolder(files, "layers")) {
+      if (entry.lists().containsKey("list")) {
+        scales.put(entry.name(), entry.lists().get("list"));
+      }
+    }
+    Map<String, Source> sources = new LinkedHashMap<>();
+    for (Entries.Entry entry : Entries.readFile(files, "sources.yaml")) {
+      sources.put(
+          entry.name(),
+          new Source(
+              entry.name(),
+              entry.required("title"),
+              entry.required("status"),
+              entry.field("note")));
+    }
+    return new Knowledge(
+        facts,
+        Figures.load(files, practice),
+        Wording.load(files),
+        Layers.load(files),
+        Map.copyOf(scales),
+        sources);
+  }
+
+  /** The facts that scenarios may state. */
+  public FactBook facts() {
+    return facts;
+  }
+
+  /** The numbers. */
+  public Figures figures() {
+    return figures;
+  }
+
+  /** The sentences. */
+  public Wording wording() {
+    return wording;
+  }
+
+  /** The kinds of layer. */
+  public Layers layers() {
+    return layers;
+  }
+
+  /** The classes of material, each scale from the least to the strictest. */
+  public Map<String, List<String>> scales() {
+    return scales;
+  }
+
+  /** The bibliography. */
+  public Map<String, Source> sources() {
+    return sources;
+  }
+
+  /**
+   * One entry of the bibliography.
+   *
+   * @throws MissingKnowledge if there is none of that id
+   */
+  public Source source(String id) {
+    Source source = sources.get(id);
+    if (source == null) {
+      throw new MissingKnowledge("source", id);
+    }
+    return source;
+  }
+
+  /** The scenario key of a fact by the name rules use; the name itself if it is in no scenario. */
+  public String keyOf(String name) {
+    return keys.getOrDefault(name, name);
+  }
+}

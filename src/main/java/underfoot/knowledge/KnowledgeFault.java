@@ -1,0 +1,28 @@
+package underfoot.knowledge;
+
+/** A file of the knowledge base that cannot be used as it stands. */
+public final class KnowledgeFault extends Exception {
+  private final String file;
+  private final int line;
+
+  /**
+   * @param file the file
+   * @param line the line, 0 if not known
+   * @param what what is wrong and how to mend it
+   */
+  public KnowledgeFault(String file, int line, String what) {
+    super((line > 0 ? file + ":" + line : file) + ": " + what);
+    this.file = file;
+    this.line = line;
+  }
+
+  /** The file. */
+  public String file() {
+    return file;
+  }
+
+  /** The line, 0 if not known. */
+  public int line() {
+    return line;
+  }
+}

@@ -1,0 +1,30 @@
+package underfoot.knowledge;
+
+/**
+ * A kind of layer that a build-up may have.
+ *
+ * @param id such as {@code rigid-board}
+ * @param name its name in a drawing
+ * @param material what it is made of, by kind and class
+ * @param family the group rules speak of: primer, deck, bed, board, leveller, heating, membrane,
+ *     sealing or tile
+ * @param place its place in the stack, counted from the base
+ * @param thickness a figure's name, {@code none}, {@code the pour}, or {@code the} followed by a
+ *     fact's name
+ * @param mass the name of the figure for its mass per square metre and millimetre; empty if nothing
+ *     worth counting
+ * @param conductivity the name of the figure for its thermal conductivity; empty if too thin to
+ *     count
+ * @param modulus the name of the figure for its modulus of elasticity, where it stiffens the deck
+ *     between joists; otherwise empty
+ */
+public record LayerKind(
+    String id,
+    String name,
+    String material,
+    String family,
+    int place,
+    String thickness,
+    String mass,
+    String conductivity,
+    String modulus) {}

@@ -1,0 +1,189 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import underfoot.buildup.Conclusion;
+import underfoot.buildup.Criterion;
+import underfoot.buildup.Halt;
+import underfoot.buildup.Offer;
+import underfoot.buildup.Remedy;
+import underfoot.buildup.Stack;
+import underfoot.buildup.StackMeasures;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.From;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Unknown;
+import underfoot.measure.Measures;
+import underfoot.scenario.Given;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.State;
+
+/** Thinks a floor through. Safe to share between threads. */
+public final class Advisor {
+  private final RuleBase rules;
+  private final Knowledge knowledge;
+
+  /**
+   * @param rules the compiled rules
+   * @param knowledge the figures and wordings they refer to
+   */
+  public Advisor(RuleBase rules, Knowledge knowledge) {
+    this.rules = rules;
+    this.knowledge = knowledge;
+  }
+
+  /** The rules it thinks by. */
+  public RuleBase rules() {
+    return rules;
+  }
+
+  /** The knowledge it thinks by. */
+  public Knowledge knowledge() {
+    return knowledge;
+  }
+
+  /** Thinks one floor through. */
+  public Counsel advise(Scenario scenario) {
+    List<Object> pool = new ArrayList<>(stated(scenario));
+    measure(scenario, pool);
+    pool.addAll(rules.think(Stage.UNDERSTAND, knowledge, pool));
+    measure(scenario, pool);
+    pool.addAll(rules.think(Stage.PROPOSE, knowledge, pool));
+
+    Map<String, List<Offer>> offers = new LinkedHashMap<>();
+    for (Object one : pool) {
+      if (one instanceof Offer offer) {
+        offers.computeIfAbsent(offer.route(), route -> new ArrayList<>()).add(offer);
+      }
+    }
+    List<Candidate> candidates = new ArrayList<>();
+    for (Map.Entry<String, List<Offer>> offer : offers.entrySet()) {
+      candidates.add(workOut(scenario, pool, offer.getKey(), offer.getValue()));
+    }
+    return settle(scenario, pool, candidates);
+  }
+
+  private List<Object> stated(Scenario scenario) {
+    List<Object> stated = new ArrayList<>();
+    for (Given given : scenario.givens()) {
+      String name = given.called();
+      if (name.isEmpty()) {
+        continue;
+      }
+      if (given.state() == State.UNKNOWN) {
+        stated.add(new Unknown(given.key(), name, given.about()));
+      } else {
+        stated.add(Fact.stated(given.key(), name, given.about(), given.text(), given.number()));
+      }
+    }
+    return stated;
+  }
+
+  private void measure(Scenario scenario, List<Object> pool) {
+    pool.addAll(Measures.of(scenario, knowledge.figures(), new Facts().addAll(pool)));
+  }
+
+  private Candidate workOut(
+      Scenario scenario, List<Object> pool, String route, List<Offer> offers) {
+    List<Object> own = new ArrayList<>(pool);
+    Offer best = offers.get(0);
+    for (Offer offer : offers) {
+      if (standing(offer) < standing(best)) {
+        best = offer;
+      }
+    }
+    own.add(
+        new Fact(
+            "build-up",
+            "build-up",
+            "",
+            route,
+            Double.NaN,
+            From.CONCLUDED,
+            "",
+            List.of(),
+            best.because()));
+    own.addAll(rules.think(Stage.LAY, knowledge, own));
+    Stack stack = Stack.of(own, knowledge.figures(), new Facts().addAll(own));
+    own.addAll(
+        StackMeasures.of(
+            scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
+    own.addAll(rules.think(Stage.JUDGE, knowledge, own));
+    List<Object> alone = own.subList(pool.size(), own.size());
+    return new Candidate(route, offers, stack, new Facts().addAll(own), conclusions(alone));
+  }
+
+  private int standing(Offer offer) {
+    return knowledge.scales().get("standings").indexOf(offer.standing());
+  }
+
+  private Counsel settle(Scenario scenario, List<Object> pool, List<Candidate> candidates) {
+    long standing = candidates.stream().filter(Candidate::stands).count();
+    pool.add(
+        Fact.measured(
+            "build-ups that stand",
+            "",
+            Long.toString(standing),
+            standing,
+            standing + " of " + candidates.size() + " build-ups worked out stand",
+            List.of()));
+    pool.addAll(rules.think(Stage.SETTLE, knowledge, pool));
+    List<Conclusion> general = conclusions(pool);
+    List<Criterion> criteria = new ArrayList<>();
+    for (Conclusion one : general) {
+      if (one instanceof Criterion criterion) {
+        criteria.add(criterion);
+      }
+    }
+    criteria.sort(Comparator.comparingInt(Criterion::order));
+    Comparator<Candidate> ranking = Comparator.comparing(candidate -> !candidate.stands());
+    for (Criterion criterion : criteria) {
+      ranking = ranking.thenComparingDouble(c -> sortable(c.facts().number(criterion.name())));
+    }
+    List<Candidate> ranked = new ArrayList<>(candidates);
+    ranked.sort(ranking.thenComparing(Candidate::route));
+    return new Counsel(
+        scenario,
+        knowledge,
+        verdict(general, ranked),
+        new Facts().addAll(pool),
+        general,
+        ranked,
+        criteria);
+  }
+
+  private static double sortable(double number) {
+    return Double.isNaN(number) ? Double.MAX_VALUE : number;
+  }
+
+  private static Verdict verdict(List<Conclusion> general, List<Candidate> ranked) {
+    List<Conclusion> decisive = new ArrayList<>(general);
+    if (!ranked.isEmpty()) {
+      decisive.addAll(ranked.get(0).concluded());
+    }
+    Verdict verdict = Verdict.SOUND;
+    for (Conclusion one : decisive) {
+      if (one instanceof Halt halt && halt.verdict().compareTo(verdict) > 0) {
+        verdict = halt.verdict();
+      } else if (one instanceof Remedy && verdict == Verdict.SOUND) {
+        verdict = Verdict.SOUND_ONCE_PUT_RIGHT;
+      }
+    }
+    return verdict;
+  }
+
+  private static List<Conclusion> conclusions(List<?> objects) {
+    List<Conclusion> found = new ArrayList<>();
+    for (Object object : objects) {
+      if (object instanceof Conclusion conclusion) {
+        found.add(conclusion);
+      }
+    }
+    return found;
+  }
+}

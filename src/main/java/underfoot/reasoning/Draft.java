@@ -1,0 +1,197 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.kie.api.definition.rule.Rule;
+import org.kie.api.runtime.rule.Match;
+import underfoot.buildup.Caution;
+import underfoot.buildup.Criterion;
+import underfoot.buildup.Halt;
+import underfoot.buildup.Laid;
+import underfoot.buildup.LayerClass;
+import underfoot.buildup.LayerCover;
+import underfoot.buildup.LayerNote;
+import underfoot.buildup.Offer;
+import underfoot.buildup.Remedy;
+import underfoot.buildup.RuledOut;
+import underfoot.buildup.Severity;
+import underfoot.buildup.Suggestion;
+import underfoot.buildup.Target;
+import underfoot.buildup.Verdict;
+import underfoot.buildup.Wait;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.From;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.LayerKind;
+import underfoot.knowledge.RuleNote;
+
+/**
+ * What the sentences after {@code then} write on. Each method makes one conclusion that carries the
+ * rule now firing and all that it matched. One draft serves one session.
+ */
+public final class Draft {
+  private final Knowledge knowledge;
+  private final Map<String, RuleNote> notes = new HashMap<>();
+  private Match match;
+
+  Draft(Knowledge knowledge) {
+    this.knowledge = knowledge;
+  }
+
+  void firing(Match now) {
+    match = now;
+  }
+
+  /** Assumes a fact in words. */
+  public Fact assume(String name, String about, String value) {
+    return held(name, about, value, Double.NaN, From.ASSUMED, because());
+  }
+
+  /** Assumes a quantity as a figure gives it. */
+  public Fact assumeAs(String name, String about, String figure) {
+    Figure read = knowledge.figures().get(figure);
+    return held(name, about, read.text(), read.number(), From.ASSUMED, because(read));
+  }
+
+  /** Concludes a fact in words. */
+  public Fact conclude(String name, String about, String value) {
+    return held(name, about, value, Double.NaN, From.CONCLUDED, because());
+  }
+
+  /** Concludes a quantity as a figure gives it. */
+  public Fact concludeAs(String name, String about, String figure) {
+    Figure read = knowledge.figures().get(figure);
+    return held(name, about, read.text(), read.number(), From.CONCLUDED, because(read));
+  }
+
+  /** Offers a build-up. */
+  public Offer offer(String route, String standing) {
+    return new Offer(because(), route, standing);
+  }
+
+  /** Rules the build-up under judgement out. */
+  public RuledOut ruleOut(String wording) {
+    return new RuledOut(because(), wording);
+  }
+
+  /** Lays a layer of its kind's own thickness. */
+  public Laid lay(String layer) {
+    return new Laid(because(), kind(layer), "");
+  }
+
+  /** Lays a layer of a given thickness. */
+  public Laid lay(String layer, String figure) {
+    return new Laid(because(knowledge.figures().get(figure)), kind(layer), figure);
+  }
+
+  /** Asks for a class of material. */
+  public LayerClass grade(String layer, String grade) {
+    return new LayerClass(because(), kind(layer).id(), grade);
+  }
+
+  /** Says something of a layer. */
+  public LayerNote say(String layer, String wording) {
+    return new LayerNote(because(), kind(layer).id(), wording, false);
+  }
+
+  /** Says how a layer is fixed. */
+  public LayerNote fix(String layer, String wording) {
+    return new LayerNote(because(), kind(layer).id(), wording, true);
+  }
+
+  /** Asks for contact under a layer. */
+  public LayerCover cover(String layer, String figure) {
+    Figure read = knowledge.figures().get(figure);
+    return new LayerCover(because(read), kind(layer).id(), read);
+  }
+
+  /** Puts something right first. */
+  public Remedy remedy(String wording, String about) {
+    return new Remedy(because(), wording, false, about);
+  }
+
+  /** Holds the work until something is cleared. */
+  public Remedy hold(String wording, String about) {
+    return new Remedy(because(), wording, true, about);
+  }
+
+  /** Warns that people can be hurt. */
+  public Caution danger(String wording, String about) {
+    return new Caution(because(), Severity.DANGER, wording, about);
+  }
+
+  /** Warns that the floor can fail. */
+  public Caution care(String wording, String about) {
+    return new Caution(because(), Severity.CARE, wording, about);
+  }
+
+  /** Notes something worth knowing. */
+  public Caution note(String wording, String about) {
+    return new Caution(because(), Severity.NOTE, wording, about);
+  }
+
+  /** Stops the work. */
+  public Halt stop(String wording) {
+    return new Halt(because(), Verdict.STOP, wording);
+  }
+
+  /** Says that published guidance advises against it. */
+  public Halt outside(String wording) {
+    return new Halt(because(), Verdict.OUTSIDE_GUIDANCE, wording);
+  }
+
+  /** Sets a coverage target for the tile bed. */
+  public Target target(String figure) {
+    Figure read = knowledge.figures().get(figure);
+    return new Target(because(read), read);
+  }
+
+  /** Allows time for a step. */
+  public Wait allow(String step, String figure) {
+    Figure read = knowledge.figures().get(figure);
+    return new Wait(because(read), step, read, false);
+  }
+
+  /** Allows time for a step that cold slows and heat hastens. */
+  public Wait allowForCure(String step, String figure) {
+    Figure read = knowledge.figures().get(figure);
+    return new Wait(because(read), step, read, true);
+  }
+
+  /** Ranks build-ups by a criterion. */
+  public Criterion rank(String order, String criterion) {
+    return new Criterion(because(), Integer.parseInt(order), criterion);
+  }
+
+  /** Suggests another way. */
+  public Suggestion suggest(String wording) {
+    return new Suggestion(because(), wording);
+  }
+
+  private Fact held(
+      String name, String about, String text, double number, From from, Because because) {
+    return new Fact(knowledge.keyOf(name), name, about, text, number, from, "", List.of(), because);
+  }
+
+  private LayerKind kind(String id) {
+    return knowledge.layers().get(id);
+  }
+
+  private Because because(Figure... read) {
+    List<Object> premises = new ArrayList<>(match.getObjects());
+    for (Figure figure : read) {
+      if (!premises.contains(figure)) {
+        premises.add(figure);
+      }
+    }
+    return new Because(noteOf(match.getRule()), premises);
+  }
+
+  private RuleNote noteOf(Rule rule) {
+    return notes.computeIfAbsent(rule.getName(), name -> RuleNotes.of(rule));
+  }
+}

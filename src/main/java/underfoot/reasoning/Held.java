@@ -1,0 +1,28 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
+import org.kie.api.event.rule.ObjectDeletedEvent;
+import org.kie.api.event.rule.ObjectInsertedEvent;
+
+/** Keeps what a session concludes and has not withdrawn. */
+final class Held extends DefaultRuleRuntimeEventListener {
+  private final Set<Object> held = new LinkedHashSet<>();
+
+  @Override
+  public void objectInserted(ObjectInsertedEvent event) {
+    held.add(event.getObject());
+  }
+
+  @Override
+  public void objectDeleted(ObjectDeletedEvent event) {
+    held.remove(event.getOldObject());
+  }
+
+  List<Object> inOrder() {
+    return new ArrayList<>(held);
+  }
+}

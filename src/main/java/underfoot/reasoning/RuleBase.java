@@ -1,0 +1,193 @@
+package underfoot.reasoning;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.drools.model.Model;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
+import org.kie.api.definition.KiePackage;
+import org.kie.api.definition.rule.Rule;
+import org.kie.api.event.rule.BeforeMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
+import org.kie.api.runtime.KieSession;
+import underfoot.buildup.Conclusion;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.RuleNote;
+import underfoot.scenario.RuleFiles;
+
+/**
+ * The compiled rules. It is safe to share between threads; each question gets a session of its own.
+ *
+ * <p>The shipped rules were compiled when the program was built. Their model classes are loaded
+ * straight by name, which is several times faster than asking the rule engine's container for them
+ * but is not documented by the engine; if that fails, the container is asked.
+ */
+public final class RuleBase {
+  private static final String MODEL_LIST = "/META-INF/kie/underfoot/underfoot/drools-model";
+  // A rule base that concludes without end is a mistake of its rules; no floor needs this many.
+  private static final int MOST_FIRINGS = 20_000;
+
+  private final Map<Stage, KieBase> stages;
+
+  private RuleBase(Map<Stage, KieBase> stages) {
+    this.stages = stages;
+  }
+
+  /** Loads the rules that came with the program. */
+  public static RuleBase shipped() {
+    try {
+      return new RuleBase(loadModels());
+    } catch (IOException | ReflectiveOperationException | LinkageError cannotLoadFast) {
+      KieBase all = KieServices.get().getKieClasspathContainer().getKieBase("underfoot");
+      return ofOne(all);
+    }
+  }
+
+  private static Map<Stage, KieBase> loadModels() throws IOException, ReflectiveOperationException {
+    List<String> classes;
+    try (InputStream in = RuleBase.class.getResourceAsStream(MODEL_LIST)) {
+      if (in == null) {
+        throw new IOException("no compiled rules beside the program");
+      }
+      classes =
+          new String(in.readAllBytes(), StandardCharsets.UTF_8)
+              .lines()
+              .skip(1)
+              .map(String::strip)
+              .filter(line -> !line.isEmpty())
+              .toList();
+    }
+    Map<Stage, KieBase> bases = new EnumMap<>(Stage.class);
+    for (Stage stage : Stage.values()) {
+      for (String name : classes) {
+        if (name.startsWith(stage.rulePackage() + ".")) {
+          Model model = (Model) Class.forName(name).getDeclaredConstructor().newInstance();
+          bases.put(stage, KieBaseBuilder.createKieBaseFromModel(model));
+        }
+      }
+      if (!bases.containsKey(stage)) {
+        throw new ClassNotFoundException(stage.rulePackage());
+      }
+    }
+    return bases;
+  }
+
+  private static RuleBase ofOne(KieBase all) {
+    Map<Stage, KieBase> bases = new EnumMap<>(Stage.class);
+    for (Stage stage : Stage.values()) {
+      bases.put(stage, all);
+    }
+    return new RuleBase(bases);
+  }
+
+  /**
+   * Compiles a person's own copy of the rules.
+   *
+   * @param files where the rules are
+   * @throws RuleFaults if they do not compile, with what is wrong by file and line
+   */
+  public static RuleBase compile(RuleFiles files) throws RuleFaults {
+    Map<Stage, KieBase> bases = new EnumMap<>(Stage.class);
+    List<String> rules = files.list("", ".dslr");
+    List<RuleFaults.Fault> faults = new ArrayList<>(RuleText.faults(files, rules));
+    if (!faults.isEmpty()) {
+      throw new RuleFaults(faults);
+    }
+    KieServices services = KieServices.get();
+    for (Stage stage : Stage.values()) {
+      KieFileSystem staged = services.newKieFileSystem();
+      staged.generateAndWritePomXML(
+          services.newReleaseId("underfoot", "own-" + stage.name().toLowerCase(Locale.ROOT), "1"));
+      for (String path : files.list("vocabulary", ".dsl")) {
+        staged.write("src/main/resources/rules/" + path, RuleText.text(files, path));
+      }
+      for (String path : rules) {
+        String text = RuleText.text(files, path);
+        if (RuleText.packageOf(text).equals(stage.rulePackage())) {
+          staged.write("src/main/resources/rules/" + path, text);
+        }
+      }
+      KieBuilder builder = services.newKieBuilder(staged).buildAll(ExecutableModelProject.class);
+      for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
+        faults.add(
+            new RuleFaults.Fault(
+                String.valueOf(message.getPath()), message.getLine(), message.getText()));
+      }
+      if (faults.isEmpty()) {
+        bases.put(
+            stage, services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase());
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new RuleFaults(faults);
+    }
+    return new RuleBase(bases);
+  }
+
+  /** What every rule says of itself, in the order of the passes. */
+  public List<RuleNote> notes() {
+    List<RuleNote> notes = new ArrayList<>();
+    for (Stage stage : Stage.values()) {
+      for (KiePackage found : stages.get(stage).getKiePackages()) {
+        if (found.getName().equals(stage.rulePackage())) {
+          for (Rule rule : found.getRules()) {
+            notes.add(RuleNotes.of(rule));
+          }
+        }
+      }
+    }
+    return notes;
+  }
+
+  /**
+   * Lets the rules of one pass conclude all they can.
+   *
+   * @param stage the pass
+   * @param knowledge the figures, wordings and layer kinds they refer to
+   * @param given what is known so far: facts, unknowns and earlier conclusions
+   * @return what was newly held, facts and conclusions, in the order of conclusion
+   */
+  public List<Object> think(Stage stage, Knowledge knowledge, Iterable<?> given) {
+    KieSession session = stages.get(stage).newKieSession();
+    try {
+      Draft draft = new Draft(knowledge);
+      session.setGlobal("draft", draft);
+      session.addEventListener(
+          new DefaultAgendaEventListener() {
+            @Override
+            public void beforeMatchFired(BeforeMatchFiredEvent event) {
+              draft.firing(event.getMatch());
+            }
+          });
+      Held held = new Held();
+      for (Object one : given) {
+        session.insert(one);
+      }
+      for (Object figure : knowledge.figures().all()) {
+        session.insert(figure);
+      }
+      session.addEventListener(held);
+      session.fireAllRules(MOST_FIRINGS);
+      return held.inOrder();
+    } finally {
+      session.dispose();
+    }
+  }
+
+  /** Whether an object is something a rule concluded. */
+  static boolean isConcluded(Object object) {
+    return object instanceof Conclusion || (object instanceof Fact fact && fact.because() != null);
+  }
+}

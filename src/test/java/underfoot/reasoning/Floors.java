@@ -1,0 +1,88 @@
+package underfoot.reasoning;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Set;
+import java.util.TreeSet;
+import underfoot.buildup.Conclusion;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.KnowledgeFault;
+import underfoot.scenario.FactBook;
+import underfoot.scenario.RuleFiles;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.ScenarioReader;
+
+/** Floors for tests, and the one advisor they share. */
+public final class Floors {
+  private static final Path FLOORS = Path.of("src/test/resources/floors");
+  private static final Advisor ADVISOR = load();
+
+  private Floors() {}
+
+  private static Advisor load() {
+    try {
+      RuleFiles files = RuleFiles.shipped();
+      FactBook facts = FactBook.load(files);
+      return new Advisor(RuleBase.shipped(), Knowledge.load(files, facts, "uk"));
+    } catch (ScenarioFaults | KnowledgeFault e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The advisor by the shipped rules. */
+  public static Advisor advisor() {
+    return ADVISOR;
+  }
+
+  /** Reads a floor of {@code src/test/resources/floors} by its name. */
+  public static Scenario read(String name) throws Exception {
+    Path file = FLOORS.resolve(name + ".yaml");
+    return reader().read(file.toString(), Files.readAllBytes(file));
+  }
+
+  /** A reader by the shipped facts. */
+  public static ScenarioReader reader() {
+    return new ScenarioReader(ADVISOR.knowledge().facts());
+  }
+
+  /**
+   * Changes one fact, given as {@code tile.thickness} or {@code room.doors[kitchen door].gap under
+   * leaf}.
+   */
+  public static Scenario change(Scenario scenario, String key, String value) throws Exception {
+    int open = key.indexOf('[');
+    int close = key.indexOf(']');
+    if (open < 0 || close == open + 1) {
+      return scenario.with(key, "", value);
+    }
+    String about = key.substring(open + 1, close);
+    return scenario.with(key.substring(0, open + 1) + key.substring(close), about, value);
+  }
+
+  /** The ids of all rules that concluded anything about a floor, for any build-up. */
+  public static Set<String> rulesOf(Counsel counsel) {
+    Set<String> ids = new TreeSet<>();
+    Deque<Object> todo = new ArrayDeque<>(counsel.general());
+    todo.addAll(counsel.facts().all());
+    for (Candidate candidate : counsel.candidates()) {
+      todo.addAll(candidate.concluded());
+      todo.addAll(candidate.facts().all());
+    }
+    while (!todo.isEmpty()) {
+      Object one = todo.pop();
+      Because because =
+          one instanceof Conclusion conclusion
+              ? conclusion.because()
+              : one instanceof Fact fact ? fact.because() : null;
+      if (because != null && ids.add(because.rule().id())) {
+        todo.addAll(because.premises());
+      }
+    }
+    return ids;
+  }
+}

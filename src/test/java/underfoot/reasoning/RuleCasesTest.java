@@ -1,0 +1,110 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+import underfoot.knowledge.RuleNote;
+import underfoot.scenario.Scenario;
+
+/**
+ * Every rule has a floor on which it fires, and a near miss on which it does not. The cases are
+ * data: {@code src/test/resources/rule-cases/*.yaml}. A case starts from a floor of {@code
+ * src/test/resources/floors} and changes some facts; the near miss changes a few more.
+ */
+class RuleCasesTest {
+  private static final Path CASES = Path.of("src/test/resources/rule-cases");
+
+  /** One case as it stands in its file. */
+  record RuleCase(String rule, String from, Map<String, String> fires, Map<String, String> miss) {}
+
+  @TestFactory
+  Stream<DynamicTest> each_rule_fires_on_its_floor_and_not_on_the_near_miss() throws IOException {
+    return cases().stream()
+        .flatMap(
+            one ->
+                Stream.of(
+                    DynamicTest.dynamicTest(
+                        one.rule() + " fires " + one.fires(),
+                        () -> assertThat(fired(one.from(), one.fires())).contains(one.rule())),
+                    DynamicTest.dynamicTest(
+                        one.rule() + " does not fire " + one.miss(),
+                        () -> {
+                          Map<String, String> changes = new LinkedHashMap<>(one.fires());
+                          changes.putAll(one.miss());
+                          assertThat(fired(one.from(), changes)).doesNotContain(one.rule());
+                        })));
+  }
+
+  @Test
+  void no_rule_is_without_a_case() throws IOException {
+    Set<String> without = new TreeSet<>();
+    for (RuleNote note : Floors.advisor().rules().notes()) {
+      without.add(note.id());
+    }
+    for (RuleCase one : cases()) {
+      without.remove(one.rule());
+    }
+    assertThat(without).as("rules without a case in " + CASES).isEmpty();
+  }
+
+  @Test
+  void no_case_names_a_rule_that_is_not_there() throws IOException {
+    Set<String> named = new TreeSet<>();
+    for (RuleCase one : cases()) {
+      named.add(one.rule());
+    }
+    for (RuleNote note : Floors.advisor().rules().notes()) {
+      named.remove(note.id());
+    }
+    assertThat(named).as("cases of rules that do not exist").isEmpty();
+  }
+
+  private static Set<String> fired(String from, Map<String, String> changes) throws Exception {
+    Scenario scenario = Floors.read(from);
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      scenario = Floors.change(scenario, change.getKey(), change.getValue());
+    }
+    return Floors.rulesOf(Floors.advisor().advise(scenario));
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<RuleCase> cases() throws IOException {
+    List<RuleCase> cases = new ArrayList<>();
+    YAMLMapper mapper = new YAMLMapper();
+    try (Stream<Path> files = Files.list(CASES)) {
+      for (Path file : files.sorted().toList()) {
+        Map<String, Map<String, Object>> all = mapper.readValue(file.toFile(), Map.class);
+        all.forEach(
+            (rule, body) ->
+                cases.add(
+                    new RuleCase(
+                        rule,
+                        String.valueOf(body.get("from")),
+                        changes(body.get("fires")),
+                        changes(body.get("miss")))));
+      }
+    }
+    return cases;
+  }
+
+  private static Map<String, String> changes(Object body) {
+    Map<String, String> changes = new LinkedHashMap<>();
+    if (body instanceof Map<?, ?> map) {
+      map.forEach((key, value) -> changes.put(String.valueOf(key), String.valueOf(value)));
+    }
+    return changes;
+  }
+}
