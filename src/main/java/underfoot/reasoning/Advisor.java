@@ -114,8 +114,25 @@ public final class Advisor {
         StackMeasures.of(
             scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
+    own.addAll(standing(own));
     List<Object> alone = own.subList(pool.size(), own.size());
     return new Candidate(route, offers, stack, new Facts().addAll(own), conclusions(alone));
+  }
+
+  /** What build-ups may be ranked by once they are judged. */
+  private static List<Fact> standing(List<Object> own) {
+    Verdict verdict = verdict(conclusions(own));
+    long remedies = own.stream().filter(Remedy.class::isInstance).count();
+    return List.of(
+        Fact.measured(
+            "verdict order", "", verdict.word(), verdict.ordinal(), "the worst finding", List.of()),
+        Fact.measured(
+            "remedies count",
+            "",
+            Long.toString(remedies),
+            remedies,
+            "how many things are put right first",
+            List.of()));
   }
 
   private int standing(Offer offer) {
@@ -166,6 +183,10 @@ public final class Advisor {
     if (!ranked.isEmpty()) {
       decisive.addAll(ranked.get(0).concluded());
     }
+    return verdict(decisive);
+  }
+
+  private static Verdict verdict(List<Conclusion> decisive) {
     Verdict verdict = Verdict.SOUND;
     for (Conclusion one : decisive) {
       if (one instanceof Halt halt && halt.verdict().compareTo(verdict) > 0) {

@@ -111,12 +111,12 @@ public record RuleText(
       faults.add(rule.fault(id + " has no source; write @source(\"an entry of sources.yaml\")"));
     }
     for (String sentence : rule.when()) {
-      if (!vocabulary.knowsCondition(sentence)) {
+      if (vocabulary.condition(sentence).isEmpty()) {
         faults.add(rule.fault(vocabulary.unknown(id, sentence, true)));
       }
     }
     for (String sentence : rule.then()) {
-      if (!vocabulary.knowsConsequence(sentence)) {
+      if (vocabulary.consequence(sentence).isEmpty()) {
         faults.add(rule.fault(vocabulary.unknown(id, sentence, false)));
       }
     }
