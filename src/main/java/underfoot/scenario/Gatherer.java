@@ -85,6 +85,7 @@ final class Gatherer {
         leaf(fact, entry, about);
       }
     }
+    written.add(id(fact.key(), about));
     missing(new Node.Keys(List.of(), 0, 0));
     return finish();
   }
@@ -419,7 +420,7 @@ final class Gatherer {
   }
 
   private Given many(FactDefinition fact, int count, Node at) {
-    String text = count == 0 ? "none" : Integer.toString(count);
+    String text = count == 0 ? "none" : count + (count == 1 ? " entry" : " entries");
     return new Given(
         fact, "", State.KNOWN, true, new Value.Many(count, text), at.line(), at.column());
   }
@@ -609,38 +610,39 @@ final class Gatherer {
     if (said.containsKey(id(key, about)) || written.contains(id(key, about))) {
       return;
     }
-    Node place = parent;
-    String where = "the scenario";
-    for (int dot = key.lastIndexOf('.'); dot > 0; dot = key.lastIndexOf('.', dot - 1)) {
-      String group = key.substring(0, dot);
-      String entry = group.equals(fact.list()) ? about : "";
-      Node found = groupPlaces.get(group.replace("[]", "") + '\n' + (about.isEmpty() ? "" : about));
-      if (found != null && dot == key.lastIndexOf('.')) {
-        place = found;
-        where = about.isEmpty() ? group : Words.quote(about);
-        break;
-      }
-      if (entry.isEmpty() && written.contains(id(group, ""))) {
-        // The group itself is at fault, and has been reported.
-        return;
-      }
-      if (about.isEmpty() && found == null && told.add(group)) {
-        fault(
-            place.line(),
-            place.column(),
-            group + " is missing: it must be said",
-            "for example: " + group + ": {" + requiredUnder(group) + "}");
-        return;
-      }
-      if (about.isEmpty() && found == null) {
+    if (!about.isEmpty()) {
+      isMissing(fact.word(), parent, Words.quote(about), Values.example(fact));
+      return;
+    }
+    String group = above(key);
+    Node place = groupPlaces.get(id(group, ""));
+    if (place != null) {
+      isMissing(
+          fact.word(),
+          place,
+          group.isEmpty() ? "the scenario" : Words.quote(group),
+          Values.example(fact));
+      return;
+    }
+    for (String up = group; !up.isEmpty(); up = above(up)) {
+      if (written.contains(id(up, ""))) {
+        // The group is there, but at fault itself, and that has been told.
         return;
       }
     }
-    fault(
-        place.line(),
-        place.column(),
-        fact.word() + " is missing from " + where + ": it must be said",
-        Values.example(fact));
+    if (told.add(group)) {
+      String example = group + ": {" + requiredUnder(group) + "}";
+      isMissing(group, parent, "the scenario", "for example: " + example);
+    }
+  }
+
+  private void isMissing(String word, Node place, String where, String how) {
+    fault(place.line(), place.column(), word + " is missing from " + where, how);
+  }
+
+  /** The key of the group a key stands in; empty at the left edge. */
+  private static String above(String key) {
+    return key.substring(0, Math.max(0, key.lastIndexOf('.')));
   }
 
   private String requiredUnder(String group) {
