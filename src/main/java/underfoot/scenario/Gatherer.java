@@ -25,6 +25,9 @@ final class Gatherer {
   /** Keys that were written, well or badly, by key and entry: these are not missing. */
   private final Set<String> written = new HashSet<>();
 
+  /** Groups whose keys have been listed once already. */
+  private final Set<String> listed = new HashSet<>();
+
   /** The entries of each list, by the list's path, such as {@code room.doors[]}. */
   private final Map<String, List<String>> entries = new HashMap<>();
 
@@ -181,7 +184,7 @@ final class Gatherer {
         continue;
       }
       if (next != null && splitByComma(entry, next)) {
-        String number = ((Node.Scalar) entry.value()).text() + "." + next.key();
+        String number = ((Node.Scalar) entry.value()).text() + "." + Words.cut(next.key());
         written.add(id(child.path, about));
         fault(
             next.line(),
@@ -517,12 +520,24 @@ final class Gatherer {
         found.add(
             item,
             fact.word() + ": each entry is " + form + ", but this has " + values(size),
-            size > each
-                ? "if a comma stands for a decimal point, write 1.5 m"
-                : Values.example(fact));
+            size > each ? joined((Node.Items) item) : Values.example(fact));
       }
     }
     return found.end() ? all : null;
+  }
+
+  /** How a tuple may be meant that a decimal comma has torn apart. */
+  private static String joined(Node.Items tuple) {
+    StringBuilder out = new StringBuilder("write: [");
+    for (int i = 0; i < tuple.items().size(); i++) {
+      String text = tuple.items().get(i) instanceof Node.Scalar scalar ? scalar.text() : "";
+      boolean whole =
+          !text.isEmpty() && text.chars().allMatch(c -> Character.isDigit(c) || c == '-');
+      out.append(Words.cut(text)).append(whole ? "." : ", ");
+    }
+    String meant = out.substring(0, Math.min(80, out.length() - 1));
+    return (meant.endsWith(",") ? meant.substring(0, meant.length() - 1) : meant)
+        + "]; a comma ends a value, decimals are written with a point";
   }
 
   private static String values(int size) {
@@ -573,7 +588,8 @@ final class Gatherer {
     } else if (!near.isEmpty()) {
       how = "write: " + near;
     } else {
-      how = "keys here: " + String.join(", ", node.childNames());
+      boolean first = listed.add(node.path);
+      how = first ? "keys here: " + String.join(", ", node.childNames()) : "";
     }
     fault(entry.line(), entry.column(), what, how);
   }
@@ -617,11 +633,7 @@ final class Gatherer {
     String group = above(key);
     Node place = groupPlaces.get(id(group, ""));
     if (place != null) {
-      isMissing(
-          fact.word(),
-          place,
-          group.isEmpty() ? "the scenario" : Words.quote(group),
-          Values.example(fact));
+      isMissing(fact.word(), place, group.isEmpty() ? "the scenario" : group, Values.example(fact));
       return;
     }
     for (String up = group; !up.isEmpty(); up = above(up)) {
