@@ -74,13 +74,13 @@ final class Gatherer {
     boolean name = fact.ofEntries() && fact.word().equals("name");
     if (name) {
       fault(0, 0, "the name of an entry is what it is known by, so it is not changed", "");
-    } else if (Values.state(text) != State.KNOWN || isScalar(fact)) {
-      forget(fact, about);
-      leaf(fact, new Node.Entry(fact.word(), 0, 0, new Node.Scalar(text, 0, 0)), about);
     } else {
       forget(fact, about);
-      byte[] yaml = text.getBytes(StandardCharsets.UTF_8);
-      Node value = YamlTree.read(file, yaml, (int) book.limit("largest-file"));
+      Node value = new Node.Scalar(text, 0, 0);
+      if (!isScalar(fact) && text.stripLeading().startsWith("[")) {
+        byte[] yaml = text.getBytes(StandardCharsets.UTF_8);
+        value = YamlTree.read(file, yaml, (int) book.limit("largest-file"));
+      }
       Node.Entry entry = new Node.Entry(fact.word(), 0, 0, value);
       if (node.isList()) {
         list(node, entry);

@@ -33,7 +33,6 @@ public final class YamlTree {
   private static final String CHECK =
       "check its colon, its brackets, its quotation marks and its indent";
   private static final int DEEPEST = 12;
-  private static final YAMLFactory YAML = new YAMLFactory();
 
   private final String file;
   private final List<Fault> faults;
@@ -69,7 +68,11 @@ public final class YamlTree {
     } else {
       String text = decode(file, content, faults);
       if (text != null && faults.isEmpty()) {
-        root = new YamlTree(file, markQuestions(text), faults).document();
+        String marked = markQuestions(text);
+        root = QuickYaml.read(marked);
+        if (root == null) {
+          root = full(file, marked, faults);
+        }
       }
     }
     if (!faults.isEmpty()) {
@@ -181,9 +184,14 @@ public final class YamlTree {
     return false;
   }
 
+  /** The tree as the full parser reads it; null if there are faults. */
+  static Node full(String file, String text, List<Fault> faults) {
+    return new YamlTree(file, text, faults).document();
+  }
+
   private Node document() {
     try (YAMLParser open =
-        (YAMLParser) YAML.createParser(ObjectReadContext.empty(), new StringReader(text))) {
+        (YAMLParser) Full.YAML.createParser(ObjectReadContext.empty(), new StringReader(text))) {
       parser = open;
       JsonToken token = parser.nextToken();
       if (token == null) {
@@ -341,6 +349,11 @@ public final class YamlTree {
 
   private void fault(int line, int column, String what, String how) {
     faults.add(new Fault(file, line, column, what, how));
+  }
+
+  /** Holds the full parser, so that it is loaded only when it is needed. */
+  private static final class Full {
+    static final YAMLFactory YAML = new YAMLFactory();
   }
 
   /** Ends the reading of a document that is not worth reading on. */
