@@ -1,0 +1,27 @@
+package underfoot.working;
+
+import java.util.List;
+
+/**
+ * One of several ways to give a working its keys: {@code modulus} or {@code grade}.
+ *
+ * @param needed keys that must all be given when this way is taken; the first one marks the way
+ * @param also keys of another way that may still be given
+ */
+public record Alternative(List<String> needed, List<String> also) {
+  static Alternative of(String... needed) {
+    return new Alternative(List.of(needed), List.of());
+  }
+
+  Alternative with(String... others) {
+    return new Alternative(needed, List.of(others));
+  }
+
+  String mark() {
+    return needed.get(0);
+  }
+
+  boolean takes(String name) {
+    return needed.contains(name) || also.contains(name);
+  }
+}
