@@ -157,7 +157,7 @@ public final class WorkOut implements Callable<Integer> {
                 working.alternatives().stream()
                     .map(
                         way ->
-                            String.join(" with ", way.needed())
+                            way.words()
                                 + (way.also().isEmpty()
                                     ? ""
                                     : " (" + String.join(", ", way.also()) + " may be added)"))

@@ -17,6 +17,14 @@ public record Alternative(List<String> needed, List<String> also) {
     return new Alternative(needed, List.of(others));
   }
 
+  /** Its keys in words: {@code grid with dx and dy}. */
+  public String words() {
+    String first = needed.get(0);
+    return needed.size() == 1
+        ? first
+        : first + " with " + String.join(" and ", needed.subList(1, needed.size()));
+  }
+
   String mark() {
     return needed.get(0);
   }

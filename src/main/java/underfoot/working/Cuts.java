@@ -61,7 +61,7 @@ public final class Cuts implements Working {
   @Override
   public List<Key> keys() {
     return List.of(
-        Key.of("run", Dimension.LENGTH, "mm", 1, 1e6, "length from wall to wall"),
+        Key.of("run", Dimension.LENGTH, "m", 0.001, 1000, "length from wall to wall"),
         Key.of("tile", Dimension.LENGTH, "mm", 1, 5000, "tile size in that direction"),
         TileKeys.joint(),
         Key.of("gap", Dimension.LENGTH, "mm", 0, 500, "gap left at each wall"));

@@ -104,10 +104,10 @@ public final class Fall implements Working {
     return List.of(
         Key.of("gradient", Dimension.GRADIENT, "", 1, 10_000, "n of 1:n, as 50, 1:50 or 2 %")
             .takesBare(),
-        Key.of("run", Dimension.LENGTH, "mm", 1, 1e6, "one straight run").optional(),
-        Key.of("length", Dimension.LENGTH, "mm", 1, 1e6, "length of the area, in place of run")
+        Key.of("run", Dimension.LENGTH, "m", 0.001, 1000, "one straight run").optional(),
+        Key.of("length", Dimension.LENGTH, "m", 0.001, 1000, "length of the area, in place of run")
             .optional(),
-        Key.of("width", Dimension.LENGTH, "mm", 1, 1e6, "width of the area").optional(),
+        Key.of("width", Dimension.LENGTH, "m", 0.001, 1000, "width of the area").optional(),
         Key.choice(
                 "drain",
                 "where the drain lies",

@@ -33,13 +33,16 @@ public final class Inputs {
         throw unknown(working, keys, name);
       }
     }
-    settleAlternatives(working, keys, given);
     Map<String, Object> values = new LinkedHashMap<>();
     for (Key key : keys.values()) {
       String text = given.get(key.name());
       if (text != null) {
         values.put(key.name(), value(key, text));
-      } else if (key.needed()) {
+      }
+    }
+    settleAlternatives(working, keys, given);
+    for (Key key : keys.values()) {
+      if (key.needed() && !given.containsKey(key.name())) {
         throw key.refuse("is missing");
       }
     }
@@ -81,10 +84,7 @@ public final class Inputs {
     if (begun.isEmpty()) {
       Key first = keys.get(ways.get(0).mark());
       String others =
-          ways.stream()
-              .skip(1)
-              .map(way -> String.join(" with ", way.needed()))
-              .collect(Collectors.joining(", or "));
+          ways.stream().skip(1).map(Alternative::words).collect(Collectors.joining(", or "));
       throw first.refuse("is missing (or give " + others + ")");
     }
     Alternative way = begun.get(0);

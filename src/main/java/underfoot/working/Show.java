@@ -34,11 +34,11 @@ final class Show {
     return value < 0 ? "(" + number(value) + ")" : number(value);
   }
 
-  /** Numbers in a row, at most eight of them. */
+  /** Numbers in a row, at most twelve of them. */
   static String numbers(double[] values) {
     String shown =
-        Arrays.stream(values).limit(8).mapToObj(Show::number).collect(Collectors.joining(", "));
-    return values.length > 8 ? shown + ", ... (" + values.length + " in all)" : shown;
+        Arrays.stream(values).limit(12).mapToObj(Show::number).collect(Collectors.joining(", "));
+    return values.length > 12 ? shown + ", ... (" + values.length + " in all)" : shown;
   }
 
   /** Typed text as it is quoted in a message: one line, at most 60 characters. */
