@@ -68,7 +68,7 @@ class WorkOutTest {
             "ln(65/100) + 17.62*20/(243.12 + 20)",
             "dew-point = 13.2",
             "Source: Magnus",
-            "humidity: a percentage in %, more than 0 %, at most 100 %");
+            "humidity: a percentage in %, 1 % to 100 %");
   }
 
   @Test
@@ -121,8 +121,7 @@ class WorkOutTest {
       assertThat(run.err()).startsWith("work-out: ").doesNotContain("Exception");
     }
     assertThat(run("dew-point", "temperature=20 C").err().strip())
-        .isEqualTo(
-            "work-out: humidity: is missing; it is a percentage in %, more than 0 %, at most 100 %");
+        .isEqualTo("work-out: humidity: is missing; it is a percentage in %, 1 % to 100 %");
     assertThat(run("dew-point", "temperature=20 C", "temperature=21 C", "humidity=50 %").err())
         .contains("temperature: is given twice; it is a temperature in C, -40 C to 60 C");
   }
