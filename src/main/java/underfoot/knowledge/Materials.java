@@ -54,7 +54,10 @@ public final class Materials {
       throw new KnowledgeFault(
           FILE,
           entry.line(),
-          "'" + entry.name() + "' goes by '" + entry.field("by")
+          "'"
+              + entry.name()
+              + "' goes by '"
+              + entry.field("by")
               + "'; write by: area, depth, perimeter or joints");
     }
   }

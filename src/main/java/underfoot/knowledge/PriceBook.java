@@ -82,8 +82,11 @@ public final class PriceBook {
         throw new KnowledgeFault(
             path,
             entry.line(),
-            "the price of '" + entry.name() + "' cannot be read; write currency: GBP first, then "
-                + entry.name() + ": {pack: 20 kg, price: 18.50 GBP}");
+            "the price of '"
+                + entry.name()
+                + "' cannot be read; write currency: GBP first, then "
+                + entry.name()
+                + ": {pack: 20 kg, price: 18.50 GBP}");
       }
     }
     return new PriceBook(currency, byItem);
