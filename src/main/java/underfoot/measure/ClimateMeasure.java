@@ -88,7 +88,7 @@ final class ClimateMeasure implements Measure {
         .key("hours", 1, "h")
         .key("reference", ofRate.figure("cure-reference-temperature"), "C")
         .key("temperature", temperature, "C")
-        .run(new CureTime())
+        .run(new CureTime(ofRate.figure("cement-least-curing-temperature")))
         .ifPresent(
             result ->
                 found.add("cure factor", result.value("rate"), "", Worked.how(result), ofRate));

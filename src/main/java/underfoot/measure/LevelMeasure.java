@@ -36,7 +36,7 @@ final class LevelMeasure implements Measure {
   }
 
   private static void flatness(LevelSurvey survey, Basis basis, Findings found) {
-    double edge = basis.figure("straightedge-length");
+    double edge = basis.figure("straightedge-usual-length");
     basis.word("readings");
     basis.wordIfHeld("outline");
     Flatness flatness = survey.flatness(edge);
@@ -65,7 +65,7 @@ final class LevelMeasure implements Measure {
             .key("positions", line.positions())
             .key("heights", line.heights())
             .key("edge", edge, "mm")
-            .run(new StraightedgeGap());
+            .run(new StraightedgeGap(edge));
     return result.map(Worked::how).orElse("upper convex hull of the profile under the edge");
   }
 

@@ -12,7 +12,7 @@ import underfoot.scenario.Point;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 import underfoot.working.BestPlane;
-import underfoot.working.LevellingVolume;
+import underfoot.working.PourVolume;
 
 /**
  * The levels of a floor: the readings, the surface through them, and what follows for a levelling
@@ -23,8 +23,8 @@ import underfoot.working.LevellingVolume;
  *     readings enclose
  * @param plane the plane that fits the readings best; empty where they lie on one line
  * @param measured the surface through the readings alone
- * @param floor that surface carried on to the corners of the room that lie beyond the readings. A
- *     corner is taken to stand off the best plane as its nearest reading does
+ * @param floor that surface carried on level to the corners of the room that lie beyond the
+ *     readings
  */
 public record LevelSurvey(
     List<Reading> readings,
@@ -58,10 +58,10 @@ public record LevelSurvey(
     for (Reading reading : readings) {
       points.add(new Coordinate(reading.x(), reading.y(), reading.z()));
     }
-    Tin measured = Tin.of(plane.isPresent() ? points : List.of());
+    Tin measured = Tin.of(points);
     Tin floor = measured;
     if (room.isPresent() && plane.isPresent()) {
-      List<Coordinate> carried = beyond(room.get(), measured, plane.get());
+      List<Coordinate> carried = beyond(room.get(), measured);
       if (!carried.isEmpty()) {
         points.addAll(carried);
         floor = Tin.of(points);
@@ -86,7 +86,7 @@ public record LevelSurvey(
   /**
    * The corners of the room that lie beyond all readings, with the heights they are taken to be.
    */
-  private static List<Coordinate> beyond(RoomShape room, Tin measured, BestPlane.Values plane) {
+  private static List<Coordinate> beyond(RoomShape room, Tin measured) {
     List<Coordinate> known = measured.vertices();
     Geometry hull =
         RoomShape.SHAPES.createMultiPointFromCoords(known.toArray(new Coordinate[0])).convexHull();
@@ -102,8 +102,7 @@ public record LevelSurvey(
           nearest = one;
         }
       }
-      double off = nearest.getZ() - height(plane, nearest);
-      carried.add(new Coordinate(ring[i].x, ring[i].y, height(plane, ring[i]) + off));
+      carried.add(new Coordinate(ring[i].x, ring[i].y, nearest.getZ()));
     }
     return carried;
   }
@@ -220,32 +219,30 @@ public record LevelSurvey(
   }
 
   private Pour fill(boolean level, double datum, double alongX, double alongY) {
-    double top = highest().z();
-    double volume = 0;
-    double area = 0;
-    double most = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (TinCut.Piece piece : TinCut.of(floor, shape().floor())) {
-      double[] depth = new double[3];
-      for (int i = 0; i < 3; i++) {
-        Coordinate corner = piece.corners()[i];
-        // Beyond the readings a sloping floor is not taken to climb above the highest of them.
-        double z = level ? Math.min(corner.getZ(), top) : corner.getZ();
-        depth[i] = datum + alongX * corner.x / 1000 + alongY * corner.y / 1000 - z;
-        most = Math.max(most, depth[i]);
-        least = Math.min(least, depth[i]);
-      }
-      LevellingVolume.Fill fill =
-          LevellingVolume.triangle(piece.areaM2(), depth[0], depth[1], depth[2]);
-      volume += fill.volumeL();
-      area += fill.areaM2();
+    // Heights are told from the poured surface's own plane, so that it may slope.
+    List<underfoot.working.Reading> told = new ArrayList<>();
+    for (Coordinate vertex : measured.vertices()) {
+      told.add(
+          new underfoot.working.Reading(
+              vertex.x / 1000,
+              vertex.y / 1000,
+              vertex.getZ() - alongX * vertex.x / 1000 - alongY * vertex.y / 1000));
     }
+    List<PourVolume.Corner> corners = new ArrayList<>();
+    Coordinate[] ring = shape().floor().getExteriorRing().getCoordinates();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      corners.add(new PourVolume.Corner(ring[i].x / 1000, ring[i].y / 1000));
+    }
+    PourVolume.Values values = PourVolume.of(told, corners, datum);
     List<Double> depths = new ArrayList<>();
+    double least = values.minDepthMm();
+    double most = values.maxDepthMm();
     for (Reading reading : readings) {
-      double surface = datum + alongX * reading.x() / 1000 + alongY * reading.y() / 1000;
-      depths.add(surface - reading.z());
-      least = Math.min(least, surface - reading.z());
-      most = Math.max(most, surface - reading.z());
+      double depth =
+          datum + alongX * reading.x() / 1000 + alongY * reading.y() / 1000 - reading.z();
+      depths.add(depth);
+      least = Math.min(least, depth);
+      most = Math.max(most, depth);
     }
     return new Pour(
         level,
@@ -253,10 +250,10 @@ public record LevelSurvey(
         alongX,
         alongY,
         Math.max(0, least),
-        area > 0 ? volume / area : 0,
+        values.meanDepthMm(),
         Math.max(0, most),
-        volume,
-        area,
+        values.volumeL(),
+        values.areaM2(),
         depths);
   }
 
