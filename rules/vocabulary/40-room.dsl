@@ -41,6 +41,8 @@
 [condition][]The floor lies over nobody=Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
 [condition][]The floor is carried by joists or floats=Fact( name == "base family", about == "", text in ( "timber", "floating" ) )
 
+[condition][]Others work in the room after the tiler=Fact( name == "fixtures", about == "", text in ( "fitted after tiling", "come out and go back" ) )
+
 # --- choosing
 [condition][]There is a choice of build-ups=Fact( name == "build-ups that stand", text not in ( "0", "1" ) )
 [condition][]The client asks first for {priority}=Fact( name == "priorities", about == "", text.matches( "{priority}(,.*)?" ) )
