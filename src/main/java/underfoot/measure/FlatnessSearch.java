@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -44,8 +45,7 @@ final class FlatnessSearch {
   private final double edgeMm;
   private final double direction;
   private int tried;
-  private Flatness.Line worstGap;
-  private Flatness.Line worstHump;
+  private final List<Flatness.Line> stretches = new ArrayList<>();
 
   private FlatnessSearch(Tin tin, Geometry clip, double edgeMm, double direction) {
     this.tin = tin;
@@ -80,7 +80,7 @@ final class FlatnessSearch {
         search.along(vertices.get(i), direction + Math.PI * k / STAR);
       }
     }
-    return new Flatness(search.worstGap, search.worstHump, search.tried);
+    return search.slide();
   }
 
   /** A profile of readings that all lie on one line. */
@@ -100,7 +100,7 @@ final class FlatnessSearch {
       search.tryProfile(
           first, (far.x - first.x) / length, (far.y - first.y) / length, ordered(cut));
     }
-    return new Flatness(search.worstGap, search.worstHump, search.tried);
+    return search.slide();
   }
 
   private static int[] standingOut(Tin tin, double[] residuals) {
@@ -263,40 +263,61 @@ final class FlatnessSearch {
     return z[right - 1] + share * (z[right] - z[right - 1]);
   }
 
+  /** Cuts a profile into stretches, and notes what each may hold at the most. */
   private void tryProfile(Coordinate origin, double ux, double uy, double[][] profile) {
     tried++;
-    double start = profile[0][0];
-    int n = profile[0].length;
-    double[] positions = new double[n];
-    for (int i = 0; i < n; i++) {
-      positions[i] = profile[0][i] - start;
+    double first = profile[0][0];
+    double last = profile[0][profile[0].length - 1];
+    for (double from = first; from == first || from + edgeMm < last - ON; from += edgeMm) {
+      // Wherever the edge lies, it lies within one of these stretches of twice its length.
+      double[][] piece =
+          last - first <= 2 * edgeMm ? profile : between(profile, from, from + 2 * edgeMm);
+      int n = piece[0].length;
+      if (n < 2) {
+        continue;
+      }
+      double start = piece[0][0];
+      double[] positions = new double[n];
+      for (int i = 0; i < n; i++) {
+        positions[i] = piece[0][i] - start;
+      }
+      StraightedgeGap.Values most =
+          StraightedgeGap.of(positions, piece[1], Math.max(edgeMm, positions[n - 1]));
+      if (most.gapMm() > 0 || most.humpMm() > 0 || stretches.isEmpty()) {
+        Coordinate begin = new Coordinate(origin.x + start * ux, origin.y + start * uy);
+        double length = positions[n - 1];
+        Coordinate end = new Coordinate(begin.x + length * ux, begin.y + length * uy);
+        stretches.add(new Flatness.Line(begin, end, positions, piece[1], most));
+      }
+      if (piece == profile) {
+        return;
+      }
     }
-    double[] heights = profile[1];
-    // An edge as long as the line finds at least as much as a shorter one: lines that cannot be the
-    // worst are passed over.
-    StraightedgeGap.Values most =
-        StraightedgeGap.of(positions, heights, Math.max(edgeMm, positions[n - 1]));
-    boolean mayBeGap = worstGap == null || most.gapMm() > worstGap.values().gapMm();
-    boolean mayBeHump = worstHump == null || most.humpMm() > worstHump.values().humpMm();
-    if (!mayBeGap && !mayBeHump) {
-      return;
+  }
+
+  /**
+   * Slides the edge along the stretches that may hold the worst, the most promising first. An edge
+   * as long as the whole stretch finds at least as much as a shorter one, so that the rest can be
+   * passed over.
+   */
+  private Flatness slide() {
+    return new Flatness(
+        worst(StraightedgeGap.Values::gapMm), worst(StraightedgeGap.Values::humpMm), tried);
+  }
+
+  private Flatness.Line worst(ToDoubleFunction<StraightedgeGap.Values> measure) {
+    stretches.sort(Comparator.comparingDouble(one -> -measure.applyAsDouble(one.values())));
+    Flatness.Line worst = null;
+    for (Flatness.Line one : stretches) {
+      if (worst != null
+          && measure.applyAsDouble(one.values()) <= measure.applyAsDouble(worst.values())) {
+        break;
+      }
+      StraightedgeGap.Values values = StraightedgeGap.of(one.positions(), one.heights(), edgeMm);
+      if (worst == null || measure.applyAsDouble(values) > measure.applyAsDouble(worst.values())) {
+        worst = new Flatness.Line(one.from(), one.to(), one.positions(), one.heights(), values);
+      }
     }
-    StraightedgeGap.Values values =
-        positions[n - 1] <= edgeMm ? most : StraightedgeGap.of(positions, heights, edgeMm);
-    Flatness.Line line =
-        new Flatness.Line(
-            new Coordinate(origin.x + start * ux, origin.y + start * uy),
-            new Coordinate(
-                origin.x + (start + positions[n - 1]) * ux,
-                origin.y + (start + positions[n - 1]) * uy),
-            positions,
-            heights,
-            values);
-    if (worstGap == null || values.gapMm() > worstGap.values().gapMm()) {
-      worstGap = line;
-    }
-    if (worstHump == null || values.humpMm() > worstHump.values().humpMm()) {
-      worstHump = line;
-    }
+    return worst;
   }
 }
