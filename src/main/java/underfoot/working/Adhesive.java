@@ -1,0 +1,84 @@
+package underfoot.working;
+
+import java.util.List;
+
+/** The bed a square-notched trowel leaves once the tile is pressed home, and the powder for it. */
+public final class Adhesive implements Working {
+
+  /**
+   * What a trowel leaves.
+   *
+   * @param bedMm thickness of the bed, mm
+   * @param massKgPerM2 dry powder, kg/m2
+   */
+  public record Values(double bedMm, double massKgPerM2) {}
+
+  /**
+   * Works out bed = notch/2 sin(angle), mass = bed powder. Teeth as wide as the gaps.
+   *
+   * @param notchMm depth of the notches, mm, above 0
+   * @param angleDegrees angle of the trowel to the floor, degrees, above 0 and at most 90
+   * @param powderKgPerM2PerMm dry powder for each mm of bed, kg/m2, above 0
+   * @throws IllegalArgumentException outside those ranges
+   */
+  public static Values of(double notchMm, double angleDegrees, double powderKgPerM2PerMm) {
+    if (!(angleDegrees > 0) || !(angleDegrees <= 90)) {
+      throw new IllegalArgumentException("the angle must be above 0 and at most 90 degrees");
+    }
+    double bed = Need.positive("notch", notchMm) / 2 * Math.sin(Math.toRadians(angleDegrees));
+    return new Values(bed, bed * Need.positive("powder", powderKgPerM2PerMm));
+  }
+
+  @Override
+  public String name() {
+    return "adhesive";
+  }
+
+  @Override
+  public String purpose() {
+    return "The bed a notched trowel leaves, and the powder for it";
+  }
+
+  @Override
+  public List<Key> keys() {
+    return List.of(
+        Key.of("notch", Dimension.LENGTH, "mm", 1, 60, "depth of the square notches"),
+        Key.of("angle", Dimension.ANGLE, "degrees", 0, 90, "angle of the trowel to the floor")
+            .above()
+            .takesBare(),
+        Key.of("powder", Dimension.MASS_PER_DEPTH, "kg/m2", 0, 30, "powder for each mm of bed")
+            .above());
+  }
+
+  @Override
+  public List<String> example() {
+    return List.of("notch=10 mm", "angle=45", "powder=1.21 kg/m2");
+  }
+
+  @Override
+  public String source() {
+    return "Geometry of square notches, teeth as wide as the gaps; the powder comes from the data"
+        + " sheet";
+  }
+
+  @Override
+  public Result work(Inputs in) {
+    double notch = in.number("notch");
+    double angle = in.number("angle");
+    double powder = in.number("powder");
+    Values values = of(notch, angle, powder);
+    return new Result.Draft()
+        .step(
+            "bed = notch/2*sin(angle)",
+            Show.number(notch) + "/2*sin(" + Show.number(angle) + ")",
+            "bed = " + Show.number(values.bedMm()) + " mm")
+        .step(
+            "mass = bed*powder",
+            Show.number(values.bedMm()) + "*" + Show.number(powder),
+            "mass = " + Show.number(values.massKgPerM2()) + " kg/m2")
+        .value("bed", values.bedMm(), "mm")
+        .value("mass", values.massKgPerM2(), "kg/m2")
+        .note("An ideal ridge and a flat back: a ceiling. Back-buttering and hollows come on top.")
+        .done(this, in);
+  }
+}

@@ -1,0 +1,59 @@
+package underfoot.working;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** How numbers and quoted text are shown to a person. */
+final class Show {
+  private static final MathContext SIX_FIGURES = new MathContext(6);
+  private static final int LONGEST_QUOTE = 60;
+
+  private Show() {}
+
+  /**
+   * Six significant figures, no needless noughts: {@code 2.5}, {@code 47460900}, {@code 1.2e-7}.
+   */
+  static String number(double value) {
+    if (value == 0) {
+      return "0";
+    }
+    BigDecimal rounded = new BigDecimal(value).round(SIX_FIGURES).stripTrailingZeros();
+    double size = Math.abs(value);
+    if (size >= 1e-5 && size < 1e12) {
+      return rounded.toPlainString();
+    }
+    return String.format(Locale.ROOT, "%.5e", value);
+  }
+
+  /** As {@link #number}, in brackets where it is negative, to stand inside a sum. */
+  static String term(double value) {
+    return value < 0 ? "(" + number(value) + ")" : number(value);
+  }
+
+  /** Numbers in a row, at most twelve of them. */
+  static String numbers(double[] values) {
+    String shown =
+        Arrays.stream(values).limit(12).mapToObj(Show::number).collect(Collectors.joining(", "));
+    return values.length > 12 ? shown + ", ... (" + values.length + " in all)" : shown;
+  }
+
+  /** Typed text as it is quoted in a message: one line, at most 60 characters. */
+  static String quote(String text) {
+    String clean = text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
+    return clean.length() <= LONGEST_QUOTE
+        ? "'" + clean + "'"
+        : "'" + clean.substring(0, LONGEST_QUOTE) + "...'";
+  }
+
+  /** Words joined as in speech: {@code mm, cm or m}. */
+  static String either(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+  }
+}
