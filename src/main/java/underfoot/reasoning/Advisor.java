@@ -27,14 +27,17 @@ import underfoot.scenario.State;
 public final class Advisor {
   private final RuleBase rules;
   private final Knowledge knowledge;
+  private final Appraisal appraisal;
 
   /**
    * @param rules the compiled rules
    * @param knowledge the figures and wordings they refer to
+   * @param appraisal works out what a build-up costs and how long it takes
    */
-  public Advisor(RuleBase rules, Knowledge knowledge) {
+  public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
     this.rules = rules;
     this.knowledge = knowledge;
+    this.appraisal = appraisal;
   }
 
   /** The rules it thinks by. */
@@ -115,8 +118,10 @@ public final class Advisor {
             scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(standing(own));
-    List<Object> alone = own.subList(pool.size(), own.size());
-    return new Candidate(route, offers, stack, new Facts().addAll(own), conclusions(alone));
+    List<Conclusion> alone = conclusions(own.subList(pool.size(), own.size()));
+    Candidate judged = new Candidate(route, offers, stack, new Facts().addAll(own), alone);
+    own.addAll(appraisal.of(knowledge, judged));
+    return new Candidate(route, offers, stack, new Facts().addAll(own), alone);
   }
 
   /** What build-ups may be ranked by once they are judged. */

@@ -18,6 +18,29 @@ final class Vocabulary {
   private static final Pattern SLOT =
       Pattern.compile("\\{(\\w+)(?::((?:[^{}]|\\{\\d+(?:,\\d*)?\\})+))?\\}");
 
+  // What a sentence may stand for: matching our own facts, and concluding through the draft.
+  // Nothing
+  // else is taken, so that a vocabulary from somebody else cannot run code.
+  private static final String VALUE =
+      "(?:\"[^\"\\\\]*\"|-?\\d+(?:\\.\\d+)?|\\$\\w+\\.\\w+(?: [+-] \\$\\w+\\.\\w+)*)";
+  private static final String CONSTRAINT =
+      "\\w+ (?:(?:==|!=|<=|>=|<|>|matches) "
+          + VALUE
+          + "|(?:not )?in \\( \"[^\"\\\\]*\"(?:, \"[^\"\\\\]*\")* \\))";
+  private static final String ONE_PATTERN =
+      "(?:not |exists )?(?:\\$\\w+ : )?(?:Fact|Unknown|Figure|Laid|Conclusion|Remedy|Caution)"
+          + "\\( (?:"
+          + CONSTRAINT
+          + "(?:, "
+          + CONSTRAINT
+          + ")* )?\\)";
+  private static final Pattern MAY_MATCH =
+      Pattern.compile(ONE_PATTERN + "(?: " + ONE_PATTERN + ")*");
+  private static final String ARGUMENT = "(?:\"[^\"\\\\]*\"|\\$thing\\.about\\(\\))";
+  private static final Pattern MAY_CONCLUDE =
+      Pattern.compile(
+          "insertLogical\\( draft\\.[a-zA-Z]+\\( " + ARGUMENT + "(?:, " + ARGUMENT + ")* \\) \\);");
+
   private final List<Sentence> conditions = new ArrayList<>();
   private final List<Sentence> consequences = new ArrayList<>();
 
@@ -56,6 +79,12 @@ final class Vocabulary {
                   path, number, "write [condition][]a sentence=… or [consequence][]a sentence=…"));
           continue;
         }
+        boolean condition = entry.group(1).equals("condition");
+        String stands = entry.group(3).strip();
+        if (!(condition ? MAY_MATCH : MAY_CONCLUDE).matcher(stands).matches()) {
+          faults.add(new RuleFaults.Fault(path, number, mayNot(condition, stands)));
+          continue;
+        }
         try {
           Sentence sentence =
               new Sentence(
@@ -64,14 +93,23 @@ final class Vocabulary {
                   entry.group(2),
                   Pattern.compile(regex(entry.group(2))),
                   slots(entry.group(2)));
-          (entry.group(1).equals("condition") ? vocabulary.conditions : vocabulary.consequences)
-              .add(sentence);
+          (condition ? vocabulary.conditions : vocabulary.consequences).add(sentence);
         } catch (PatternSyntaxException e) {
           faults.add(new RuleFaults.Fault(path, number, "the sentence's pattern is not closed"));
         }
       }
     }
     return vocabulary;
+  }
+
+  private static String mayNot(boolean condition, String stands) {
+    String cut = stands.length() > 60 ? stands.substring(0, 60) + "…" : stands;
+    return condition
+        ? "a condition may only match facts and conclusions, as in Fact( name == \"deck\" ); found: "
+            + cut
+        : "a consequence may only conclude, as in insertLogical( draft.remedy( \"{wording}\", \"\" )"
+            + " ); found: "
+            + cut;
   }
 
   // Slots become named groups, so that a pattern may hold groups of its own.

@@ -451,7 +451,7 @@ final class Gatherer {
     }
     List<Node> places = items.items();
     int last = points.size() - 1;
-    if (last > 0 && points.get(last).equals(points.get(0))) {
+    if (last > 0 && Outline.distance(points.get(last), points.get(0)) == 0) {
       points.remove(last);
       places = places.subList(0, last);
     }
@@ -660,8 +660,8 @@ final class Gatherer {
   private String requiredUnder(String group) {
     List<String> parts = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
-      if (fact.required() && fact.key().equals(group + "." + fact.word())) {
-        parts.add(fact.word() + ": " + fact.example());
+      if (fact.required() && above(fact.key()).equals(group)) {
+        parts.add(Words.last(fact.key()) + ": " + fact.example());
       }
     }
     return String.join(", ", parts);

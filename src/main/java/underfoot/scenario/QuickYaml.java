@@ -55,7 +55,7 @@ final class QuickYaml {
     split(text);
     require(!lines.isEmpty() && indents[0] == 0);
     Node root = block(0, 1);
-    require(next == lines.size() && root instanceof Node.Keys);
+    require(next == lines.size());
     return root;
   }
 

@@ -1,5 +1,6 @@
 package underfoot.scenario;
 
+import java.io.IOException;
 import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -29,7 +30,7 @@ public final class YamlTree {
   /** Stands for a {@code ?} written alone as a value, which YAML would take for something else. */
   static final char LONE_QUESTION_MARK = '\uE000';
 
-  private static final String UNREADABLE = "this line cannot be read as YAML";
+  private static final String UNREADABLE = "cannot be read as YAML";
   private static final String CHECK =
       "check its colon, its brackets, its quotation marks and its indent";
   private static final int DEEPEST = 12;
@@ -191,7 +192,7 @@ public final class YamlTree {
 
   private Node document() {
     try (YAMLParser open =
-        (YAMLParser) Full.YAML.createParser(ObjectReadContext.empty(), new StringReader(text))) {
+        (YAMLParser) Full.YAML.createParser(ObjectReadContext.empty(), new WholeCharacters(text))) {
       parser = open;
       JsonToken token = parser.nextToken();
       if (token == null) {
@@ -216,6 +217,10 @@ public final class YamlTree {
       return null;
     } catch (JacksonException e) {
       syntax(e);
+      return null;
+    } catch (RuntimeException e) {
+      // A defect of the library itself: the file is refused, not the program stopped.
+      fault(1, 1, "the file " + UNREADABLE, CHECK);
       return null;
     }
   }
@@ -285,13 +290,15 @@ public final class YamlTree {
     fault(
         at == null ? 1 : Math.max(1, at.getLineNr()),
         at == null ? 1 : Math.max(1, at.getColumnNr()),
-        key ? "a key must be plain words, not a list, keys or a pointer" : UNREADABLE,
+        key
+            ? "a key must be plain words, not a list, keys or a pointer"
+            : "this line " + UNREADABLE,
         key ? "write: key: value" : CHECK);
   }
 
   private void syntax(String problem, Mark at, Mark begun) {
     Mark place = at;
-    String what = UNREADABLE;
+    String what = "this line " + UNREADABLE;
     String how = CHECK;
     int since = begun.getLine() + 1;
     if (problem.contains("(TAB)")) {
@@ -349,6 +356,27 @@ public final class YamlTree {
 
   private void fault(int line, int column, String what, String how) {
     faults.add(new Fault(file, line, column, what, how));
+  }
+
+  /**
+   * Hands the text out in portions that end with a whole character: the full parser fails on one
+   * cut between the two halves of, say, an emoji.
+   */
+  private static final class WholeCharacters extends StringReader {
+    WholeCharacters(String text) {
+      super(text);
+    }
+
+    @Override
+    public int read(char[] into, int from, int most) throws IOException {
+      mark(0);
+      int count = super.read(into, from, most);
+      if (count > 1 && Character.isHighSurrogate(into[from + count - 1])) {
+        reset();
+        return super.read(into, from, count - 1);
+      }
+      return count;
+    }
   }
 
   /** Holds the full parser, so that it is loaded only when it is needed. */

@@ -12,6 +12,17 @@ public final class CureTime implements Working {
   private static final double COLD_EXTRA_PER_K = 1_470;
   private static final double COLD_BELOW_C = 20;
 
+  private final double leastC;
+
+  /**
+   * Makes the working.
+   *
+   * @param leastC temperature below which cement may stop hardening, C, for the notes
+   */
+  public CureTime(double leastC) {
+    this.leastC = leastC;
+  }
+
   /**
    * A spell at one temperature.
    *
@@ -196,11 +207,13 @@ public final class CureTime implements Working {
             "rate = " + Show.number(rate));
   }
 
-  private static void cold(Result.Draft draft, double temperature) {
-    if (temperature < 5) {
+  private void cold(Result.Draft draft, double temperature) {
+    if (temperature < leastC) {
       draft.note(
-          "Below 5 C cement may stop hardening and freeze damage is possible: the product's own"
-              + " sheet governs.");
+          "Below "
+              + Show.number(leastC)
+              + " C cement may stop hardening, and frost may spoil it: the product's own sheet"
+              + " governs.");
     }
     draft.note("For Portland cement products; rapid systems may differ, so the sheet comes first.");
   }

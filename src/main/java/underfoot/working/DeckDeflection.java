@@ -73,7 +73,7 @@ public final class DeckDeflection implements Working {
         Key.of("modulus", Dimension.STRESS, "N/mm2", 1, 300_000, "modulus of each layer")
             .as(Key.Shape.LIST),
         Key.of("centres", Dimension.LENGTH, "mm", 10, 5000, "joist spacing, centre to centre"),
-        Key.of("load", Dimension.AREA_LOAD, "kN/m2", 0, 100, "load on the floor").above());
+        Key.of("load", Dimension.AREA_LOAD, "kN/m2", 0.001, 100, "load on the floor"));
   }
 
   @Override

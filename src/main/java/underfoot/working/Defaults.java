@@ -166,6 +166,26 @@ public final class Defaults {
         value("calcium-sulfate-screed-first-heating", Dimension.DAYS));
   }
 
+  /** Length of a straightedge where none is given, mm. */
+  public double straightedgeMm() {
+    return value("straightedge-usual-length", Dimension.LENGTH);
+  }
+
+  /** Frequency above which the simple vibration check may be used, Hz. */
+  public double simpleVibrationCheckAboveHz() {
+    return value("floor-frequency-simple-check", Dimension.FREQUENCY);
+  }
+
+  /** Most an occupied floor's surface may be above the room, K. */
+  public double occupiedFloorExcessK() {
+    return value("heated-floor-excess-occupied", Dimension.TEMPERATURE_STEP);
+  }
+
+  /** Temperature below which cement may stop hardening, C. */
+  public double leastCuringC() {
+    return value("cement-least-curing-temperature", Dimension.TEMPERATURE);
+  }
+
   /** The falls a wet floor is laid to. */
   public FallLimits falls() {
     return new FallLimits(

@@ -46,7 +46,7 @@ public final class DewPoint implements Working {
   public List<Key> keys() {
     return List.of(
         Key.of("temperature", Dimension.TEMPERATURE, "C", -40, 60, "air temperature"),
-        Key.of("humidity", Dimension.PERCENT, "%", 0, 100, "relative humidity of the air").above());
+        Key.of("humidity", Dimension.PERCENT, "%", 1, 100, "relative humidity of the air"));
   }
 
   @Override

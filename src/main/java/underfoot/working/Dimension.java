@@ -71,6 +71,8 @@ public enum Dimension {
       also("Nm2/m", 1),
       also("N.m2 per m", 1),
       also("N.m2 per m of width", 1)),
+  /** Frequency, held in Hz. */
+  FREQUENCY("a frequency", unit("Hz", 1)),
   /** Angle, held in degrees. */
   ANGLE("an angle", unit("degrees", 1), also("deg", 1), also("degree", 1), also("°", 1)),
   /** Whole days. */

@@ -4,6 +4,17 @@ import java.util.List;
 
 /** The lowest natural frequency of a floor: how lively it feels. */
 public final class FloorFrequency implements Working {
+  private final double simpleCheckAboveHz;
+
+  /**
+   * Makes the working.
+   *
+   * @param simpleCheckAboveHz frequency above which the simple vibration check may be used, Hz, for
+   *     the notes
+   */
+  public FloorFrequency(double simpleCheckAboveHz) {
+    this.simpleCheckAboveHz = simpleCheckAboveHz;
+  }
 
   /**
    * Works out f = pi/(2 L^2) sqrt(EI/m).
@@ -76,7 +87,12 @@ public final class FloorFrequency implements Working {
                 + ")",
             "f = " + Show.number(frequency) + " Hz")
         .value("frequency", frequency, "Hz")
-        .note("EN 1995-1-1 holds its simple vibration check for floors above 8 Hz (quoted).")
+        .note(
+            "EN 1995-1-1 holds its simple vibration check for floors above "
+                + Show.number(simpleCheckAboveHz)
+                + " Hz (quoted); this floor is "
+                + (frequency > simpleCheckAboveHz ? "above" : "not above")
+                + " it.")
         .done(this, in);
   }
 }

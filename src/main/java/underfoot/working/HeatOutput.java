@@ -7,6 +7,17 @@ public final class HeatOutput implements Working {
   private static final double FACTOR = 8.92;
   private static final double POWER = 1.1;
 
+  private final double occupiedExcessK;
+
+  /**
+   * Makes the working.
+   *
+   * @param occupiedExcessK most an occupied floor's surface may be above the room, K, for the notes
+   */
+  public HeatOutput(double occupiedExcessK) {
+    this.occupiedExcessK = occupiedExcessK;
+  }
+
   /**
    * Heat given off: q = 8.92 excess^1.1.
    *
@@ -100,8 +111,11 @@ public final class HeatOutput implements Working {
     }
     return draft
         .note(
-            "EN 1264 keeps an occupied floor to 29 C in a room at 20 C, which is 9 K and about 100"
-                + " W/m2 (quoted).")
+            "EN 1264 keeps the surface of an occupied floor within "
+                + Show.number(occupiedExcessK)
+                + " K of the room (quoted), which is "
+                + Show.number(output(occupiedExcessK))
+                + " W/m2.")
         .done(this, in);
   }
 }

@@ -34,7 +34,7 @@ final class JoistKeys {
             .optional());
     keys.add(
         Key.of("centres", Dimension.LENGTH, "mm", 10, 5000, "joist spacing, centre to centre"));
-    keys.add(Key.of("load", Dimension.AREA_LOAD, "kN/m2", 0, 100, "load on the floor").above());
+    keys.add(Key.of("load", Dimension.AREA_LOAD, "kN/m2", 0.001, 100, "load on the floor"));
     keys.add(last);
     keys.add(
         Key.of("shear-modulus", Dimension.STRESS, "N/mm2", 10, 100_000, "adds shear deflection")

@@ -12,10 +12,18 @@ public final class StraightedgeGap implements Working {
   /** Gaps closer than this are the same gap, mm. */
   private static final double SAME_MM = 1e-9;
 
-  /** The usual length of the edge, mm: BS 8204-1:2003 and later. */
-  private static final double USUAL_EDGE_MM = 2000;
-
   private static final double LONGEST_PROFILE_MM = 200_000;
+
+  private final double usualEdgeMm;
+
+  /**
+   * Makes the working.
+   *
+   * @param usualEdgeMm length of the edge where none is given, mm
+   */
+  public StraightedgeGap(double usualEdgeMm) {
+    this.usualEdgeMm = Need.positive("edge", usualEdgeMm);
+  }
 
   /**
    * What a profile comes to.
@@ -202,7 +210,13 @@ public final class StraightedgeGap implements Working {
         Key.of("heights", Dimension.LENGTH, "mm", -1e5, 1e5, "heights of the readings, up positive")
             .as(Key.Shape.LIST)
             .takesBare(),
-        Key.of("edge", Dimension.LENGTH, "m", 0.1, 10, "length of the edge; 2 m if left out")
+        Key.of(
+                "edge",
+                Dimension.LENGTH,
+                "m",
+                0.1,
+                10,
+                "length of the edge; " + Show.number(usualEdgeMm / 1000) + " m if left out")
             .optional());
   }
 
@@ -236,7 +250,7 @@ public final class StraightedgeGap implements Working {
     if (positions[positions.length - 1] - positions[0] > LONGEST_PROFILE_MM) {
       throw in.refuse("positions", "covers more than 200 m, the longest profile taken at once");
     }
-    double edge = in.has("edge") ? in.number("edge") : USUAL_EDGE_MM;
+    double edge = in.has("edge") ? in.number("edge") : usualEdgeMm;
     Values values = of(positions, heights, edge);
     double length = positions[positions.length - 1] - positions[0];
     Result.Draft draft =
@@ -268,7 +282,10 @@ public final class StraightedgeGap implements Working {
             .value("at", values.atMm(), "mm")
             .value("hump", values.humpMm(), "mm");
     if (!in.has("edge")) {
-      draft.note("No edge was given: a 2 m edge is taken, the length of BS 8204 since 2003.");
+      draft.note(
+          "No edge was given: one of "
+              + Show.number(usualEdgeMm / 1000)
+              + " m is taken, the length of BS 8204 since 2003 (quoted).");
     }
     if (length < edge) {
       draft.note(

@@ -13,6 +13,9 @@ import underfoot.scenario.FactDefinition;
  * fact is stated about two times in three, and left out or said to be unknown otherwise.
  */
 final class RandomFloors {
+  private static final List<String> JOISTED =
+      List.of("square-edged boards", "tongue-and-groove boards", "chipboard", "OSB", "plywood");
+
   private final FactBook book;
   private final Random random;
 
@@ -24,12 +27,21 @@ final class RandomFloors {
   /** One floor as a scenario file; {@code fixed} facts have the values given. */
   String next(Map<String, String> fixed) {
     Map<String, Object> tree = new LinkedHashMap<>();
+    put(tree, "scenario", "Made up");
+    String deck = fixed.getOrDefault("subfloor.deck", pick(choices("subfloor.deck")));
+    String heating = fixed.getOrDefault("heating.kind", pick(choices("heating.kind")));
+    put(tree, "subfloor.deck", deck);
+    boolean joists = JOISTED.contains(deck);
     for (FactDefinition definition : book.definitions()) {
       String key = definition.key();
-      if (key.contains("[]") || isGeometry(key)) {
+      boolean ofTimber = key.startsWith("subfloor.joists") || key.equals("subfloor.board width");
+      if (key.contains("[]") || isGeometry(key) || (ofTimber && !joists)) {
         continue;
       }
-      String value = fixed.get(key);
+      if (key.equals("heating.output") && heating.equals("none")) {
+        continue;
+      }
+      String value = key.equals("heating.kind") ? heating : fixed.get(key);
       if (value == null && (definition.required() || random.nextInt(3) > 0)) {
         value = value(definition);
       }
@@ -48,8 +60,15 @@ final class RandomFloors {
     return yaml.toString();
   }
 
+  private List<String> choices(String key) {
+    return book.find(key).orElseThrow().of();
+  }
+
   private static boolean isGeometry(String key) {
-    return key.equals("room.outline") || key.equals("levels.readings") || key.equals("scenario");
+    return key.equals("room.outline")
+        || key.equals("subfloor.deck")
+        || key.equals("levels.readings")
+        || key.equals("scenario");
   }
 
   private String outline() {

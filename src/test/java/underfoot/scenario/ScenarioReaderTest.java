@@ -373,4 +373,39 @@ class ScenarioReaderTest {
         .isInstanceOf(ScenarioFaults.class)
         .hasMessageStartingWith("floor.yaml:6:6: the byte E9 here is not part of UTF-8 text");
   }
+
+  @Test
+  @DisplayName("may hold emoji anywhere, and columns still count characters")
+  void emoji() throws Exception {
+    for (int pad = 0; pad < 8; pad++) {
+      String yaml = "# " + "x".repeat(pad) + "\uD83D\uDE00".repeat(5000) + "\n" + Book.LEAST;
+      assertThat(Book.read(yaml).name()).isEqualTo("Kitchen over a crawl space");
+    }
+    assertThat(Book.faults("{\uD83D\uDE00: 1, zz: 2}"))
+        .contains("1:2:", "1:8: \"zz\" is not a key");
+  }
+
+  @Test
+  @DisplayName("built to be awkward is refused soon")
+  void awkward() {
+    List<String> all =
+        List.of(
+            "[".repeat(900_000),
+            "{".repeat(900_000),
+            "{a: ".repeat(200_000),
+            "- ".repeat(400_000),
+            "? ".repeat(400_000),
+            "!".repeat(900_000),
+            "\"" + "x".repeat(900_000),
+            Book.LEAST + "x".repeat(900_000) + ": 1\n",
+            "<<: *a\n".repeat(100_000),
+            Book.LEAST.repeat(5_000),
+            Book.LEAST.replace("600 mm", "9".repeat(900) + " mm"),
+            Book.LEAST.replace("600 mm", "1/".repeat(400) + " mm"));
+    for (String yaml : all) {
+      long start = System.nanoTime();
+      assertThat(Book.faults(yaml)).startsWith("floor.yaml:").hasSizeLessThan(10_000);
+      assertThat(System.nanoTime() - start).isLessThan(10_000_000_000L);
+    }
+  }
 }

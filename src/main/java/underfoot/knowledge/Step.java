@@ -1,0 +1,11 @@
+package underfoot.knowledge;
+
+/**
+ * A step of the work.
+ *
+ * @param id the name rules use
+ * @param place its place in the order of the work
+ * @param title what is done or waited for
+ * @param waits whether it is a wait and not work
+ */
+public record Step(String id, int place, String title, boolean waits) {}
