@@ -24,6 +24,7 @@ import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
 import underfoot.reasoning.Advisor;
+import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
@@ -123,7 +124,7 @@ final class Workbench {
         own ? null : CompletableFuture.supplyAsync(RuleBase::shipped);
     Scenario scenario = scenario(name, content);
     Knowledge loaded = knowledge();
-    Advisor advisor = new Advisor(own ? compile() : join(rules), loaded);
+    Advisor advisor = new Advisor(own ? compile() : join(rules), loaded, Appraisal.none());
     try {
       Counsel counsel = advisor.advise(scenario);
       return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), Consequences.none());
