@@ -9,7 +9,8 @@ import underfoot.scenario.Scenario;
 
 /** All that can be worked out from a scenario alone. */
 public final class Measures {
-  private static final List<Measure> ALL = List.of(new TileMeasure());
+  private static final List<Measure> ALL =
+      List.of(new RoomMeasure(), new TileMeasure(), new LevelMeasure(), new ClimateMeasure());
 
   private Measures() {}
 

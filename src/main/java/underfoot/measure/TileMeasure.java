@@ -1,43 +1,35 @@
 package underfoot.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 import underfoot.scenario.Scenario;
 
-/** The tile's longest edge, shortest edge, face area and slenderness. */
+/** The tile's longest edge, shortest edge, face area, slenderness and share of bow. */
 final class TileMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Fact length = facts.find("tile length");
-    Fact width = facts.find("tile width");
-    List<Fact> found = new ArrayList<>();
-    if (length == null || width == null) {
-      return found;
-    }
-    double longest = Math.max(length.number(), width.number());
-    double shortest = Math.min(length.number(), width.number());
-    List<Object> uses = List.of(length, width);
-    String sides = length.text() + " × " + width.text();
+    Findings found = new Findings();
+    Basis basis = new Basis(figures, facts);
+    double length = basis.fact("tile length");
+    double width = basis.fact("tile width");
+    double longest = Math.max(length, width);
+    double shortest = Math.min(length, width);
+    String sides = Texts.of(length, "mm") + " × " + Texts.of(width, "mm");
+    found.add("longest edge", longest, "mm", "the longer of " + sides, basis);
+    found.add("shortest edge", shortest, "mm", "the shorter of " + sides, basis);
+    found.add("face area", longest * shortest / 100, "cm2", sides, basis);
+    found.add("slenderness", longest / shortest, "to 1", "longer side / shorter side", basis);
+    Basis ofBow = new Basis(figures, facts);
+    double bow = ofBow.fact("tile bow");
+    double edge = Math.max(ofBow.fact("tile length"), ofBow.fact("tile width"));
     found.add(
-        Fact.measured(
-            "longest edge", "", Texts.of(longest, "mm"), longest, "the longer of " + sides, uses));
-    found.add(
-        Fact.measured(
-            "shortest edge",
-            "",
-            Texts.of(shortest, "mm"),
-            shortest,
-            "the shorter of " + sides,
-            uses));
-    double area = longest * shortest / 100;
-    found.add(Fact.measured("face area", "", Texts.of(area, "cm2"), area, sides, uses));
-    double ratio = longest / shortest;
-    found.add(
-        Fact.measured(
-            "slenderness", "", Texts.of(ratio, "to 1"), ratio, "longer side / shorter side", uses));
-    return found;
+        "tile bow share",
+        bow / edge * 100,
+        "%",
+        "bow / longest edge: " + Texts.of(bow, "mm") + " / " + Texts.of(edge, "mm"),
+        ofBow);
+    return found.list();
   }
 }

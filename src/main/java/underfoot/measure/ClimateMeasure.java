@@ -1,0 +1,96 @@
+package underfoot.measure;
+
+import java.util.List;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.scenario.Scenario;
+import underfoot.working.CureTime;
+import underfoot.working.DewPoint;
+import underfoot.working.Evaporation;
+import underfoot.working.EvaporationBands;
+
+/** What the air and the floor do to fresh adhesive and levelling compound. */
+final class ClimateMeasure implements Measure {
+  @Override
+  public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    evaporation(new Basis(figures, facts), found);
+    dewPoint(figures, facts, found);
+    curing(figures, facts, found);
+    return found.list();
+  }
+
+  private static void evaporation(Basis basis, Findings found) {
+    Worked keys =
+        Worked.with()
+            .key("surface", basis.fact("floor temperature"), "C")
+            .key("air", basis.fact("air temperature"), "C")
+            .key("humidity", basis.fact("air humidity"), "%")
+            .key("wind", basis.fact("air speed"), "km/h");
+    EvaporationBands bands =
+        new EvaporationBands(
+            basis.figure("evaporation-band-1-from"),
+            basis.figure("evaporation-band-2-from"),
+            basis.figure("evaporation-band-3-from"));
+    keys.run(new Evaporation(bands))
+        .ifPresent(
+            result -> {
+              String how = Worked.how(result);
+              found.add("evaporation rate", result.value("rate"), "kg/m2h", how, basis);
+              found.add("evaporation band", result.value("band"), "", how, basis);
+            });
+  }
+
+  private static void dewPoint(Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    Worked.with()
+        .key("temperature", basis.fact("air temperature"), "C")
+        .key("humidity", basis.fact("air humidity"), "%")
+        .run(new DewPoint())
+        .ifPresent(
+            result -> {
+              double point = result.value("dew-point");
+              Fact dew = found.add("dew point", point, "C", Worked.how(result), basis);
+              Basis ofMargin = new Basis(figures, facts);
+              double floor = ofMargin.fact("floor temperature");
+              ofMargin.use(dew);
+              found.add(
+                  "dew margin",
+                  floor - point,
+                  "K",
+                  "floor temperature − dew point: "
+                      + Texts.of(floor, "C")
+                      + " − "
+                      + Texts.of(point, "C"),
+                  ofMargin);
+            });
+  }
+
+  private static void curing(Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    boolean floorKnown = facts.find("floor temperature") != null;
+    double temperature = basis.fact(floorKnown ? "floor temperature" : "air temperature");
+    Fact working =
+        found.add(
+            "working temperature",
+            temperature,
+            "C",
+            floorKnown
+                ? "the floor's own temperature"
+                : "the air's temperature, the floor's being unknown",
+            basis);
+    if (working == null) {
+      return;
+    }
+    Basis ofRate = new Basis(figures, facts).use(working);
+    Worked.with()
+        .key("hours", 1, "h")
+        .key("reference", ofRate.figure("cure-reference-temperature"), "C")
+        .key("temperature", temperature, "C")
+        .run(new CureTime(ofRate.figure("cement-least-curing-temperature")))
+        .ifPresent(
+            result ->
+                found.add("cure factor", result.value("rate"), "", Worked.how(result), ofRate));
+  }
+}

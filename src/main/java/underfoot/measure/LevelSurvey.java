@@ -1,0 +1,274 @@
+package underfoot.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import underfoot.scenario.Point;
+import underfoot.scenario.Reading;
+import underfoot.scenario.Scenario;
+import underfoot.working.BestPlane;
+import underfoot.working.PourVolume;
+
+/**
+ * The levels of a floor: the readings, the surface through them, and what follows for a levelling
+ * compound.
+ *
+ * @param readings the spot heights, mm, at least two
+ * @param room the room; empty where its outline is not known, and then the floor is what the
+ *     readings enclose
+ * @param plane the plane that fits the readings best; empty where they lie on one line
+ * @param measured the surface through the readings alone
+ * @param floor that surface carried on level to the corners of the room that lie beyond the
+ *     readings
+ */
+public record LevelSurvey(
+    List<Reading> readings,
+    Optional<RoomShape> room,
+    Optional<BestPlane.Values> plane,
+    Tin measured,
+    Tin floor) {
+  /** Copies the list. */
+  public LevelSurvey {
+    readings = List.copyOf(readings);
+  }
+
+  /** The levels of a scenario; empty where it has fewer than two readings. */
+  public static Optional<LevelSurvey> of(Scenario scenario) {
+    return of(scenario.outline(), scenario.readings());
+  }
+
+  /**
+   * The levels of a floor.
+   *
+   * @param outline corners in order, mm; may be empty
+   * @param readings spot heights, mm
+   */
+  public static Optional<LevelSurvey> of(List<Point> outline, List<Reading> readings) {
+    if (readings.size() < 2) {
+      return Optional.empty();
+    }
+    Optional<RoomShape> room = RoomShape.of(outline);
+    Optional<BestPlane.Values> plane = plane(readings);
+    List<Coordinate> points = new ArrayList<>();
+    for (Reading reading : readings) {
+      points.add(new Coordinate(reading.x(), reading.y(), reading.z()));
+    }
+    Tin measured = Tin.of(points);
+    Tin floor = measured;
+    if (room.isPresent() && plane.isPresent()) {
+      List<Coordinate> carried = beyond(room.get(), measured);
+      if (!carried.isEmpty()) {
+        points.addAll(carried);
+        floor = Tin.of(points);
+      }
+    }
+    return Optional.of(new LevelSurvey(readings, room, plane, measured, floor));
+  }
+
+  private static Optional<BestPlane.Values> plane(List<Reading> readings) {
+    List<underfoot.working.Reading> metres = new ArrayList<>();
+    for (Reading reading : readings) {
+      metres.add(
+          new underfoot.working.Reading(reading.x() / 1000, reading.y() / 1000, reading.z()));
+    }
+    try {
+      return Optional.of(BestPlane.of(metres));
+    } catch (IllegalArgumentException onOneLine) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * The corners of the room that lie beyond all readings, with the heights they are taken to be.
+   */
+  private static List<Coordinate> beyond(RoomShape room, Tin measured) {
+    List<Coordinate> known = measured.vertices();
+    Geometry hull =
+        RoomShape.SHAPES.createMultiPointFromCoords(known.toArray(new Coordinate[0])).convexHull();
+    List<Coordinate> carried = new ArrayList<>();
+    Coordinate[] ring = room.floor().getExteriorRing().getCoordinates();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      if (hull.covers(RoomShape.SHAPES.createPoint(ring[i]))) {
+        continue;
+      }
+      Coordinate nearest = known.get(0);
+      for (Coordinate one : known) {
+        if (one.distance(ring[i]) < nearest.distance(ring[i])) {
+          nearest = one;
+        }
+      }
+      carried.add(new Coordinate(ring[i].x, ring[i].y, nearest.getZ()));
+    }
+    return carried;
+  }
+
+  private static double height(BestPlane.Values plane, Coordinate place) {
+    return plane.heightAt(place.x / 1000, place.y / 1000);
+  }
+
+  /** The highest reading. */
+  public Reading highest() {
+    Reading highest = readings.get(0);
+    for (Reading reading : readings) {
+      if (reading.z() > highest.z()) {
+        highest = reading;
+      }
+    }
+    return highest;
+  }
+
+  /** The lowest reading. */
+  public Reading lowest() {
+    Reading lowest = readings.get(0);
+    for (Reading reading : readings) {
+      if (reading.z() < lowest.z()) {
+        lowest = reading;
+      }
+    }
+    return lowest;
+  }
+
+  /**
+   * What a straightedge finds.
+   *
+   * @param edgeMm length of the edge, mm
+   */
+  public Flatness flatness(double edgeMm) {
+    List<Coordinate> points = new ArrayList<>();
+    for (Reading reading : readings) {
+      points.add(new Coordinate(reading.x(), reading.y(), reading.z()));
+    }
+    if (plane.isEmpty()) {
+      return FlatnessSearch.ofOneLine(points, edgeMm);
+    }
+    List<Coordinate> vertices = measured.vertices();
+    double[] residuals = new double[vertices.size()];
+    for (int i = 0; i < residuals.length; i++) {
+      residuals[i] = vertices.get(i).getZ() - height(plane.get(), vertices.get(i));
+    }
+    // Measured from the plane, not from the datum: the gap is the same, and so are its last digits
+    // however the floor is tilted.
+    return FlatnessSearch.of(
+        measured.with(residuals), residuals, clip(), edgeMm, shape().direction());
+  }
+
+  /** The room, widened so far that every reading lies within it; null where nothing is cut off. */
+  private Geometry clip() {
+    if (room.isEmpty()) {
+      return null;
+    }
+    Polygon walls = room.get().floor();
+    double outside = 0;
+    for (Reading reading : readings) {
+      outside =
+          Math.max(
+              outside,
+              walls.distance(
+                  RoomShape.SHAPES.createPoint(new Coordinate(reading.x(), reading.y()))));
+    }
+    BufferParameters mitred = new BufferParameters();
+    mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
+    // A hundredth of a millimetre more, so that a line along a wall is not lost to rounding.
+    Geometry wide = BufferOp.bufferOp(walls, outside + 0.01, mitred);
+    return wide.covers(hull()) ? null : wide;
+  }
+
+  private Geometry hull() {
+    return RoomShape.SHAPES
+        .createMultiPointFromCoords(measured.vertices().toArray(new Coordinate[0]))
+        .convexHull();
+  }
+
+  /** The floor as it is poured: the room, or what the readings enclose. */
+  private RoomShape shape() {
+    return room.orElseGet(() -> RoomShape.of((Polygon) hull()));
+  }
+
+  /**
+   * Pours a levelling compound whose surface is level, or parallel to the plane that fits best.
+   *
+   * @param level whether it is level
+   * @param leastPourMm depth over the highest reading (over the reading that stands highest above
+   *     the plane, where it is not level), mm
+   * @return the pour; empty where the readings lie on one line
+   */
+  public Optional<Pour> pour(boolean level, double leastPourMm) {
+    if (plane.isEmpty()) {
+      return Optional.empty();
+    }
+    if (level) {
+      return Optional.of(fill(true, highest().z() + leastPourMm, 0, 0));
+    }
+    BestPlane.Values fit = plane.get();
+    return Optional.of(
+        fill(false, fit.aMm() + fit.highestMm() + leastPourMm, fit.bMmPerM(), fit.cMmPerM()));
+  }
+
+  /**
+   * Fills the floor up to a level datum, whatever stands above it being left bare.
+   *
+   * @param datumMm height of the surface, mm
+   */
+  public Optional<Pour> fillTo(double datumMm) {
+    return plane.isEmpty() ? Optional.empty() : Optional.of(fill(true, datumMm, 0, 0));
+  }
+
+  private Pour fill(boolean level, double datum, double alongX, double alongY) {
+    // Heights are told from the poured surface's own plane, so that it may slope.
+    List<underfoot.working.Reading> told = new ArrayList<>();
+    for (Coordinate vertex : measured.vertices()) {
+      told.add(
+          new underfoot.working.Reading(
+              vertex.x / 1000,
+              vertex.y / 1000,
+              vertex.getZ() - alongX * vertex.x / 1000 - alongY * vertex.y / 1000));
+    }
+    List<PourVolume.Corner> corners = new ArrayList<>();
+    Coordinate[] ring = shape().floor().getExteriorRing().getCoordinates();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      corners.add(new PourVolume.Corner(ring[i].x / 1000, ring[i].y / 1000));
+    }
+    PourVolume.Values values = PourVolume.of(told, corners, datum);
+    List<Double> depths = new ArrayList<>();
+    double least = values.minDepthMm();
+    double most = values.maxDepthMm();
+    for (Reading reading : readings) {
+      double depth =
+          datum + alongX * reading.x() / 1000 + alongY * reading.y() / 1000 - reading.z();
+      depths.add(depth);
+      least = Math.min(least, depth);
+      most = Math.max(most, depth);
+    }
+    return new Pour(
+        level,
+        datum,
+        alongX,
+        alongY,
+        Math.max(0, least),
+        values.meanDepthMm(),
+        Math.max(0, most),
+        values.volumeL(),
+        values.areaM2(),
+        depths);
+  }
+
+  /**
+   * The highest that the floor stands within a part of it, mm; NaN where the readings do not reach.
+   *
+   * @param part the part, mm
+   */
+  double highestWithin(Geometry part) {
+    double highest = Double.NaN;
+    for (TinCut.Piece piece : TinCut.of(floor, part)) {
+      for (Coordinate corner : piece.corners()) {
+        highest = Double.isNaN(highest) ? corner.getZ() : Math.max(highest, corner.getZ());
+      }
+    }
+    return highest;
+  }
+}

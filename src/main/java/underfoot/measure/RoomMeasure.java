@@ -1,0 +1,116 @@
+package underfoot.measure;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.scenario.Scenario;
+import underfoot.working.BayLimits;
+import underfoot.working.MovementBays;
+import underfoot.working.Result;
+
+/** The room's area, perimeter and runs, and the bays that movement joints cut it into. */
+final class RoomMeasure implements Measure {
+  @Override
+  public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    Optional<RoomShape> shape = RoomShape.of(scenario);
+    if (shape.isPresent()) {
+      ofShape(shape.get(), new Basis(figures, facts), found);
+    } else {
+      ofStated(figures, facts, found);
+    }
+    Facts known = new Facts().addAll(facts.all()).addAll(found.list());
+    bays(shape, figures, known, found);
+    return found.list();
+  }
+
+  private static void ofShape(RoomShape shape, Basis basis, Findings found) {
+    String corners = basis.word("outline");
+    double area = shape.areaM2();
+    found.add("area", area, "m2", "area of the outline, " + corners, basis);
+    double perimeter = shape.perimeterMm();
+    found.addAs(
+        "perimeter",
+        "",
+        Texts.metres(perimeter),
+        perimeter,
+        "length of all walls of the outline",
+        basis);
+    String sides =
+        "the smallest rectangle about the outline is "
+            + Texts.metres(shape.longestRunMm())
+            + " by "
+            + Texts.metres(shape.shortestRunMm());
+    found.addAs(
+        "longest run", "", Texts.metres(shape.longestRunMm()), shape.longestRunMm(), sides, basis);
+    found.addAs(
+        "shortest run",
+        "",
+        Texts.metres(shape.shortestRunMm()),
+        shape.shortestRunMm(),
+        sides,
+        basis);
+  }
+
+  private static void ofStated(Figures figures, Facts facts, Findings found) {
+    Basis ofArea = new Basis(figures, facts);
+    double area = ofArea.fact("stated area");
+    found.add("area", area, "m2", "as stated", ofArea);
+    Basis ofRun = new Basis(figures, facts);
+    double run = ofRun.fact("stated longest side");
+    found.addAs("longest run", "", Texts.metres(run), run, "as stated", ofRun);
+    Basis ofBoth = new Basis(figures, facts);
+    double other = ofBoth.fact("stated area") * 1e6 / ofBoth.fact("stated longest side");
+    String how =
+        "area / longest side, as for a rectangle: "
+            + Texts.of(area, "m2")
+            + " / "
+            + Texts.metres(run);
+    found.addAs("shortest run", "", Texts.metres(other), other, how, ofBoth);
+  }
+
+  private static void bays(
+      Optional<RoomShape> shape, Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    double length = basis.fact("longest run");
+    double width = basis.fact("shortest run");
+    String heated = basis.word("heated");
+    if (!basis.complete()) {
+      return;
+    }
+    boolean warm = heated.equals("yes");
+    BayLimits limits =
+        warm
+            ? new BayLimits(
+                basis.figure("bay-heated-longest-side") / 1000,
+                OptionalDouble.of(basis.figure("bay-heated-largest-area")))
+            : new BayLimits(
+                basis.figure("bay-unheated-longest-side") / 1000, OptionalDouble.empty());
+    Optional<Result> result =
+        Worked.with()
+            .key("length", length, "mm")
+            .key("width", width, "mm")
+            .key("heated", warm ? "yes" : "no")
+            .run(new MovementBays(limits, limits));
+    if (result.isEmpty()) {
+      return;
+    }
+    long along = (long) result.get().value("along");
+    long across = (long) result.get().value("across");
+    String how = Worked.how(result.get());
+    long bays = along * across;
+    if (shape.isPresent() && bays > 1) {
+      long held = shape.get().baysWithFloor(along, across);
+      if (held < bays) {
+        how += "; " + held + " of these " + bays + " bays hold floor";
+        bays = held;
+      }
+    }
+    found.add("bays", bays, "", how, basis);
+    double bay = Math.max(length / along, width / across);
+    found.addAs("bay length", "", Texts.metres(bay), bay, how, basis);
+  }
+}

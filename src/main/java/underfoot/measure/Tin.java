@@ -1,0 +1,144 @@
+package underfoot.measure;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
+
+/**
+ * A surface of triangles through points whose heights are known, by Delaunay. Places and heights
+ * are in mm.
+ */
+public final class Tin {
+  private static final GeometryFactory SHAPES = RoomShape.SHAPES;
+
+  private final List<Coordinate> vertices;
+  private final List<int[]> triangles;
+  private final List<int[]> edges;
+
+  private Tin(List<Coordinate> vertices, List<int[]> triangles, List<int[]> edges) {
+    this.vertices = vertices;
+    this.triangles = triangles;
+    this.edges = edges;
+  }
+
+  /**
+   * Spans the triangles. Points of one place are taken as one, at their mean height.
+   *
+   * @param points places with heights, mm
+   */
+  public static Tin of(List<Coordinate> points) {
+    List<Coordinate> vertices = merged(points);
+    Map<Coordinate, Integer> index = new HashMap<>();
+    for (int i = 0; i < vertices.size(); i++) {
+      index.put(vertices.get(i), i);
+    }
+    List<int[]> triangles = new ArrayList<>();
+    List<int[]> edges = new ArrayList<>();
+    Set<Long> seen = new LinkedHashSet<>();
+    if (vertices.size() > 2) {
+      DelaunayTriangulationBuilder builder = new DelaunayTriangulationBuilder();
+      builder.setSites(vertices);
+      Geometry parts = builder.getTriangles(SHAPES);
+      for (int i = 0; i < parts.getNumGeometries(); i++) {
+        Coordinate[] ring = parts.getGeometryN(i).getCoordinates();
+        int[] triangle = {index.get(ring[0]), index.get(ring[1]), index.get(ring[2])};
+        triangles.add(triangle);
+        for (int k = 0; k < 3; k++) {
+          int a = Math.min(triangle[k], triangle[(k + 1) % 3]);
+          int b = Math.max(triangle[k], triangle[(k + 1) % 3]);
+          if (seen.add((long) a * vertices.size() + b)) {
+            edges.add(new int[] {a, b});
+          }
+        }
+      }
+    }
+    return new Tin(vertices, triangles, edges);
+  }
+
+  private static List<Coordinate> merged(List<Coordinate> points) {
+    Map<Coordinate, List<Coordinate>> byPlace = new java.util.LinkedHashMap<>();
+    for (Coordinate point : points) {
+      byPlace.computeIfAbsent(point, place -> new ArrayList<>()).add(point);
+    }
+    List<Coordinate> merged = new ArrayList<>();
+    for (List<Coordinate> same : byPlace.values()) {
+      double mean = same.stream().mapToDouble(Coordinate::getZ).average().orElseThrow();
+      merged.add(new Coordinate(same.get(0).x, same.get(0).y, mean));
+    }
+    return merged;
+  }
+
+  /** The points, their z being the height, mm. */
+  public List<Coordinate> vertices() {
+    return List.copyOf(vertices);
+  }
+
+  /** The triangles, each as three places in the list of vertices. */
+  public List<int[]> triangles() {
+    return List.copyOf(triangles);
+  }
+
+  List<int[]> edges() {
+    return edges;
+  }
+
+  /** The same triangles with other heights, one for each vertex in order, mm. */
+  Tin with(double[] heights) {
+    List<Coordinate> moved = new ArrayList<>();
+    for (int i = 0; i < heights.length; i++) {
+      Coordinate vertex = vertices.get(i);
+      moved.add(new Coordinate(vertex.x, vertex.y, heights[i]));
+    }
+    return new Tin(moved, triangles, edges);
+  }
+
+  /**
+   * The height at a place, mm; NaN outside the triangles.
+   *
+   * @param x mm
+   * @param y mm
+   */
+  public double heightAt(double x, double y) {
+    double best = Double.NaN;
+    double bestMiss = 1e-6;
+    for (int[] triangle : triangles) {
+      Coordinate a = vertices.get(triangle[0]);
+      Coordinate b = vertices.get(triangle[1]);
+      Coordinate c = vertices.get(triangle[2]);
+      double whole = cross(a, b, c.x, c.y);
+      if (whole == 0) {
+        continue;
+      }
+      double u = cross(b, c, x, y) / whole;
+      double v = cross(c, a, x, y) / whole;
+      double w = 1 - u - v;
+      double miss = -Math.min(u, Math.min(v, w));
+      if (miss < bestMiss) {
+        bestMiss = miss;
+        best = u * a.getZ() + v * b.getZ() + w * c.getZ();
+        if (miss <= 0) {
+          return best;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double cross(Coordinate a, Coordinate b, double x, double y) {
+    return (b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x);
+  }
+
+  /** The corners of a triangle. */
+  Coordinate[] corners(int[] triangle) {
+    return new Coordinate[] {
+      vertices.get(triangle[0]), vertices.get(triangle[1]), vertices.get(triangle[2])
+    };
+  }
+}
