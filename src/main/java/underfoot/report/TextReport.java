@@ -65,6 +65,7 @@ public final class TextReport {
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));
+      alternatives("no-way-stands");
     }
     remedies();
     cautions();
@@ -72,9 +73,11 @@ public final class TextReport {
     doors();
     consequences();
     assumptions();
-    alternatives();
+    if (advice.builds()) {
+      alternatives("heading-alternatives");
+    }
     page.blank();
-    page.para("", "", phrases.say("ask-why", "file", advice.file()), Tone.FAINT);
+    page.para("", "", phrases.say("ask-why"), Tone.FAINT);
   }
 
   private static Tone tone(Verdict verdict) {
@@ -313,11 +316,11 @@ public final class TextReport {
         + ids(one.because());
   }
 
-  private void alternatives() {
+  private void alternatives(String heading) {
     if (advice.alternatives().isEmpty()) {
       return;
     }
-    page.heading(phrases.say("heading-alternatives"));
+    page.heading(phrases.say(heading));
     for (Alternative one : advice.alternatives()) {
       String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
       page.para(
