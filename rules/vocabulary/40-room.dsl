@@ -1,0 +1,49 @@
+# Sentences about levels, water, heat, doors, rooms and choosing between build-ups.
+
+# --- levels
+[condition][]The floor must be levelled=Fact( about == "", says == "levelling: needed" )
+[condition][]The floor need not be levelled=not Fact( says == "levelling: needed" )
+[condition][]The floor is wanted level=Fact( about == "", says == "levels wanted: level" )
+[condition][]Heating cables must be buried=Fact( about == "", says == "cables to bury: yes" )
+[consequence][]The floor must then be levelled=insertLogical( draft.conclude( "levelling", "", "needed" ) );
+[consequence][]Heating cables must then be buried=insertLogical( draft.conclude( "cables to bury", "", "yes" ) );
+
+# --- water
+[condition][]The room has a sink or basin but no bath or shower=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom" ) )
+[condition][]The room has water and often a floor drain=Fact( name == "use", about == "", text in ( "bathroom", "utility room", "light commercial" ) )
+[condition][]The floor is often wet or soaked=Fact( name == "wetness", about == "", text in ( "often wet", "soaked" ) )
+
+# --- heat
+[condition][]The floor is heated=Fact( about == "", says == "heated: yes" )
+[condition][]The floor heating runs on electricity=Fact( name == "heating", about == "", text in ( "electric mat", "electric cable" ) )
+[condition][]The floor heating runs on warm water=Fact( name == "heating", about == "", text in ( "water pipes in screed", "water pipes in spreader plates", "low-profile overlay" ) )
+[condition][]Warm water pipes lie in or under the boards=Fact( name == "heating", about == "", text in ( "water pipes in spreader plates", "low-profile overlay" ) )
+
+# --- doors; the door was named by "There is a door named"
+[condition][]It has a leaf=not Fact( about == $thing.about, says == "leaf: no leaf" )
+[condition][]Its leaf opens into the room=Fact( about == $thing.about, says == "opens: into the room" )
+[condition][]Its leaf opens away from the floor=Fact( name == "opens", about == $thing.about, text in ( "out of the room", "sliding" ) )
+[condition][]Its leaf may be cut=Fact( about == $thing.about, says == "trimming: allowed" )
+[condition][]Its leaf must not be cut=Fact( about == $thing.about, says == "trimming: never" )
+[condition][]Its leaf is of solid or panelled timber=Fact( name == "leaf", about == $thing.about, text in ( "solid timber", "panelled timber" ) )
+[condition][]Its leaf is hollow, plastic, metal or glass=Fact( name == "leaf", about == $thing.about, text in ( "hollow-core", "plastic", "steel", "aluminium", "glass" ) )
+[condition][]Its {name} is no more than its {other}=$itsNoMore : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number >= $itsNoMore.number )
+[condition][]Beside the pour its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $deepest : Fact( name == "pour most", about == "" ) Figure( name == "{figure}", number <= $itsLeft.number + $deepest.number )
+[condition][]Even beside the pour its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $deepest : Fact( name == "pour most", about == "" ) Figure( name == "{figure}", number > $itsLeft.number + $deepest.number )
+[condition][]The new floor would stand above its sill=$itsSill : Fact( name == "sill height", about == $thing.about ) Fact( name == "rise most", about == "", number > $itsSill.number )
+[condition][]The room has an extract fan as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom", "wet room" ) )
+[consequence][]Its leaf may then be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "allowed" ) );
+[consequence][]Its leaf must then never be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "never" ) );
+
+# --- rooms
+[condition][]The room has units, a WC or appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom" ) )
+[condition][]The room has built-under appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room" ) )
+[condition][]The floor lies over nobody=Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
+[condition][]The floor is carried by joists or floats=Fact( name == "base family", about == "", text in ( "timber", "floating" ) )
+
+[condition][]Others work in the room after the tiler=Fact( name == "fixtures", about == "", text in ( "fitted after tiling", "come out and go back" ) )
+
+# --- choosing
+[condition][]There is a choice of build-ups=Fact( name == "build-ups that stand", text not in ( "0", "1" ) )
+[condition][]The client asks first for {priority}=Fact( name == "priorities", about == "", text matches "{priority}(,.*)?" )
+[condition][]The client asks next for {priority}=Fact( name == "priorities", about == "", text matches "[^,]+, {priority}(,.*)?" )
