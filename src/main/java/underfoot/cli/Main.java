@@ -1,7 +1,30 @@
 package underfoot.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
 /** The command line's entry point. */
-public final class Main {
+@Command(
+    name = "underfoot",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "What to put under floor tiles, layer by layer, and why.",
+    footer = {"", "Begin with: underfoot advise SCENARIO"})
+public final class Main implements Runnable {
+  private static final int LONGEST_QUOTE = 60;
+
+  @Spec private CommandSpec spec;
+
   private Main() {}
 
   /**
@@ -9,5 +32,83 @@ public final class Main {
    *
    * @param arguments the command line
    */
-  public static void main(String[] arguments) {}
+  public static void main(String[] arguments) {
+    Surroundings around = new Surroundings(System.in, System.getenv(), System.console() != null);
+    int exit =
+        run(
+            arguments,
+            around,
+            new FileOutputStream(FileDescriptor.out),
+            new FileOutputStream(FileDescriptor.err));
+    System.exit(exit);
+  }
+
+  /** Runs one command line; output is UTF-8. Gives the exit code. */
+  static int run(
+      String[] arguments, Surroundings around, OutputStream standard, OutputStream error) {
+    PrintWriter out = writer(standard);
+    PrintWriter err = writer(error);
+    int exit;
+    try {
+      exit = commands(around, out, err).execute(arguments);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      err.println("Internal error: out of " + (e instanceof OutOfMemoryError ? "memory" : "stack"));
+      exit = Exit.INTERNAL;
+    }
+    out.flush();
+    err.flush();
+    return exit;
+  }
+
+  private static PrintWriter writer(OutputStream to) {
+    return new PrintWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8), false);
+  }
+
+  private static CommandLine commands(Surroundings around, PrintWriter out, PrintWriter err) {
+    CommandLine line =
+        new CommandLine(new Main())
+            .addSubcommand(new Advise(around))
+            .addSubcommand(new Why(around))
+            .addSubcommand(new Rules(around))
+            .addSubcommand(new WorkOut())
+            .addSubcommand(new Schema());
+    line.setOut(out);
+    line.setErr(err);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));
+    line.setParameterExceptionHandler(Main::wrongUsage);
+    line.setExecutionExceptionHandler(Main::failed);
+    return line;
+  }
+
+  private static int wrongUsage(ParameterException e, String[] arguments) {
+    PrintWriter err = e.getCommandLine().getErr();
+    err.println(oneLine(e.getMessage()));
+    err.println("Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    return Exit.WRONG_USAGE;
+  }
+
+  private static int failed(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
+    if (e instanceof Complaint complaint) {
+      line.getErr().println(complaint.getMessage());
+      return complaint.exit();
+    }
+    String said = e.getMessage() == null ? e.getClass().getSimpleName() : oneLine(e.getMessage());
+    line.getErr().println("Internal error: " + said);
+    return Exit.INTERNAL;
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\p{Cntrl}+", " ").strip();
+  }
+
+  /** A person's own words, fit to be quoted in a message. */
+  static String cut(String words) {
+    String line = oneLine(words);
+    return line.length() > LONGEST_QUOTE ? line.substring(0, LONGEST_QUOTE) + "…" : line;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Name a command: advise, why, rules, …");
+  }
 }

@@ -14,6 +14,9 @@ public final class Knowledge {
   private final Figures figures;
   private final Wording wording;
   private final Layers layers;
+  private final Materials materials;
+  private final Steps steps;
+  private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
   private final Map<String, String> keys = new HashMap<>();
@@ -23,12 +26,18 @@ public final class Knowledge {
       Figures figures,
       Wording wording,
       Layers layers,
+      Materials materials,
+      Steps steps,
+      PriceBook prices,
       Map<String, List<String>> scales,
       Map<String, Source> sources) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
     this.layers = layers;
+    this.materials = materials;
+    this.steps = steps;
+    this.prices = prices;
     this.scales = scales;
     this.sources = sources;
     for (FactDefinition definition : facts.definitions()) {
@@ -64,11 +73,16 @@ public final class Knowledge {
               entry.required("status"),
               entry.field("note")));
     }
+    Figures figures = Figures.load(files, practice);
+    Layers layers = Layers.load(files);
     return new Knowledge(
         facts,
-        Figures.load(files, practice),
+        figures,
         Wording.load(files),
-        Layers.load(files),
+        layers,
+        Materials.load(files, layers, figures),
+        Steps.load(files),
+        PriceBook.shipped(files),
         Map.copyOf(scales),
         sources);
   }
@@ -91,6 +105,21 @@ public final class Knowledge {
   /** The kinds of layer. */
   public Layers layers() {
     return layers;
+  }
+
+  /** What there is to buy. */
+  public Materials materials() {
+    return materials;
+  }
+
+  /** The steps of the work. */
+  public Steps steps() {
+    return steps;
+  }
+
+  /** The demonstration price book. */
+  public PriceBook prices() {
+    return prices;
   }
 
   /** The classes of material, each scale from the least to the strictest. */

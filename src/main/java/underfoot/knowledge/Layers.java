@@ -55,6 +55,11 @@ public final class Layers {
     return kind;
   }
 
+  /** Whether there is a kind of that id. */
+  public boolean has(String id) {
+    return byId.containsKey(id);
+  }
+
   /** All kinds. */
   public Collection<LayerKind> all() {
     return byId.values();

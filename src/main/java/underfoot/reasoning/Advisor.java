@@ -27,14 +27,17 @@ import underfoot.scenario.State;
 public final class Advisor {
   private final RuleBase rules;
   private final Knowledge knowledge;
+  private final Appraisal appraisal;
 
   /**
    * @param rules the compiled rules
    * @param knowledge the figures and wordings they refer to
+   * @param appraisal works out what a build-up costs and how long it takes
    */
-  public Advisor(RuleBase rules, Knowledge knowledge) {
+  public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
     this.rules = rules;
     this.knowledge = knowledge;
+    this.appraisal = appraisal;
   }
 
   /** The rules it thinks by. */
@@ -114,8 +117,27 @@ public final class Advisor {
         StackMeasures.of(
             scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
-    List<Object> alone = own.subList(pool.size(), own.size());
-    return new Candidate(route, offers, stack, new Facts().addAll(own), conclusions(alone));
+    own.addAll(standing(own));
+    List<Conclusion> alone = conclusions(own.subList(pool.size(), own.size()));
+    Candidate judged = new Candidate(route, offers, stack, new Facts().addAll(own), alone);
+    own.addAll(appraisal.of(knowledge, judged));
+    return new Candidate(route, offers, stack, new Facts().addAll(own), alone);
+  }
+
+  /** What build-ups may be ranked by once they are judged. */
+  private static List<Fact> standing(List<Object> own) {
+    Verdict verdict = verdict(conclusions(own));
+    long remedies = own.stream().filter(Remedy.class::isInstance).count();
+    return List.of(
+        Fact.measured(
+            "verdict order", "", verdict.word(), verdict.ordinal(), "the worst finding", List.of()),
+        Fact.measured(
+            "remedies count",
+            "",
+            Long.toString(remedies),
+            remedies,
+            "how many things are put right first",
+            List.of()));
   }
 
   private int standing(Offer offer) {
@@ -166,6 +188,10 @@ public final class Advisor {
     if (!ranked.isEmpty()) {
       decisive.addAll(ranked.get(0).concluded());
     }
+    return verdict(decisive);
+  }
+
+  private static Verdict verdict(List<Conclusion> decisive) {
     Verdict verdict = Verdict.SOUND;
     for (Conclusion one : decisive) {
       if (one instanceof Halt halt && halt.verdict().compareTo(verdict) > 0) {

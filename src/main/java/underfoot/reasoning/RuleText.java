@@ -111,14 +111,25 @@ public record RuleText(
       faults.add(rule.fault(id + " has no source; write @source(\"an entry of sources.yaml\")"));
     }
     for (String sentence : rule.when()) {
-      if (!vocabulary.knowsCondition(sentence)) {
+      plain(rule, sentence, faults);
+      if (vocabulary.condition(sentence).isEmpty()) {
         faults.add(rule.fault(vocabulary.unknown(id, sentence, true)));
       }
     }
     for (String sentence : rule.then()) {
-      if (!vocabulary.knowsConsequence(sentence)) {
+      plain(rule, sentence, faults);
+      if (vocabulary.consequence(sentence).isEmpty()) {
         faults.add(rule.fault(vocabulary.unknown(id, sentence, false)));
       }
+    }
+  }
+
+  private static void plain(RuleText rule, String sentence, List<RuleFaults.Fault> faults) {
+    if (sentence.indexOf('"') >= 0 || sentence.indexOf('\\') >= 0) {
+      faults.add(
+          rule.fault(
+              rule.note().id()
+                  + " has a quotation mark or a backslash in a sentence; leave it out"));
     }
   }
 

@@ -62,13 +62,13 @@ final class Consistency {
           fault(
               later,
               name(later)
-                  + " "
+                  + ": "
                   + later.text()
                   + " does not go with "
                   + name(earlier)
-                  + " "
+                  + ": "
                   + earlier.text()
-                  + (earlier.line() > 0 ? " on line " + earlier.line() : ""),
+                  + (earlier.line() > 0 ? " (line " + earlier.line() + ")" : ""),
               contradiction.says());
         }
       }

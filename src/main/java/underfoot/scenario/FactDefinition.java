@@ -51,9 +51,12 @@ public record FactDefinition(
     String file,
     int line) {
 
-  /** The last part of the key: the word written in a scenario, such as {@code gap under leaf}. */
+  /**
+   * The word its value is written after in a scenario: the last part of the key, such as {@code gap
+   * under leaf}, or the short form if there is one, such as {@code heating}.
+   */
   public String word() {
-    return Words.last(key);
+    return Words.last(shorthandFor.isEmpty() ? key : shorthandFor);
   }
 
   /** Whether it is a fact of the entries of a list, such as each door. */

@@ -25,6 +25,9 @@ final class Gatherer {
   /** Keys that were written, well or badly, by key and entry: these are not missing. */
   private final Set<String> written = new HashSet<>();
 
+  /** Groups whose keys have been listed once already. */
+  private final Set<String> listed = new HashSet<>();
+
   /** The entries of each list, by the list's path, such as {@code room.doors[]}. */
   private final Map<String, List<String>> entries = new HashMap<>();
 
@@ -71,13 +74,13 @@ final class Gatherer {
     boolean name = fact.ofEntries() && fact.word().equals("name");
     if (name) {
       fault(0, 0, "the name of an entry is what it is known by, so it is not changed", "");
-    } else if (Values.state(text) != State.KNOWN || isScalar(fact)) {
-      forget(fact, about);
-      leaf(fact, new Node.Entry(fact.word(), 0, 0, new Node.Scalar(text, 0, 0)), about);
     } else {
       forget(fact, about);
-      byte[] yaml = text.getBytes(StandardCharsets.UTF_8);
-      Node value = YamlTree.read(file, yaml, (int) book.limit("largest-file"));
+      Node value = new Node.Scalar(text, 0, 0);
+      if (!isScalar(fact) && text.stripLeading().startsWith("[")) {
+        byte[] yaml = text.getBytes(StandardCharsets.UTF_8);
+        value = YamlTree.read(file, yaml, (int) book.limit("largest-file"));
+      }
       Node.Entry entry = new Node.Entry(fact.word(), 0, 0, value);
       if (node.isList()) {
         list(node, entry);
@@ -85,6 +88,7 @@ final class Gatherer {
         leaf(fact, entry, about);
       }
     }
+    written.add(id(fact.key(), about));
     missing(new Node.Keys(List.of(), 0, 0));
     return finish();
   }
@@ -180,7 +184,7 @@ final class Gatherer {
         continue;
       }
       if (next != null && splitByComma(entry, next)) {
-        String number = ((Node.Scalar) entry.value()).text() + "." + next.key();
+        String number = ((Node.Scalar) entry.value()).text() + "." + Words.cut(next.key());
         written.add(id(child.path, about));
         fault(
             next.line(),
@@ -419,7 +423,7 @@ final class Gatherer {
   }
 
   private Given many(FactDefinition fact, int count, Node at) {
-    String text = count == 0 ? "none" : Integer.toString(count);
+    String text = count == 0 ? "none" : count + (count == 1 ? " entry" : " entries");
     return new Given(
         fact, "", State.KNOWN, true, new Value.Many(count, text), at.line(), at.column());
   }
@@ -447,7 +451,7 @@ final class Gatherer {
     }
     List<Node> places = items.items();
     int last = points.size() - 1;
-    if (last > 0 && points.get(last).equals(points.get(0))) {
+    if (last > 0 && Outline.distance(points.get(last), points.get(0)) == 0) {
       points.remove(last);
       places = places.subList(0, last);
     }
@@ -516,12 +520,24 @@ final class Gatherer {
         found.add(
             item,
             fact.word() + ": each entry is " + form + ", but this has " + values(size),
-            size > each
-                ? "if a comma stands for a decimal point, write 1.5 m"
-                : Values.example(fact));
+            size > each ? joined((Node.Items) item) : Values.example(fact));
       }
     }
     return found.end() ? all : null;
+  }
+
+  /** How a tuple may be meant that a decimal comma has torn apart. */
+  private static String joined(Node.Items tuple) {
+    StringBuilder out = new StringBuilder("write: [");
+    for (int i = 0; i < tuple.items().size(); i++) {
+      String text = tuple.items().get(i) instanceof Node.Scalar scalar ? scalar.text() : "";
+      boolean whole =
+          !text.isEmpty() && text.chars().allMatch(c -> Character.isDigit(c) || c == '-');
+      out.append(Words.cut(text)).append(whole ? "." : ", ");
+    }
+    String meant = out.substring(0, Math.min(80, out.length() - 1));
+    return (meant.endsWith(",") ? meant.substring(0, meant.length() - 1) : meant)
+        + "]; a comma ends a value, decimals are written with a point";
   }
 
   private static String values(int size) {
@@ -572,7 +588,8 @@ final class Gatherer {
     } else if (!near.isEmpty()) {
       how = "write: " + near;
     } else {
-      how = "keys here: " + String.join(", ", node.childNames());
+      boolean first = listed.add(node.path);
+      how = first ? "keys here: " + String.join(", ", node.childNames()) : "";
     }
     fault(entry.line(), entry.column(), what, how);
   }
@@ -609,45 +626,42 @@ final class Gatherer {
     if (said.containsKey(id(key, about)) || written.contains(id(key, about))) {
       return;
     }
-    Node place = parent;
-    String where = "the scenario";
-    for (int dot = key.lastIndexOf('.'); dot > 0; dot = key.lastIndexOf('.', dot - 1)) {
-      String group = key.substring(0, dot);
-      String entry = group.equals(fact.list()) ? about : "";
-      Node found = groupPlaces.get(group.replace("[]", "") + '\n' + (about.isEmpty() ? "" : about));
-      if (found != null && dot == key.lastIndexOf('.')) {
-        place = found;
-        where = about.isEmpty() ? group : Words.quote(about);
-        break;
-      }
-      if (entry.isEmpty() && written.contains(id(group, ""))) {
-        // The group itself is at fault, and has been reported.
-        return;
-      }
-      if (about.isEmpty() && found == null && told.add(group)) {
-        fault(
-            place.line(),
-            place.column(),
-            group + " is missing: it must be said",
-            "for example: " + group + ": {" + requiredUnder(group) + "}");
-        return;
-      }
-      if (about.isEmpty() && found == null) {
+    if (!about.isEmpty()) {
+      isMissing(fact.word(), parent, Words.quote(about), Values.example(fact));
+      return;
+    }
+    String group = above(key);
+    Node place = groupPlaces.get(id(group, ""));
+    if (place != null) {
+      isMissing(fact.word(), place, group.isEmpty() ? "the scenario" : group, Values.example(fact));
+      return;
+    }
+    for (String up = group; !up.isEmpty(); up = above(up)) {
+      if (written.contains(id(up, ""))) {
+        // The group is there, but at fault itself, and that has been told.
         return;
       }
     }
-    fault(
-        place.line(),
-        place.column(),
-        fact.word() + " is missing from " + where + ": it must be said",
-        Values.example(fact));
+    if (told.add(group)) {
+      String example = group + ": {" + requiredUnder(group) + "}";
+      isMissing(group, parent, "the scenario", "for example: " + example);
+    }
+  }
+
+  private void isMissing(String word, Node place, String where, String how) {
+    fault(place.line(), place.column(), word + " is missing from " + where, how);
+  }
+
+  /** The key of the group a key stands in; empty at the left edge. */
+  private static String above(String key) {
+    return key.substring(0, Math.max(0, key.lastIndexOf('.')));
   }
 
   private String requiredUnder(String group) {
     List<String> parts = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
-      if (fact.required() && fact.key().equals(group + "." + fact.word())) {
-        parts.add(fact.word() + ": " + fact.example());
+      if (fact.required() && above(fact.key()).equals(group)) {
+        parts.add(Words.last(fact.key()) + ": " + fact.example());
       }
     }
     return String.join(", ", parts);

@@ -151,7 +151,8 @@ final class Outline {
     return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
   }
 
-  private static double distance(Point a, Point b) {
+  /** The distance between two corners in mm. */
+  static double distance(Point a, Point b) {
     return Math.hypot(b.x() - a.x(), b.y() - a.y());
   }
 

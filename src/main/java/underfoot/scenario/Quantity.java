@@ -17,6 +17,9 @@ public record Quantity(double value, Dimension dimension, String unit, String te
   /** No quantity of a floor needs more; beyond it a number is a slip of the hand. */
   private static final double MOST = 1e12;
 
+  /** Signs between two numbers that make a range of them. */
+  private static final String RANGE = "-±+";
+
   /**
    * Reads a quantity: a decimal number or a fraction, then a unit, as in {@code 20 mm}, {@code 3/4
    * in}, {@code 1 1/2 in}, {@code 12 ft 6 in}, {@code 65 %}, {@code £700}.
@@ -256,7 +259,7 @@ public record Quantity(double value, Dimension dimension, String unit, String te
               "");
         }
       }
-      if (unitText.charAt(0) == '-' || unitText.startsWith("to ") || unitText.startsWith("±")) {
+      if (RANGE.indexOf(unitText.charAt(0)) >= 0 || unitText.equals("to")) {
         throw fault(quoted() + " is a range, but one value is needed", "");
       }
       String near = Nearest.to(unitText.toLowerCase(Locale.ROOT), dimension.spellings());

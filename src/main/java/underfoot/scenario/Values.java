@@ -113,7 +113,8 @@ final class Values {
     }
     for (Map.Entry<String, String> refused : fact.refused().entrySet()) {
       if (Words.alike(refused.getKey()).equals(alike)) {
-        throw new BadValue(fact.word() + ": " + Words.cut(text) + ". " + refused.getValue(), "");
+        throw new BadValue(
+            fact.word() + ": " + Words.quote(text) + " is not advised on", refused.getValue());
       }
     }
     List<String> known = new ArrayList<>(fact.of());

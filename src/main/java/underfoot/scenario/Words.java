@@ -59,10 +59,10 @@ final class Words {
   /** The text without leading or trailing blanks, and each run of blanks as one space. */
   static String squeeze(String text) {
     int n = text.length();
-    boolean clean = n == 0 || (text.charAt(0) > ' ' && text.charAt(n - 1) > ' ');
+    boolean clean = n == 0 || !(isBlank(text.charAt(0)) || isBlank(text.charAt(n - 1)));
     for (int i = 0; clean && i < n; i++) {
       char c = text.charAt(i);
-      clean = c > ' ' || (c == ' ' && text.charAt(i + 1) > ' ');
+      clean = !isBlank(c) || (c == ' ' && !isBlank(text.charAt(i + 1)));
     }
     if (clean) {
       return text;
@@ -71,7 +71,7 @@ final class Words {
     boolean blank = false;
     for (int i = 0; i < n; i++) {
       char c = text.charAt(i);
-      if (c <= ' ') {
+      if (isBlank(c)) {
         blank = true;
       } else {
         if (blank && out.length() > 0) {
@@ -82,6 +82,10 @@ final class Words {
       }
     }
     return out.toString();
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c == '\t' || c == '\n' || c == '\r';
   }
 
   /**

@@ -1,5 +1,6 @@
 package underfoot.scenario;
 
+import java.io.IOException;
 import java.io.StringReader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -9,6 +10,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
@@ -28,8 +30,10 @@ public final class YamlTree {
   /** Stands for a {@code ?} written alone as a value, which YAML would take for something else. */
   static final char LONE_QUESTION_MARK = '\uE000';
 
+  private static final String UNREADABLE = "cannot be read as YAML";
+  private static final String CHECK =
+      "check its colon, its brackets, its quotation marks and its indent";
   private static final int DEEPEST = 12;
-  private static final YAMLFactory YAML = new YAMLFactory();
 
   private final String file;
   private final List<Fault> faults;
@@ -65,7 +69,11 @@ public final class YamlTree {
     } else {
       String text = decode(file, content, faults);
       if (text != null && faults.isEmpty()) {
-        root = new YamlTree(file, markQuestions(text), faults).document();
+        String marked = markQuestions(text);
+        root = QuickYaml.read(marked);
+        if (root == null) {
+          root = full(file, marked, faults);
+        }
       }
     }
     if (!faults.isEmpty()) {
@@ -177,9 +185,14 @@ public final class YamlTree {
     return false;
   }
 
+  /** The tree as the full parser reads it; null if there are faults. */
+  static Node full(String file, String text, List<Fault> faults) {
+    return new YamlTree(file, text, faults).document();
+  }
+
   private Node document() {
     try (YAMLParser open =
-        (YAMLParser) YAML.createParser(ObjectReadContext.empty(), new StringReader(text))) {
+        (YAMLParser) Full.YAML.createParser(ObjectReadContext.empty(), new WholeCharacters(text))) {
       parser = open;
       JsonToken token = parser.nextToken();
       if (token == null) {
@@ -204,6 +217,10 @@ public final class YamlTree {
       return null;
     } catch (JacksonException e) {
       syntax(e);
+      return null;
+    } catch (RuntimeException e) {
+      // A defect of the library itself: the file is refused, not the program stopped.
+      fault(1, 1, "the file " + UNREADABLE, CHECK);
       return null;
     }
   }
@@ -257,27 +274,114 @@ public final class YamlTree {
     return new Node.Keys(entries, line, column);
   }
 
+  /** Tells a syntax fault in plain words. */
   private void syntax(JacksonException e) {
-    int line = 1;
-    int column = 1;
-    String problem = "";
     if (e.getCause() instanceof MarkedYamlEngineException marked) {
-      problem = String.valueOf(marked.getProblem());
-      var mark = marked.getProblemMark().or(marked::getContextMark);
-      if (mark.isPresent()) {
-        line = mark.get().getLine() + 1;
-        column = mark.get().getColumn() + 1;
+      String problem = String.valueOf(marked.getProblem());
+      Mark at = marked.getProblemMark().or(marked::getContextMark).orElse(null);
+      Mark begun = marked.getContextMark().orElse(at);
+      if (at != null) {
+        syntax(problem, at, begun);
+        return;
       }
-    } else if (e.getLocation() != null) {
-      line = Math.max(1, e.getLocation().getLineNr());
-      column = Math.max(1, e.getLocation().getColumnNr());
-      problem = String.valueOf(e.getOriginalMessage());
     }
-    faults.add(new Fault(file, line, column, "this line cannot be read", problem));
+    TokenStreamLocation at = e.getLocation();
+    boolean key = String.valueOf(e.getOriginalMessage()).startsWith("Expected a property name");
+    fault(
+        at == null ? 1 : Math.max(1, at.getLineNr()),
+        at == null ? 1 : Math.max(1, at.getColumnNr()),
+        key
+            ? "a key must be plain words, not a list, keys or a pointer"
+            : "this line " + UNREADABLE,
+        key ? "write: key: value" : CHECK);
+  }
+
+  private void syntax(String problem, Mark at, Mark begun) {
+    Mark place = at;
+    String what = "this line " + UNREADABLE;
+    String how = CHECK;
+    int since = begun.getLine() + 1;
+    if (problem.contains("(TAB)")) {
+      what = "a tab stands here, but lines are indented with spaces";
+      how = "replace the tab by spaces";
+    } else if (problem.contains("cannot start any token")) {
+      what = "a value cannot begin with " + Words.quote(characterAt(at)) + " here";
+      how = "put the value in quotation marks";
+    } else if (problem.contains("mapping values are not allowed")) {
+      what = "a second colon stands in one value, or this line is indented too far";
+      how =
+          "write one key a line, the keys of one group at the same column;"
+              + " a text with a colon goes in quotation marks";
+    } else if (problem.contains("mapping keys are not allowed")) {
+      what = "a ? cannot begin a value here";
+      how = "write: unknown";
+    } else if (problem.contains("sequence entries are not allowed")) {
+      what = "a - cannot begin a value here";
+      how = "put each entry on a line of its own, or write: unknown";
+    } else if (problem.contains("',' or ']'")) {
+      what = "the list begun with [ on line " + since + " is not closed, or a comma is missing";
+      how = "close it with ]";
+    } else if (problem.contains("',' or '}'")) {
+      what = "the keys begun with { on line " + since + " are not closed, or a comma is missing";
+      how = "close them with }; a value with a [ or { in it goes in quotation marks";
+    } else if (problem.contains("unexpected end of stream")) {
+      place = begun;
+      what = "the text begun here with a quotation mark is not closed";
+      how = "close it with the same mark; for inches write in";
+    } else if (problem.contains("could not find expected ':'")) {
+      place = begun;
+      what = "this line has no colon after its key";
+      how = "write: key: value";
+    } else if (problem.contains("escape")) {
+      what = "a backslash within double quotation marks begins a special character";
+      how = "use single quotation marks, or write two backslashes";
+    } else if (problem.contains("<block end>")) {
+      what = "this does not line up with what stands above it";
+      how =
+          "begin the keys of one group at the same column;"
+              + " write nothing after a closing quotation mark";
+    } else if (problem.contains("<document start>")) {
+      what = "there is more here after the end of the scenario";
+      how = "check the brackets, and leave out lines of --- or ...";
+    }
+    fault(place.getLine() + 1, place.getColumn() + 1, what, how);
+  }
+
+  /** The one character at a place. */
+  private String characterAt(Mark at) {
+    String line = text.lines().skip(at.getLine()).findFirst().orElse("");
+    int[] characters = line.codePoints().toArray();
+    return at.getColumn() < characters.length ? Character.toString(characters[at.getColumn()]) : "";
   }
 
   private void fault(int line, int column, String what, String how) {
     faults.add(new Fault(file, line, column, what, how));
+  }
+
+  /**
+   * Hands the text out in portions that end with a whole character: the full parser fails on one
+   * cut between the two halves of, say, an emoji.
+   */
+  private static final class WholeCharacters extends StringReader {
+    WholeCharacters(String text) {
+      super(text);
+    }
+
+    @Override
+    public int read(char[] into, int from, int most) throws IOException {
+      mark(0);
+      int count = super.read(into, from, most);
+      if (count > 1 && Character.isHighSurrogate(into[from + count - 1])) {
+        reset();
+        return super.read(into, from, count - 1);
+      }
+      return count;
+    }
+  }
+
+  /** Holds the full parser, so that it is loaded only when it is needed. */
+  private static final class Full {
+    static final YAMLFactory YAML = new YAMLFactory();
   }
 
   /** Ends the reading of a document that is not worth reading on. */

@@ -28,7 +28,8 @@ public final class Floors {
     try {
       RuleFiles files = RuleFiles.shipped();
       FactBook facts = FactBook.load(files);
-      return new Advisor(RuleBase.shipped(), Knowledge.load(files, facts, "uk"));
+      Knowledge knowledge = Knowledge.load(files, facts, "uk");
+      return new Advisor(RuleBase.shipped(), knowledge, Appraisal.none());
     } catch (ScenarioFaults | KnowledgeFault e) {
       throw new IllegalStateException(e);
     }

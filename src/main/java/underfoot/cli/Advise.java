@@ -1,0 +1,85 @@
+package underfoot.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Phrases;
+import underfoot.plan.Advice;
+import underfoot.report.JsonReport;
+import underfoot.report.Page;
+import underfoot.report.TextReport;
+import underfoot.scenario.ScenarioSchema;
+
+/** {@code advise SCENARIO}: what to put under the tiles, layer by layer, and why. */
+@Command(
+    name = "advise",
+    mixinStandardHelpOptions = true,
+    description = "What to put under the tiles on a floor, layer by layer, and why.",
+    footer = {
+      "",
+      "Exit codes: 0 it can be built (or once put right), 2 wrong usage, 3 the scenario has faults,",
+      "4 outside guidance or stop, 1 internal error."
+    })
+final class Advise implements Callable<Integer> {
+  private final Surroundings around;
+  @Spec private CommandSpec spec;
+  @Mixin private RuleBaseOption rules;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "SCENARIO",
+      description = "The scenario file, or - for standard input.")
+  private String scenario;
+
+  @Option(names = "--json", description = "Print JSON.")
+  private boolean json;
+
+  @Option(
+      names = "--schema",
+      description = "Print the JSON Schema of scenario files, and no advice.")
+  private boolean schema;
+
+  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
+  private Integer width;
+
+  Advise(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() throws Complaint {
+    PrintWriter out = spec.commandLine().getOut();
+    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    if (schema) {
+      out.print(ScenarioSchema.of(bench.facts()));
+      return Exit.FINE;
+    }
+    if (scenario == null) {
+      throw Complaint.usage("advise needs a scenario file, or - for standard input");
+    }
+    Page page = around.page(width);
+    Advice advice = bench.advise(scenario, around.in());
+    if (json) {
+      JsonReport.write(advice, Version.of(), bench.ruleBaseId(), out);
+      out.println();
+    } else {
+      TextReport.write(advice, new Phrases(bench.knowledge().wording()), page);
+      out.print(page.text());
+    }
+    return exit(advice.verdict());
+  }
+
+  private static int exit(Verdict verdict) {
+    return switch (verdict) {
+      case SOUND, SOUND_ONCE_PUT_RIGHT -> Exit.FINE;
+      case OUTSIDE_GUIDANCE, STOP -> Exit.NOT_TO_BE_BUILT;
+    };
+  }
+}

@@ -1,0 +1,25 @@
+package underfoot.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import underfoot.scenario.ScenarioSchema;
+
+/** {@code schema}: the JSON Schema of scenario files, for editors. */
+@Command(
+    name = "schema",
+    mixinStandardHelpOptions = true,
+    description = "The JSON Schema of scenario files, for editors.")
+final class Schema implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private RuleBaseOption rules;
+
+  @Override
+  public Integer call() throws Complaint {
+    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    spec.commandLine().getOut().print(ScenarioSchema.of(bench.facts()));
+    return Exit.FINE;
+  }
+}

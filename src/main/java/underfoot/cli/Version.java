@@ -1,0 +1,17 @@
+package underfoot.cli;
+
+import picocli.CommandLine.IVersionProvider;
+
+/** The version of the program. */
+final class Version implements IVersionProvider {
+  /** The version the jar was built as; {@code development} if it runs from classes. */
+  static String of() {
+    String built = Version.class.getPackage().getImplementationVersion();
+    return built == null ? "development" : built;
+  }
+
+  @Override
+  public String[] getVersion() {
+    return new String[] {"underfoot " + of()};
+  }
+}

@@ -1,0 +1,69 @@
+package underfoot.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Decision;
+import underfoot.report.Page;
+import underfoot.report.WhyReport;
+
+/** {@code why SCENARIO [ID]}: the chain from a decision down to facts and figures. */
+@Command(
+    name = "why",
+    mixinStandardHelpOptions = true,
+    description = {
+      "The full chain from facts and figures to a decision.",
+      "Without an id, of every decision."
+    })
+final class Why implements Callable<Integer> {
+  private final Surroundings around;
+  @Spec private CommandSpec spec;
+  @Mixin private RuleBaseOption rules;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "SCENARIO",
+      description = "The scenario file, or - for standard input.")
+  private String scenario;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "ID",
+      description = "The id of a layer, caution or other decision, or of a rule.")
+  private String id;
+
+  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
+  private Integer width;
+
+  Why(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() throws Complaint {
+    Page page = around.page(width);
+    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    Advice advice = bench.advise(scenario, around.in());
+    List<Decision> decisions = advice.decisions();
+    if (id != null) {
+      decisions = WhyReport.find(advice, id);
+      if (decisions.isEmpty()) {
+        throw Complaint.usage(
+            "This advice decided nothing called '"
+                + Main.cut(id)
+                + "'; nearest: "
+                + String.join(", ", WhyReport.nearest(advice, id)));
+      }
+    }
+    WhyReport.write(decisions, bench.knowledge(), page);
+    spec.commandLine().getOut().print(page.text());
+    return Exit.FINE;
+  }
+}

@@ -1,0 +1,230 @@
+package underfoot.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.KnowledgeFault;
+import underfoot.knowledge.MissingKnowledge;
+import underfoot.knowledge.PriceBook;
+import underfoot.plan.Advice;
+import underfoot.plan.AdviceMaker;
+import underfoot.plan.Consequences;
+import underfoot.plan.Justifier;
+import underfoot.plan.Planner;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.RuleBase;
+import underfoot.reasoning.RuleFaults;
+import underfoot.reasoning.RuleText;
+import underfoot.reasoning.WhatIf;
+import underfoot.scenario.FactBook;
+import underfoot.scenario.Given;
+import underfoot.scenario.RuleFiles;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.ScenarioReader;
+
+/** What commands share: reading files, loading the rule base, and making the advice. */
+final class Workbench {
+  /** A scenario read from standard input goes by this name in messages. */
+  static final String STANDARD_INPUT = "standard input";
+
+  private static final String PRACTICE = "uk";
+
+  /** Largest input that is read before it is refused, in bytes; the reader refuses less. */
+  private static final int MOST_READ = 4_000_000;
+
+  private final RuleFiles files;
+  private final boolean own;
+  private final PrintWriter err;
+  private FactBook facts;
+  private Knowledge knowledge;
+
+  /** The rule base that came with the program, or a person's own copy if a folder is given. */
+  Workbench(Path folder, PrintWriter err) throws Complaint {
+    this.own = folder != null;
+    this.err = err;
+    if (own && !Files.isDirectory(folder)) {
+      throw Complaint.usage(
+          Files.exists(folder)
+              ? "--rules needs a folder, but " + folder + " is a file"
+              : "--rules needs a folder, but there is no " + folder);
+    }
+    this.files = own ? RuleFiles.of(folder) : RuleFiles.shipped();
+  }
+
+  /** The facts that scenarios may state. */
+  FactBook facts() throws Complaint {
+    if (facts == null) {
+      try {
+        facts = FactBook.load(files);
+      } catch (ScenarioFaults e) {
+        throw ruleBaseFault(e.text().stripTrailing());
+      }
+    }
+    return facts;
+  }
+
+  /** The figures, wordings and so on. */
+  Knowledge knowledge() throws Complaint {
+    if (knowledge == null) {
+      FactBook book = facts();
+      try {
+        knowledge = Knowledge.load(files, book, PRACTICE);
+      } catch (KnowledgeFault e) {
+        throw ruleBaseFault(e.getMessage());
+      }
+    }
+    return knowledge;
+  }
+
+  /** The rules as they stand in their files. */
+  List<RuleText> ruleTexts() throws Complaint {
+    try {
+      return RuleText.readAll(files);
+    } catch (RuleFaults e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** What tells this rule base from others: the beginning of a digest of its files. */
+  String ruleBaseId() {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      for (String folder : List.of("", "facts", "figures", "layers", "vocabulary", "wording")) {
+        for (String suffix : List.of(".dslr", ".dsl", ".yaml")) {
+          for (String path : files.list(folder, suffix)) {
+            digest.update(path.getBytes(StandardCharsets.UTF_8));
+            digest.update(files.read(path));
+          }
+        }
+      }
+      return HexFormat.of().formatHex(digest.digest(), 0, 6);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Reads a scenario and thinks it through. */
+  Advice advise(String name, InputStream in) throws Complaint {
+    byte[] content = content(name, in);
+    CompletableFuture<RuleBase> rules =
+        own ? null : CompletableFuture.supplyAsync(RuleBase::shipped);
+    Scenario scenario = scenario(name, content);
+    Knowledge loaded = knowledge();
+    Planner planner = new Planner(prices(name, scenario, loaded));
+    Advisor advisor = new Advisor(own ? compile() : join(rules), loaded, planner);
+    try {
+      Counsel counsel = advisor.advise(scenario);
+      Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
+      return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
+    } catch (MissingKnowledge e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /**
+   * The price book that the scenario names: the demonstration one, or a file beside the scenario.
+   */
+  private static PriceBook prices(String name, Scenario scenario, Knowledge loaded)
+      throws Complaint {
+    Given named = scenario.find("budget.prices").orElse(null);
+    if (named == null || !named.known() || named.text().equals("price-book")) {
+      return loaded.prices();
+    }
+    String place = name + ":" + named.line() + ":" + named.column() + ": ";
+    try {
+      Path beside = name.equals("-") ? null : Path.of(name).toAbsolutePath().getParent();
+      Path file = beside == null ? Path.of(named.text()) : beside.resolve(named.text());
+      return PriceBook.own(named.text(), Files.readAllBytes(file));
+    } catch (IOException | InvalidPathException e) {
+      throw new Complaint(
+          Exit.SCENARIO_INVALID,
+          place
+              + "there is no price book '"
+              + named.text()
+              + "' beside the scenario\n  write: prices: price-book, for the demonstration one");
+    } catch (KnowledgeFault e) {
+      throw new Complaint(Exit.SCENARIO_INVALID, e.getMessage());
+    }
+  }
+
+  private static RuleBase join(CompletableFuture<RuleBase> rules) {
+    try {
+      return rules.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
+  }
+
+  private RuleBase compile() throws Complaint {
+    long start = System.nanoTime();
+    try {
+      RuleBase compiled = RuleBase.compile(files);
+      double seconds = (System.nanoTime() - start) / 1e9;
+      err.println(
+          String.format(
+              Locale.ROOT, "Compiled %d rules in %.1f s.", compiled.notes().size(), seconds));
+      err.flush();
+      return compiled;
+    } catch (RuleFaults e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** Reads a scenario that was already fetched. */
+  Scenario scenario(String name, byte[] content) throws Complaint {
+    try {
+      return new ScenarioReader(facts()).read(name.equals("-") ? STANDARD_INPUT : name, content);
+    } catch (ScenarioFaults e) {
+      throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
+    }
+  }
+
+  /** A fault of a person's own rules is theirs to mend; one of ours is an internal error. */
+  private Complaint ruleBaseFault(String what) {
+    return own
+        ? Complaint.usage("The rules cannot be used as they stand.\n" + what)
+        : new Complaint(Exit.INTERNAL, "The rule base of this program is at fault.\n" + what);
+  }
+
+  /** The bytes of a file, or of standard input if the name is {@code -}. */
+  static byte[] content(String name, InputStream in) throws Complaint {
+    try {
+      if (name.equals("-")) {
+        return in.readNBytes(MOST_READ);
+      }
+      Path path = Path.of(name);
+      if (Files.isDirectory(path)) {
+        throw Complaint.usage(name + " is a folder; give a scenario file");
+      }
+      try (InputStream file = Files.newInputStream(path)) {
+        return file.readNBytes(MOST_READ);
+      }
+    } catch (NoSuchFileException | InvalidPathException e) {
+      throw Complaint.usage("There is no file " + name);
+    } catch (AccessDeniedException e) {
+      throw Complaint.usage(name + " may not be read; look at who owns it");
+    } catch (IOException | UncheckedIOException e) {
+      throw Complaint.usage(name + " cannot be read");
+    }
+  }
+}

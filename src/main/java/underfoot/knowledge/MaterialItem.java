@@ -1,0 +1,35 @@
+package underfoot.knowledge;
+
+import java.util.List;
+
+/**
+ * Something to buy for a build-up, and how much of it.
+ *
+ * @param item what it is, as a price book names it
+ * @param forLayers the layers it is bought for
+ * @param by what the amount grows with
+ * @param unit the unit of the amount
+ * @param rate the name of the figure for the amount for each unit of what it grows with; empty for
+ *     one
+ * @param waste the name of the figure for what is lost in cutting and mixing, per cent; empty for
+ *     none
+ */
+public record MaterialItem(
+    String item, List<String> forLayers, By by, String unit, String rate, String waste) {
+  /** Copies the list. */
+  public MaterialItem {
+    forLayers = List.copyOf(forLayers);
+  }
+
+  /** What an amount grows with. */
+  public enum By {
+    /** The area of the floor, m2. */
+    AREA,
+    /** The area of the floor times the mean thickness of the layer, m2 × mm. */
+    DEPTH,
+    /** The length round the room, m. */
+    PERIMETER,
+    /** The volume of the joints between tiles, L. */
+    JOINTS
+  }
+}

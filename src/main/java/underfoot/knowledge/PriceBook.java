@@ -1,0 +1,104 @@
+package underfoot.knowledge;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import underfoot.scenario.Dimension;
+import underfoot.scenario.NotAQuantity;
+import underfoot.scenario.Quantity;
+import underfoot.scenario.RuleFiles;
+
+/** What things cost, and in what packs they are sold. */
+public final class PriceBook {
+  private static final String SHIPPED = "figures/price-book.yaml";
+
+  private final String currency;
+  private final Map<String, Price> byItem;
+
+  private PriceBook(String currency, Map<String, Price> byItem) {
+    this.currency = currency;
+    this.byItem = byItem;
+  }
+
+  /**
+   * The price of one pack.
+   *
+   * @param pack how much a pack holds
+   * @param unit the unit of that
+   * @param price the price of a pack, in the book's currency
+   */
+  public record Price(double pack, String unit, double price) {}
+
+  /** The demonstration price book that comes with the program; its prices are invented. */
+  public static PriceBook shipped(RuleFiles files) throws KnowledgeFault {
+    return read(files, SHIPPED);
+  }
+
+  /**
+   * A person's own price book.
+   *
+   * @param name its name, for messages
+   * @param content what stands in it
+   */
+  public static PriceBook own(String name, byte[] content) throws KnowledgeFault {
+    RuleFiles one =
+        new RuleFiles() {
+          @Override
+          public List<String> list(String folder, String suffix) {
+            return List.of(name);
+          }
+
+          @Override
+          public InputStream open(String path) {
+            return new ByteArrayInputStream(content);
+          }
+        };
+    return read(one, name);
+  }
+
+  private static PriceBook read(RuleFiles files, String path) throws KnowledgeFault {
+    String currency = "";
+    Map<String, Price> byItem = new LinkedHashMap<>();
+    for (Entries.Entry entry : Entries.readFile(files, path)) {
+      if (entry.name().equals("currency")) {
+        currency = entry.required("text");
+        continue;
+      }
+      String pack = entry.required("pack");
+      int space = pack.indexOf(' ');
+      try {
+        double holds = Double.parseDouble(space < 0 ? pack : pack.substring(0, space));
+        Quantity price = Quantity.parse(entry.required("price"), Dimension.MONEY);
+        if (!(holds > 0) || !(price.value() >= 0) || !price.unit().equals(currency)) {
+          throw new NumberFormatException();
+        }
+        byItem.put(
+            entry.name(),
+            new Price(holds, space < 0 ? "" : pack.substring(space + 1).strip(), price.value()));
+      } catch (NumberFormatException | NotAQuantity e) {
+        throw new KnowledgeFault(
+            path,
+            entry.line(),
+            "the price of '"
+                + entry.name()
+                + "' cannot be read; write currency: GBP first, then "
+                + entry.name()
+                + ": {pack: 20 kg, price: 18.50 GBP}");
+      }
+    }
+    return new PriceBook(currency, byItem);
+  }
+
+  /** The currency of every price. */
+  public String currency() {
+    return currency;
+  }
+
+  /** The price of an item; empty if the book has none. */
+  public Optional<Price> find(String item) {
+    return Optional.ofNullable(byItem.get(item));
+  }
+}

@@ -1,0 +1,350 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Severity;
+import underfoot.buildup.Verdict;
+
+/**
+ * The advice on one floor, as flat data. Every report is a view of it.
+ *
+ * @param scenario the scenario's own name
+ * @param file the file it was read from
+ * @param practice whose guidance was followed
+ * @param verdict the answer in one word
+ * @param summary the answer in one or two sentences
+ * @param base what the lowest layer lies on
+ * @param route the way of building, as rules name it; empty if nothing is to be built
+ * @param title the way of building in words; empty if nothing is to be built
+ * @param layers from the stripped base to the tile
+ * @param halts what guidance says against it, or why the work must stop and whom to call
+ * @param remedies what to put right first, hold points before the rest
+ * @param cautions the worst first
+ * @param coverage the contact aimed for under the tiles; empty if none was set
+ * @param assumptions what the scenario does not say and was assumed
+ * @param alternatives other ways: what comes next, what was ruled out, what else to think of
+ * @param heights how far the floor rises and what that does to the doors
+ * @param massKgPerM2 what the layers weigh, kg/m2
+ * @param ranking what build-ups were ranked by, the weightiest first
+ * @param consequences quantities, programme and cost
+ */
+public record Advice(
+    String scenario,
+    String file,
+    String practice,
+    Verdict verdict,
+    String summary,
+    String base,
+    String route,
+    String title,
+    List<Layer> layers,
+    List<HaltNote> halts,
+    List<RemedyNote> remedies,
+    List<CautionNote> cautions,
+    Optional<Coverage> coverage,
+    List<Assumption> assumptions,
+    List<Alternative> alternatives,
+    Heights heights,
+    double massKgPerM2,
+    List<Ranking> ranking,
+    Consequences consequences) {
+
+  /** Copies the lists. */
+  public Advice {
+    layers = List.copyOf(layers);
+    halts = List.copyOf(halts);
+    remedies = List.copyOf(remedies);
+    cautions = List.copyOf(cautions);
+    assumptions = List.copyOf(assumptions);
+    alternatives = List.copyOf(alternatives);
+    ranking = List.copyOf(ranking);
+  }
+
+  /** Whether anything is to be built. */
+  public boolean builds() {
+    return !layers.isEmpty();
+  }
+
+  /** Every decision of this advice, in the order reports show them. */
+  public List<Decision> decisions() {
+    List<Decision> all = new ArrayList<>(halts);
+    all.addAll(layers);
+    all.addAll(remedies);
+    all.addAll(cautions);
+    coverage.ifPresent(all::add);
+    all.addAll(consequences.programme());
+    all.addAll(assumptions);
+    all.addAll(alternatives);
+    all.addAll(ranking);
+    return List.copyOf(all);
+  }
+
+  /** Anything that was decided: it has an id that {@code why} explains, and reasons. */
+  public interface Decision {
+    /** The id by which {@code why} explains it. */
+    String id();
+
+    /** The decision in a few words. */
+    String heading();
+
+    /** Why; at least one. */
+    List<Justification> because();
+  }
+
+  /**
+   * A text of advice on something.
+   *
+   * @param text the sentences
+   * @param because the rules that say so
+   */
+  public record Say(String text, List<Justification> because) {
+    /** Copies the list. */
+    public Say {
+      because = List.copyOf(because);
+    }
+  }
+
+  /**
+   * One layer.
+   *
+   * @param id the kind of layer
+   * @param order its place from the base, 1 being the lowest
+   * @param name what it is called in a drawing
+   * @param material what it is made of, by kind and class
+   * @param family the group it belongs to, such as {@code board}
+   * @param thickness how thick it comes out, mm
+   * @param level how high its top stands above the base, mm, at the mean thickness of all below
+   * @param reasons why it is laid
+   * @param spec what is asked of it
+   * @param fixing how it is fixed
+   * @param coveragePercent the contact its bed must have; empty if none was set
+   * @param because why it is laid, and all that is asked of it
+   */
+  public record Layer(
+      String id,
+      int order,
+      String name,
+      String material,
+      String family,
+      LayerThickness thickness,
+      double level,
+      List<Justification> reasons,
+      List<Say> spec,
+      List<Say> fixing,
+      Optional<Double> coveragePercent,
+      List<Justification> because)
+      implements Decision {
+    /** Copies the lists. */
+    public Layer {
+      reasons = List.copyOf(reasons);
+      spec = List.copyOf(spec);
+      fixing = List.copyOf(fixing);
+      because = List.copyOf(because);
+    }
+
+    @Override
+    public String heading() {
+      return name;
+    }
+  }
+
+  /**
+   * What guidance says against the floor, or why the work must stop.
+   *
+   * @param id the wording, and what it is about
+   * @param verdict what it makes of the answer
+   * @param title a few words
+   * @param text what it says and whom to call
+   * @param because why
+   */
+  public record HaltNote(
+      String id, Verdict verdict, String title, String text, List<Justification> because)
+      implements Decision {
+    @Override
+    public String heading() {
+      return title;
+    }
+  }
+
+  /**
+   * Something to be put right first.
+   *
+   * @param id the wording, and what it is about
+   * @param hold whether it is a hold point: to be cleared before any work
+   * @param title a few words
+   * @param text what to do
+   * @param about which of several things it is about; empty for the room
+   * @param because why
+   */
+  public record RemedyNote(
+      String id, boolean hold, String title, String text, String about, List<Justification> because)
+      implements Decision {
+    @Override
+    public String heading() {
+      return title;
+    }
+  }
+
+  /**
+   * A caution.
+   *
+   * @param id the wording, and what it is about
+   * @param severity how bad it can be
+   * @param title a few words
+   * @param text all of it
+   * @param parts the danger, whom it hurts and what to do instead, by these names; or the text
+   * @param about which of several things it is about; empty for the room
+   * @param because why
+   */
+  public record CautionNote(
+      String id,
+      Severity severity,
+      String title,
+      String text,
+      Map<String, String> parts,
+      String about,
+      List<Justification> because)
+      implements Decision {
+    @Override
+    public String heading() {
+      return title;
+    }
+  }
+
+  /**
+   * The contact aimed for under the tiles.
+   *
+   * @param targetPercent share of each tile's back
+   * @param check how to check it on site
+   * @param because why
+   */
+  public record Coverage(double targetPercent, List<Say> check, List<Justification> because)
+      implements Decision {
+    /** Its id. */
+    public static final String ID = "coverage";
+
+    @Override
+    public String id() {
+      return ID;
+    }
+
+    @Override
+    public String heading() {
+      return "Contact under the tiles";
+    }
+  }
+
+  /**
+   * A fact that was assumed.
+   *
+   * @param fact the scenario key
+   * @param called its name in plain words
+   * @param assumed the value taken
+   * @param look how to find out
+   * @param wouldChange what would be decided otherwise, one sentence for each other value tried
+   * @param because why it was assumed so
+   */
+  public record Assumption(
+      String fact,
+      String called,
+      String assumed,
+      String look,
+      List<String> wouldChange,
+      List<Justification> because)
+      implements Decision {
+    @Override
+    public String id() {
+      return fact;
+    }
+
+    @Override
+    public String heading() {
+      return called;
+    }
+  }
+
+  /** How an alternative stands. */
+  public enum Standing {
+    /** It may be built too, but another way comes first. */
+    SECOND_CHOICE("second choice"),
+    /** It must not be built here. */
+    RULED_OUT("ruled out"),
+    /** Another thing to think of, such as another finish. */
+    SUGGESTION("second choice");
+
+    private final String word;
+
+    Standing(String word) {
+      this.word = word;
+    }
+
+    /** The word used in JSON. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * Another way.
+   *
+   * @param id the way of building, or the wording of a suggestion
+   * @param standing how it stands
+   * @param title a few words
+   * @param text why it comes second, or why it is ruled out
+   * @param because why
+   */
+  public record Alternative(
+      String id, Standing standing, String title, String text, List<Justification> because)
+      implements Decision {
+    @Override
+    public String heading() {
+      return title;
+    }
+  }
+
+  /**
+   * What the build-up does to levels.
+   *
+   * @param rise how much higher the floor comes, mm
+   * @param doors what is left under each door
+   */
+  public record Heights(LayerThickness rise, List<Door> doors) {
+    /** Copies the list. */
+    public Heights {
+      doors = List.copyOf(doors);
+    }
+  }
+
+  /**
+   * One door.
+   *
+   * @param name its name
+   * @param gapLeftMm what is left under its leaf at the highest point, mm; negative if the leaf is
+   *     in the way, NaN if it is not known
+   * @param fits whether the leaf passes; empty if it is not known
+   * @param stepMm the step at the threshold, mm; NaN if it is not known
+   */
+  public record Door(String name, double gapLeftMm, Optional<Boolean> fits, double stepMm) {}
+
+  /**
+   * What build-ups are ranked by.
+   *
+   * @param order its place, from 1
+   * @param name the criterion
+   * @param because why
+   */
+  public record Ranking(int order, String name, List<Justification> because) implements Decision {
+    @Override
+    public String id() {
+      return "ranking-" + name.replace(' ', '-');
+    }
+
+    @Override
+    public String heading() {
+      return name;
+    }
+  }
+}

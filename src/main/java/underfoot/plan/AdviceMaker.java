@@ -1,0 +1,566 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import underfoot.buildup.Caution;
+import underfoot.buildup.Conclusion;
+import underfoot.buildup.Criterion;
+import underfoot.buildup.Halt;
+import underfoot.buildup.LayerClass;
+import underfoot.buildup.LayerCover;
+import underfoot.buildup.LayerNote;
+import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Offer;
+import underfoot.buildup.Remedy;
+import underfoot.buildup.RuledOut;
+import underfoot.buildup.Severity;
+import underfoot.buildup.StackLayer;
+import underfoot.buildup.Suggestion;
+import underfoot.buildup.Target;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Phrases;
+import underfoot.knowledge.Wording;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice.Alternative;
+import underfoot.plan.Advice.Assumption;
+import underfoot.plan.Advice.CautionNote;
+import underfoot.plan.Advice.Coverage;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.HaltNote;
+import underfoot.plan.Advice.Heights;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.Advice.Ranking;
+import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.Advice.Say;
+import underfoot.plan.Advice.Standing;
+import underfoot.reasoning.Candidate;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Grades;
+import underfoot.reasoning.WhatIf;
+import underfoot.scenario.FactDefinition;
+
+/**
+ * Makes the advice of what the rules concluded: the same thing said by several rules is said once
+ * with all its reasons, the strictest demand holds, and texts are filled in.
+ */
+public final class AdviceMaker {
+  /** A text of this name beginning says how to check contact on site. */
+  private static final String CHECK = "check-";
+
+  private final Counsel counsel;
+  private final Knowledge knowledge;
+  private final Phrases phrases;
+  private final Facts facts;
+  private final Justifier justifier;
+  private final Map<String, Integer> wordingOrder = new LinkedHashMap<>();
+
+  private AdviceMaker(Counsel counsel) {
+    this.counsel = counsel;
+    this.knowledge = counsel.knowledge();
+    this.phrases = new Phrases(knowledge.wording());
+    this.facts = counsel.factsOfChosen();
+    this.justifier = new Justifier(counsel.scenario(), knowledge);
+    for (String id : knowledge.wording().ids()) {
+      wordingOrder.put(id, wordingOrder.size());
+    }
+  }
+
+  /**
+   * Makes the advice.
+   *
+   * @param counsel what the rules concluded
+   * @param assumed what was assumed, and what hangs on it
+   * @param consequences quantities, programme and cost
+   */
+  public static Advice make(
+      Counsel counsel, List<WhatIf.Assumed> assumed, Consequences consequences) {
+    return new AdviceMaker(counsel).advice(assumed, consequences);
+  }
+
+  private Advice advice(List<WhatIf.Assumed> assumed, Consequences consequences) {
+    Optional<Candidate> chosen = counsel.chosen();
+    String route = chosen.map(Candidate::route).orElse("");
+    List<HaltNote> halts = halts();
+    List<RemedyNote> remedies = remedies();
+    List<Assumption> assumptions = assumptions(assumed);
+    Heights heights = heights(chosen);
+    double mass = chosen.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0);
+    String base = facts.text("base").isEmpty() ? facts.text("deck") : facts.text("base");
+    return new Advice(
+        counsel.scenario().name(),
+        counsel.scenario().file(),
+        counsel.scenario().practice(),
+        counsel.verdict(),
+        summary(route, base, halts, remedies, assumptions, heights, mass),
+        base,
+        route,
+        route.isEmpty() ? "" : phrases.way(route),
+        chosen.map(this::layers).orElse(List.of()),
+        halts,
+        remedies,
+        cautions(),
+        chosen.isPresent() ? coverage() : Optional.empty(),
+        assumptions,
+        alternatives(),
+        heights,
+        mass,
+        ranking(),
+        consequences);
+  }
+
+  private String summary(
+      String route,
+      String base,
+      List<HaltNote> halts,
+      List<RemedyNote> remedies,
+      List<Assumption> assumptions,
+      Heights heights,
+      double mass) {
+    StringBuilder titles = new StringBuilder();
+    for (HaltNote halt : halts) {
+      titles.append(titles.isEmpty() ? "" : "; ").append(lower(halt.title()));
+    }
+    String id = "summary-" + counsel.verdict().word();
+    if (route.isEmpty() && counsel.verdict() != Verdict.STOP) {
+      id = "summary-nothing";
+    }
+    String said =
+        phrases.say(
+            id,
+            "way",
+            phrases.way(route),
+            "base",
+            base,
+            "rise",
+            Texts.of(tenth(heights.rise().mean()), "mm"),
+            "mass",
+            Texts.of(Math.round(mass), "kg/m2"),
+            "first",
+            Integer.toString(remedies.size()),
+            "things",
+            phrases.say(remedies.size() == 1 ? "one-thing" : "things"),
+            "why",
+            titles.toString());
+    int open = (int) assumptions.stream().filter(one -> !one.wouldChange().isEmpty()).count();
+    if (open > 0 && !route.isEmpty()) {
+      said +=
+          ' '
+              + phrases.say(
+                  open == 1 ? "summary-one-assumption" : "summary-assumptions",
+                  "count",
+                  Integer.toString(open));
+    }
+    return said;
+  }
+
+  // --- what is said of several things
+
+  /** Conclusions that say the same of the same thing, in the order of the wording files. */
+  private static final class Same<T extends Conclusion> {
+    private final String wording;
+    private final String about;
+    private final List<T> all = new ArrayList<>();
+
+    Same(String wording, String about) {
+      this.wording = wording;
+      this.about = about;
+    }
+
+    String id() {
+      return about.isEmpty() ? wording : wording + " @" + about;
+    }
+
+    List<Because> because() {
+      return all.stream().map(Conclusion::because).toList();
+    }
+  }
+
+  /** How to read the wording and the thing of a conclusion. */
+  private interface Reader<T> {
+    String read(T one);
+  }
+
+  private <T extends Conclusion> List<Same<T>> group(
+      List<T> all, Reader<T> wording, Reader<T> about) {
+    Map<String, Same<T>> groups = new LinkedHashMap<>();
+    for (T one : all) {
+      groups
+          .computeIfAbsent(
+              wording.read(one) + '\n' + about.read(one),
+              key -> new Same<>(wording.read(one), about.read(one)))
+          .all
+          .add(one);
+    }
+    List<Same<T>> sorted = new ArrayList<>(groups.values());
+    sorted.sort(
+        Comparator.comparingInt(
+                (Same<T> same) -> wordingOrder.getOrDefault(same.wording, Integer.MAX_VALUE))
+            .thenComparing(same -> same.about));
+    for (Same<T> same : sorted) {
+      same.all.sort(Comparator.comparing(one -> one.because().rule().id()));
+    }
+    return sorted;
+  }
+
+  private Wording.Filled fill(String wording, String about) {
+    return fill(wording, about, facts);
+  }
+
+  private Wording.Filled fill(String wording, String about, Facts from) {
+    return knowledge.wording().fill(wording, knowledge.figures(), from, about);
+  }
+
+  private static String title(Wording.Filled filled, String about) {
+    String title = filled.title().isEmpty() ? cut(filled.text()) : filled.title();
+    return about.isEmpty() || title.contains(about) ? title : title + " (" + about + ")";
+  }
+
+  /** The first clause of a text that has no title of its own. */
+  private static String cut(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      boolean stop = ".;:".indexOf(text.charAt(i)) >= 0;
+      if (stop && (i + 1 == text.length() || text.charAt(i + 1) == ' ')) {
+        return text.substring(0, i);
+      }
+    }
+    return text;
+  }
+
+  private List<HaltNote> halts() {
+    List<HaltNote> notes = new ArrayList<>();
+    for (Same<Halt> same : group(counsel.of(Halt.class), Halt::wording, halt -> "")) {
+      Wording.Filled filled = fill(same.wording, "");
+      notes.add(
+          new HaltNote(
+              same.id(),
+              same.all.stream().anyMatch(Halt::isStop) ? Verdict.STOP : Verdict.OUTSIDE_GUIDANCE,
+              title(filled, ""),
+              filled.text(),
+              justifier.of(same.because(), filled.used())));
+    }
+    notes.sort(Comparator.comparing(HaltNote::verdict).reversed());
+    return notes;
+  }
+
+  private List<RemedyNote> remedies() {
+    List<RemedyNote> notes = new ArrayList<>();
+    for (Same<Remedy> same : group(counsel.of(Remedy.class), Remedy::wording, Remedy::about)) {
+      Wording.Filled filled = fill(same.wording, same.about);
+      notes.add(
+          new RemedyNote(
+              same.id(),
+              same.all.stream().anyMatch(Remedy::hold),
+              title(filled, same.about),
+              filled.text(),
+              same.about,
+              justifier.of(same.because(), filled.used())));
+    }
+    notes.sort(Comparator.comparing(note -> !note.hold()));
+    return notes;
+  }
+
+  private List<CautionNote> cautions() {
+    List<CautionNote> notes = new ArrayList<>();
+    for (Same<Caution> same : group(counsel.of(Caution.class), Caution::wording, Caution::about)) {
+      Wording.Filled filled = fill(same.wording, same.about);
+      Severity worst = Severity.NOTE;
+      for (Caution one : same.all) {
+        worst = one.severity().compareTo(worst) < 0 ? one.severity() : worst;
+      }
+      notes.add(
+          new CautionNote(
+              same.id(),
+              worst,
+              title(filled, same.about),
+              filled.text(),
+              filled.parts(),
+              same.about,
+              justifier.of(same.because(), filled.used())));
+    }
+    notes.sort(Comparator.comparing(CautionNote::severity));
+    return notes;
+  }
+
+  // --- layers
+
+  private List<Layer> layers(Candidate candidate) {
+    List<Layer> layers = new ArrayList<>();
+    double level = 0;
+    for (StackLayer layer : candidate.stack().layers()) {
+      level += layer.thickness().mean();
+      layers.add(layer(layer, layers.size() + 1, level));
+    }
+    return layers;
+  }
+
+  private Layer layer(StackLayer layer, int order, double level) {
+    String id = layer.kind().id();
+    List<Justification> reasons = justifier.of(layer.because());
+    List<Say> spec = new ArrayList<>(classes(id));
+    List<Say> fixing = new ArrayList<>();
+    List<LayerNote> notes = new ArrayList<>(counsel.of(LayerNote.class));
+    notes.removeIf(note -> !note.layer().equals(id));
+    for (Same<LayerNote> same : group(notes, LayerNote::wording, note -> "")) {
+      if (isCheck(same.wording) && counsel.of(Target.class).size() > 0 && id.equals("tile-bed")) {
+        continue; // told with the coverage target
+      }
+      Wording.Filled filled = fill(same.wording, "");
+      Say say = new Say(filled.text(), justifier.of(same.because(), filled.used()));
+      (same.all.stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say);
+    }
+    List<LayerCover> covers = new ArrayList<>(counsel.of(LayerCover.class));
+    covers.removeIf(cover -> !cover.layer().equals(id));
+    Optional<Double> coverage =
+        covers.stream().map(cover -> cover.figure().number()).max(Double::compare);
+    Set<Justification> because = new LinkedHashSet<>(reasons);
+    spec.forEach(say -> because.addAll(say.because()));
+    fixing.forEach(say -> because.addAll(say.because()));
+    because.addAll(justifier.of(covers.stream().map(LayerCover::because).toList()));
+    return new Layer(
+        id,
+        order,
+        layer.kind().name(),
+        layer.kind().material(),
+        layer.kind().family(),
+        layer.thickness(),
+        level,
+        reasons,
+        spec,
+        fixing,
+        coverage,
+        List.copyOf(because));
+  }
+
+  private static boolean isCheck(String wording) {
+    return wording.startsWith(CHECK);
+  }
+
+  /** The strictest class on each scale, with the reasons of all that ask for it or for less. */
+  private List<Say> classes(String layer) {
+    Map<String, List<LayerClass>> byScale = new LinkedHashMap<>();
+    for (LayerClass asked : counsel.of(LayerClass.class)) {
+      if (asked.layer().equals(layer)) {
+        byScale
+            .computeIfAbsent(Grades.scaleOf(knowledge, asked.grade()), scale -> new ArrayList<>())
+            .add(asked);
+      }
+    }
+    List<Say> said = new ArrayList<>();
+    byScale.forEach(
+        (scale, asked) -> {
+          String grade =
+              Grades.strictest(knowledge, asked.stream().map(LayerClass::grade).toList()).get(0);
+          // The rules that ask for the strictest come first; the others are met by it.
+          asked.sort(
+              Comparator.comparing((LayerClass one) -> !one.grade().equals(grade))
+                  .thenComparing(one -> one.because().rule().id()));
+          said.add(
+              new Say(
+                  phrases.say("at-least-class", "class", grade),
+                  justifier.of(asked.stream().map(LayerClass::because).toList())));
+        });
+    return said;
+  }
+
+  private Optional<Coverage> coverage() {
+    List<Target> targets = new ArrayList<>(counsel.of(Target.class));
+    if (targets.isEmpty()) {
+      return Optional.empty();
+    }
+    targets.sort(
+        Comparator.comparingDouble((Target one) -> -one.figure().number())
+            .thenComparing(one -> one.because().rule().id()));
+    double percent = targets.get(0).figure().number();
+    List<Justification> because = justifier.of(targets.stream().map(Target::because).toList());
+    List<Say> check = new ArrayList<>();
+    check.add(
+        new Say(
+            phrases.say("check-contact", "target", Texts.of(percent, "%")),
+            List.of(because.get(0))));
+    List<LayerNote> notes = new ArrayList<>(counsel.of(LayerNote.class));
+    notes.removeIf(note -> !isCheck(note.wording()) || !note.layer().equals("tile-bed"));
+    for (Same<LayerNote> same : group(notes, LayerNote::wording, note -> "")) {
+      Wording.Filled filled = fill(same.wording, "");
+      check.add(new Say(filled.text(), justifier.of(same.because(), filled.used())));
+    }
+    Set<Justification> all = new LinkedHashSet<>(because);
+    check.forEach(say -> all.addAll(say.because()));
+    return Optional.of(new Coverage(percent, check, List.copyOf(all)));
+  }
+
+  // --- assumptions and alternatives
+
+  private List<Assumption> assumptions(List<WhatIf.Assumed> assumed) {
+    List<Assumption> all = new ArrayList<>();
+    for (WhatIf.Assumed one : assumed) {
+      Fact fact = one.fact();
+      List<String> changes = new ArrayList<>();
+      for (WhatIf.Otherwise otherwise : one.otherwise()) {
+        changes.add(
+            phrases.say(
+                "if-it-is",
+                "value",
+                otherwise.value(),
+                "changes",
+                String.join("; ", otherwise.differences())));
+      }
+      String name = fact.about().isEmpty() ? fact.name() : fact.name() + " (" + fact.about() + ")";
+      all.add(
+          new Assumption(
+              Justifier.name(one.key(), one.about()),
+              name,
+              fact.text(),
+              one.definition().map(this::look).orElse(""),
+              changes,
+              fact.because() == null ? List.of() : justifier.of(List.of(fact.because()))));
+    }
+    // What decisions hang on comes first: that is what to find out.
+    all.sort(Comparator.comparing(one -> one.wouldChange().isEmpty()));
+    return all;
+  }
+
+  private String look(FactDefinition definition) {
+    return definition.look().isEmpty()
+        ? phrases.say("find-out", "what", lower(definition.means()))
+        : definition.look();
+  }
+
+  private List<Alternative> alternatives() {
+    List<Alternative> all = new ArrayList<>();
+    Optional<Candidate> chosen = counsel.chosen();
+    for (Candidate candidate : counsel.candidates()) {
+      boolean isChosen = chosen.isPresent() && candidate == chosen.get();
+      if (!candidate.stands()) {
+        all.add(ruledOut(candidate));
+      } else if (!isChosen && chosen.isPresent()) {
+        all.add(secondChoice(candidate, chosen.get()));
+      }
+    }
+    for (Same<Suggestion> same :
+        group(counsel.of(Suggestion.class), Suggestion::wording, one -> "")) {
+      Wording.Filled filled = fill(same.wording, "");
+      all.add(
+          new Alternative(
+              same.id(),
+              Standing.SUGGESTION,
+              title(filled, ""),
+              filled.text(),
+              justifier.of(same.because(), filled.used())));
+    }
+    return all;
+  }
+
+  private Alternative ruledOut(Candidate candidate) {
+    List<Because> because = new ArrayList<>();
+    Set<Object> used = new LinkedHashSet<>();
+    Set<String> texts = new LinkedHashSet<>();
+    for (Same<RuledOut> same : group(candidate.of(RuledOut.class), RuledOut::wording, one -> "")) {
+      say(same.wording, candidate, texts, used);
+      because.addAll(same.because());
+    }
+    List<Halt> stops = candidate.of(Halt.class).stream().filter(Halt::isStop).toList();
+    for (Same<Halt> same : group(stops, Halt::wording, one -> "")) {
+      say(same.wording, candidate, texts, used);
+      because.addAll(same.because());
+    }
+    return new Alternative(
+        candidate.route(),
+        Standing.RULED_OUT,
+        phrases.way(candidate.route()),
+        String.join(" ", texts),
+        justifier.of(because, List.copyOf(used)));
+  }
+
+  private void say(String wording, Candidate candidate, Set<String> texts, Set<Object> used) {
+    Wording.Filled filled = fill(wording, "", candidate.facts());
+    texts.add(filled.text());
+    used.addAll(filled.used());
+  }
+
+  private Alternative secondChoice(Candidate candidate, Candidate chosen) {
+    List<Because> because = new ArrayList<>();
+    candidate.offers().stream().map(Offer::because).forEach(because::add);
+    String text = phrases.say("second-choice");
+    List<Object> used = new ArrayList<>();
+    for (Criterion criterion : counsel.criteria()) {
+      Fact here = candidate.facts().find(criterion.name());
+      Fact there = chosen.facts().find(criterion.name());
+      if (here != null && there != null && here.number() != there.number()) {
+        String id = "behind-by-" + criterion.name().replace(' ', '-');
+        text =
+            phrases.say(
+                phrases.has(id) ? id : "behind-by",
+                "criterion",
+                criterion.name(),
+                "here",
+                here.text(),
+                "there",
+                there.text(),
+                "standing",
+                standing(candidate));
+        used.add(here);
+        because.add(criterion.because());
+        break;
+      }
+    }
+    return new Alternative(
+        candidate.route(),
+        Standing.SECOND_CHOICE,
+        phrases.way(candidate.route()),
+        text,
+        justifier.of(because, used));
+  }
+
+  private static String standing(Candidate candidate) {
+    return candidate.offers().stream().map(Offer::standing).distinct().reduce("", (a, b) -> b);
+  }
+
+  private List<Ranking> ranking() {
+    Map<String, List<Because>> byName = new LinkedHashMap<>();
+    for (Criterion criterion : counsel.criteria()) {
+      byName.computeIfAbsent(criterion.name(), n -> new ArrayList<>()).add(criterion.because());
+    }
+    List<Ranking> all = new ArrayList<>();
+    byName.forEach(
+        (name, because) -> all.add(new Ranking(all.size() + 1, name, justifier.of(because))));
+    return all;
+  }
+
+  // --- heights
+
+  private Heights heights(Optional<Candidate> chosen) {
+    if (chosen.isEmpty()) {
+      return new Heights(LayerThickness.even(0), List.of());
+    }
+    List<Door> doors = new ArrayList<>();
+    for (String door : facts.abouts("door")) {
+      double left = facts.number("gap left", door);
+      double trim = facts.number("trim needed", door);
+      Optional<Boolean> fits =
+          Double.isNaN(left)
+              ? Optional.empty()
+              : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
+      doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
+    }
+    return new Heights(chosen.get().stack().rise(), doors);
+  }
+
+  private static double tenth(double number) {
+    return Math.round(number * 10) / 10.0;
+  }
+
+  private static String lower(String words) {
+    boolean plain = words.length() > 1 && !Character.isUpperCase(words.charAt(1));
+    return plain ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
+  }
+}

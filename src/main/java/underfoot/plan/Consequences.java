@@ -1,0 +1,25 @@
+package underfoot.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What follows from a build-up besides its layers.
+ *
+ * @param quantities what to buy
+ * @param programme the steps of the work in order
+ * @param cost what the materials cost; empty without a price book
+ */
+public record Consequences(
+    List<QuantityLine> quantities, List<ProgrammeStep> programme, Optional<Cost> cost) {
+  /** Copies the lists. */
+  public Consequences {
+    quantities = List.copyOf(quantities);
+    programme = List.copyOf(programme);
+  }
+
+  /** Nothing worked out. */
+  public static Consequences none() {
+    return new Consequences(List.of(), List.of(), Optional.empty());
+  }
+}

@@ -1,0 +1,62 @@
+package underfoot.plan;
+
+import java.util.List;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.RuleNote;
+import underfoot.knowledge.Source;
+
+/**
+ * Why something was decided: a rule, what it rests on, and so on down to what the scenario states.
+ * Justifications share their parts, so the whole is small however long the chains are; two are the
+ * same only if they are one object.
+ */
+public final class Justification {
+  private final RuleNote rule;
+  private final Source source;
+  private final List<Premise> facts;
+  private final List<Figure> figures;
+  private final List<Justification> restsOn;
+
+  Justification(
+      RuleNote rule,
+      Source source,
+      List<Premise> facts,
+      List<Figure> figures,
+      List<Justification> restsOn) {
+    this.rule = rule;
+    this.source = source;
+    this.facts = List.copyOf(facts);
+    this.figures = List.copyOf(figures);
+    this.restsOn = List.copyOf(restsOn);
+  }
+
+  /** The rule that decided. */
+  public RuleNote rule() {
+    return rule;
+  }
+
+  /** Where the rule comes from. */
+  public Source source() {
+    return source;
+  }
+
+  /** The facts it rests on. */
+  public List<Premise> facts() {
+    return facts;
+  }
+
+  /** The figures it was judged by. */
+  public List<Figure> figures() {
+    return figures;
+  }
+
+  /** The decisions it rests on: those that assumed or concluded its facts, and earlier ones. */
+  public List<Justification> restsOn() {
+    return restsOn;
+  }
+
+  @Override
+  public String toString() {
+    return rule.id();
+  }
+}

@@ -1,0 +1,19 @@
+package underfoot.reasoning;
+
+import java.util.List;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Knowledge;
+
+/**
+ * Works out, for a build-up that has been judged, what build-ups are also ranked by: what it costs
+ * and how long it takes. It is handed to the advisor from above, since plans build on reasoning.
+ */
+public interface Appraisal {
+  /** Measured facts about one build-up. */
+  List<Fact> of(Knowledge knowledge, Candidate candidate);
+
+  /** Works nothing out. */
+  static Appraisal none() {
+    return (knowledge, candidate) -> List.of();
+  }
+}

@@ -1,0 +1,346 @@
+package underfoot.report;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Severity;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Alternative;
+import underfoot.plan.Advice.Assumption;
+import underfoot.plan.Advice.CautionNote;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.HaltNote;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.Advice.Say;
+import underfoot.plan.Cost;
+import underfoot.plan.Justification;
+import underfoot.plan.ProgrammeStep;
+import underfoot.plan.QuantityLine;
+import underfoot.report.Page.Tone;
+
+/** The advice as plain text, the answer first. */
+public final class TextReport {
+  private static final String INDENT = "   ";
+
+  private final Advice advice;
+  private final Phrases phrases;
+  private final Page page;
+  private final Set<String> reasonsTold = new HashSet<>();
+
+  private TextReport(Advice advice, Phrases phrases, Page page) {
+    this.advice = advice;
+    this.phrases = phrases;
+    this.page = page;
+  }
+
+  /**
+   * Writes the advice.
+   *
+   * @param advice the advice
+   * @param phrases the phrase book
+   * @param page where it is written
+   */
+  public static void write(Advice advice, Phrases phrases, Page page) {
+    new TextReport(advice, phrases, page).write();
+  }
+
+  private void write() {
+    page.para("", "", advice.scenario(), Tone.BOLD);
+    page.blank();
+    page.para("", "", phrases.say("verdict-" + advice.verdict().word()), tone(advice.verdict()));
+    page.para(advice.summary());
+    halts();
+    if (advice.builds()) {
+      page.heading(phrases.say("heading-build-up"));
+      new Drawing(advice, phrases, page).draw();
+      layers();
+    } else {
+      page.blank();
+      page.para(phrases.say("nothing-is-built"));
+      alternatives("no-way-stands");
+    }
+    remedies();
+    cautions();
+    coverage();
+    doors();
+    consequences();
+    assumptions();
+    if (advice.builds()) {
+      alternatives("heading-alternatives");
+    }
+    page.blank();
+    page.para("", "", phrases.say("ask-why"), Tone.FAINT);
+  }
+
+  private static Tone tone(Verdict verdict) {
+    return switch (verdict) {
+      case SOUND -> Tone.GOOD;
+      case SOUND_ONCE_PUT_RIGHT -> Tone.CARE;
+      case OUTSIDE_GUIDANCE, STOP -> Tone.DANGER;
+    };
+  }
+
+  /** The rules of a decision, as they stand at the end of a line. */
+  static String ids(List<Justification> because) {
+    Set<String> ids = new LinkedHashSet<>();
+    because.forEach(one -> ids.add("‹" + one.rule().id() + "›"));
+    return String.join(" ", ids);
+  }
+
+  private void halts() {
+    for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
+      List<HaltNote> halts =
+          advice.halts().stream().filter(halt -> halt.verdict() == verdict).toList();
+      if (!halts.isEmpty()) {
+        page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
+        for (HaltNote halt : halts) {
+          told(" - ", halt.title(), halt.text(), halt.because(), Tone.PLAIN);
+        }
+      }
+    }
+  }
+
+  /** A title, a text and the rules it comes from. */
+  private void told(
+      String bullet, String title, String text, List<Justification> because, Tone tone) {
+    boolean titled = !title.isEmpty() && !text.startsWith(title);
+    String words = titled ? title + ". " + text : text;
+    page.para(bullet, INDENT, words + " " + ids(because), tone);
+  }
+
+  private void layers() {
+    page.heading(phrases.say("heading-layers"));
+    for (Layer layer : advice.layers()) {
+      String number = String.format(Locale.ROOT, "%2d ", layer.order());
+      String name =
+          layer.material().isEmpty() || layer.material().equalsIgnoreCase(layer.name())
+              ? layer.name()
+              : layer.name() + " - " + layer.material();
+      page.para(number, INDENT, name, Tone.BOLD);
+      for (Justification one : layer.reasons()) {
+        page.para(
+            INDENT,
+            INDENT,
+            phrases.say("layer-why", "reason", reason(one)) + " ‹" + one.rule().id() + "›",
+            Tone.PLAIN);
+      }
+      for (Say say : layer.spec()) {
+        page.para(INDENT + "- ", INDENT + "  ", say.text() + " " + ids(say.because()), Tone.PLAIN);
+      }
+      for (Say say : layer.fixing()) {
+        page.para(
+            INDENT + "- ",
+            INDENT + "  ",
+            phrases.say("layer-fixing", "text", say.text()) + " " + ids(say.because()),
+            Tone.PLAIN);
+      }
+      layer
+          .coveragePercent()
+          .ifPresent(
+              percent ->
+                  page.para(
+                      INDENT + "- ",
+                      INDENT + "  ",
+                      phrases.say("layer-contact", "percent", Texts.of(percent, "%")),
+                      Tone.PLAIN));
+    }
+  }
+
+  /** A reason, once; afterwards only that it stands above. */
+  private String reason(Justification one) {
+    String reason = one.rule().reason();
+    return reasonsTold.add(reason) ? reason : phrases.say("as-shown-above");
+  }
+
+  private void remedies() {
+    if (advice.remedies().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-first"));
+    int number = 0;
+    for (RemedyNote remedy : advice.remedies()) {
+      number++;
+      String title =
+          remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
+      told(
+          String.format(Locale.ROOT, "%2d ", number),
+          title,
+          remedy.text(),
+          remedy.because(),
+          Tone.PLAIN);
+    }
+  }
+
+  private void cautions() {
+    if (advice.cautions().isEmpty()) {
+      return;
+    }
+    Severity last = null;
+    for (CautionNote caution : advice.cautions()) {
+      if (caution.severity() != last) {
+        last = caution.severity();
+        page.heading(phrases.say("heading-" + last.word()));
+      }
+      told(
+          last == Severity.DANGER ? " ! " : " - ",
+          caution.title(),
+          caution.text(),
+          caution.because(),
+          Tone.PLAIN);
+    }
+  }
+
+  private void coverage() {
+    advice
+        .coverage()
+        .ifPresent(
+            coverage -> {
+              page.heading(phrases.say("heading-coverage"));
+              page.para(
+                  phrases.say("coverage-target", "target", Texts.of(coverage.targetPercent(), "%"))
+                      + " "
+                      + ids(coverage.because()));
+              for (Say say : coverage.check()) {
+                page.para(" - ", INDENT, say.text(), Tone.PLAIN);
+              }
+            });
+  }
+
+  private void doors() {
+    if (!advice.builds()) {
+      return;
+    }
+    page.heading(phrases.say("heading-heights"));
+    LayerThickness rise = advice.heights().rise();
+    page.para(
+        phrases.say(
+            rise.min() == rise.max() ? "rise-even" : "rise",
+            "mean",
+            mm(rise.mean()),
+            "least",
+            mm(rise.min()),
+            "most",
+            mm(rise.max()),
+            "mass",
+            Texts.of(Math.round(advice.massKgPerM2()), "kg/m2")));
+    for (Door door : advice.heights().doors()) {
+      double gap = door.gapLeftMm();
+      String id =
+          door.fits().isEmpty()
+              ? "door-unknown"
+              : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
+      String words = phrases.say(id, "door", capital(door.name()), "gap", mm(Math.abs(gap)));
+      if (!Double.isNaN(door.stepMm())) {
+        words += ' ' + phrases.say("door-step", "step", mm(door.stepMm()));
+      }
+      page.para(" - ", INDENT, words, Tone.PLAIN);
+    }
+  }
+
+  private void consequences() {
+    if (!advice.consequences().quantities().isEmpty()) {
+      page.heading(phrases.say("heading-quantities"));
+      for (QuantityLine line : advice.consequences().quantities()) {
+        String packs = line.packs() > 0 ? line.packs() + " × " : "";
+        page.para(
+            " - ",
+            INDENT,
+            packs
+                + line.item()
+                + ", "
+                + Texts.of(line.amount(), line.unit())
+                + " "
+                + ids(line.because()),
+            Tone.PLAIN);
+      }
+    }
+    if (!advice.consequences().programme().isEmpty()) {
+      page.heading(phrases.say("heading-programme"));
+      for (ProgrammeStep step : advice.consequences().programme()) {
+        page.para(
+            String.format(Locale.ROOT, "%6s ", Texts.of(step.startHour(), "h")),
+            "       ",
+            step.step() + ", " + Texts.of(step.hours(), "h") + " " + ids(step.because()),
+            Tone.PLAIN);
+      }
+    }
+    advice.consequences().cost().ifPresent(this::cost);
+  }
+
+  private void cost(Cost cost) {
+    page.heading(phrases.say("heading-cost"));
+    for (Cost.Line line : cost.lines()) {
+      page.para(
+          " - ", INDENT, line.item() + ": " + Texts.of(line.cost(), cost.currency()), Tone.PLAIN);
+    }
+    page.para(Texts.of(cost.total(), cost.currency()));
+  }
+
+  private void assumptions() {
+    if (advice.assumptions().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-assumptions"));
+    List<Assumption> idle = new ArrayList<>();
+    for (Assumption one : advice.assumptions()) {
+      if (one.wouldChange().isEmpty()) {
+        idle.add(one);
+        continue;
+      }
+      page.para(
+          " - ",
+          INDENT,
+          assumed(one) + (one.look().isEmpty() ? "" : " " + one.look() + "."),
+          Tone.PLAIN);
+      for (String change : one.wouldChange()) {
+        page.para(INDENT + "· ", INDENT + "  ", change, Tone.PLAIN);
+      }
+    }
+    if (!idle.isEmpty()) {
+      page.para(phrases.say("also-assumed"));
+      idle.forEach(one -> page.para(" - ", INDENT, assumed(one), Tone.PLAIN));
+    }
+  }
+
+  private String assumed(Assumption one) {
+    return phrases.say("assumed", "fact", capital(one.called()), "value", one.assumed())
+        + " "
+        + ids(one.because());
+  }
+
+  private void alternatives(String heading) {
+    if (advice.alternatives().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say(heading));
+    for (Alternative one : advice.alternatives()) {
+      String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say("standing-" + standing, "way", one.title())
+              + ". "
+              + one.text()
+              + " "
+              + ids(one.because()),
+          Tone.PLAIN);
+    }
+  }
+
+  /** A length to a tenth of a millimetre. */
+  static String mm(double number) {
+    return Texts.of(Math.round(number * 10) / 10.0, "mm");
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

@@ -1,0 +1,234 @@
+package underfoot.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.From;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Phrases;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Decision;
+import underfoot.plan.Justification;
+import underfoot.plan.Premise;
+import underfoot.report.Page.Tone;
+import underfoot.scenario.Nearest;
+
+/** The full chain from a decision down to what the scenario states and the figures say. */
+public final class WhyReport {
+  private static final String BRANCH = "├─ ";
+  private static final String LAST = "└─ ";
+  private static final String TRUNK = "│  ";
+  private static final String GAP = "   ";
+  private static final int DEEPEST_INDENT = 24;
+
+  private final Knowledge knowledge;
+  private final Phrases phrases;
+  private final Page page;
+  private final Map<Object, Boolean> told = new IdentityHashMap<>();
+
+  private WhyReport(Knowledge knowledge, Page page) {
+    this.knowledge = knowledge;
+    this.phrases = new Phrases(knowledge.wording());
+    this.page = page;
+  }
+
+  /**
+   * The decisions an id may mean: those of that id, else those that the rule of that id decided.
+   *
+   * @return empty if it means none
+   */
+  public static List<Decision> find(Advice advice, String id) {
+    List<Decision> found = new ArrayList<>();
+    List<Decision> byRule = new ArrayList<>();
+    for (Decision one : advice.decisions()) {
+      if (one.id().equals(id)) {
+        found.add(one);
+      }
+      if (one.because().stream().anyMatch(why -> why.rule().id().equalsIgnoreCase(id))) {
+        byRule.add(one);
+      }
+    }
+    return found.isEmpty() ? byRule : found;
+  }
+
+  /** The ids most like one that means nothing; at most three, the nearest first. */
+  public static List<String> nearest(Advice advice, String id) {
+    Set<String> ids = new LinkedHashSet<>();
+    advice.decisions().forEach(one -> ids.add(one.id()));
+    List<String> sorted = new ArrayList<>(ids);
+    String cut = id.length() > 80 ? id.substring(0, 80) : id;
+    sorted.sort(Comparator.comparingInt(one -> Nearest.distance(one, cut)));
+    return sorted.subList(0, Math.min(3, sorted.size()));
+  }
+
+  /**
+   * Writes the chains of decisions.
+   *
+   * @param decisions the decisions
+   * @param knowledge where sources and phrases are looked up
+   * @param page where they are written
+   */
+  public static void write(List<Decision> decisions, Knowledge knowledge, Page page) {
+    WhyReport report = new WhyReport(knowledge, page);
+    for (Decision one : decisions) {
+      report.decision(one);
+    }
+  }
+
+  private void decision(Decision one) {
+    page.blank();
+    page.para("", "", one.heading() + "  [" + one.id() + "]", Tone.BOLD);
+    what(one);
+    for (int i = 0; i < one.because().size(); i++) {
+      justification(one.because().get(i), "", i == one.because().size() - 1);
+    }
+  }
+
+  private void what(Decision one) {
+    String words = "";
+    if (one instanceof Advice.Layer layer) {
+      words =
+          layer.material()
+              + (layer.thickness().max() > 0 ? ", " + TextReport.mm(layer.thickness().mean()) : "");
+    } else if (one instanceof Advice.RemedyNote remedy) {
+      words = remedy.text();
+    } else if (one instanceof Advice.CautionNote caution) {
+      words = caution.text();
+    } else if (one instanceof Advice.HaltNote halt) {
+      words = halt.text();
+    } else if (one instanceof Advice.Alternative other) {
+      words = other.text();
+    } else if (one instanceof Advice.Coverage coverage) {
+      words =
+          phrases.say(
+              "coverage-target",
+              "target",
+              underfoot.measure.Texts.of(coverage.targetPercent(), "%"));
+    } else if (one instanceof Advice.Assumption assumption) {
+      words = phrases.say("assumed", "fact", assumption.called(), "value", assumption.assumed());
+    }
+    if (!words.isEmpty()) {
+      page.para("", "", words, Tone.PLAIN);
+    }
+  }
+
+  /** A branch of the tree: something to write once its place is known. */
+  private interface Branch {
+    void write(String indent, boolean last);
+  }
+
+  private void grow(List<Branch> branches, String indent) {
+    for (int i = 0; i < branches.size(); i++) {
+      branches.get(i).write(indent, i == branches.size() - 1);
+    }
+  }
+
+  /** Further in than this the tree would leave no room for words. */
+  private static String below(String indent, boolean last) {
+    return indent.length() >= DEEPEST_INDENT ? indent : indent + (last ? GAP : TRUNK);
+  }
+
+  private void entry(String indent, boolean last, String words, boolean more) {
+    String rest = indent + (last ? GAP : TRUNK) + (more ? TRUNK : GAP);
+    page.para(indent + (last ? LAST : BRANCH), rest, words, Tone.PLAIN);
+  }
+
+  private void justification(Justification one, String indent, boolean last) {
+    String name = "‹" + one.rule().id() + "› " + one.rule().title();
+    if (told.put(one, true) != null) {
+      entry(indent, last, name + " - " + phrases.say("as-shown-above"), false);
+      return;
+    }
+    List<Branch> branches = new ArrayList<>();
+    for (Premise fact : one.facts()) {
+      branches.add((at, end) -> premise(fact, at, end));
+    }
+    for (Figure figure : one.figures()) {
+      branches.add((at, end) -> figure(figure, at, end));
+    }
+    Set<Justification> shown = new LinkedHashSet<>();
+    one.facts().forEach(fact -> gather(fact, shown));
+    for (Justification earlier : one.restsOn()) {
+      if (!shown.contains(earlier)) {
+        branches.add((at, end) -> justification(earlier, at, end));
+      }
+    }
+    entry(indent, last, name, !branches.isEmpty());
+    String inner = below(indent, last);
+    String bar = branches.isEmpty() ? GAP : TRUNK;
+    page.para(
+        inner + bar,
+        inner + bar,
+        phrases.say("why-reason", "reason", one.rule().reason()),
+        Tone.PLAIN);
+    page.para(
+        inner + bar,
+        inner + bar,
+        phrases.say("why-source", "source", one.source().title(), "status", one.source().status()),
+        Tone.PLAIN);
+    grow(branches, inner);
+  }
+
+  /** The decisions told with a fact. */
+  private static void gather(Premise premise, Set<Justification> shown) {
+    if (premise.because() != null) {
+      shown.add(premise.because());
+    }
+    premise.uses().forEach(used -> gather(used, shown));
+  }
+
+  private void premise(Premise fact, String indent, boolean last) {
+    String from = fact.from().word();
+    if (fact.from() == From.SCENARIO) {
+      from =
+          fact.line() > 0
+              ? phrases.say("why-line", "line", Integer.toString(fact.line()))
+              : phrases.say("why-left-out");
+    }
+    String words = fact.fact() + ": " + fact.value() + " (" + from + ")";
+    if (!fact.how().isEmpty()) {
+      words += " = " + fact.how();
+    }
+    boolean deeper = fact.because() != null || !fact.uses().isEmpty() || !fact.figures().isEmpty();
+    if (deeper && told.put(fact, true) != null) {
+      entry(indent, last, words + " - " + phrases.say("as-shown-above"), false);
+      return;
+    }
+    entry(indent, last, words, deeper);
+    List<Branch> branches = new ArrayList<>();
+    for (Premise used : fact.uses()) {
+      branches.add((at, end) -> premise(used, at, end));
+    }
+    for (Figure figure : fact.figures()) {
+      branches.add((at, end) -> figure(figure, at, end));
+    }
+    if (fact.because() != null) {
+      branches.add((at, end) -> justification(fact.because(), at, end));
+    }
+    grow(branches, below(indent, last));
+  }
+
+  private void figure(Figure figure, String indent, boolean last) {
+    String source = knowledge.source(figure.source()).title();
+    entry(
+        indent,
+        last,
+        figure.name()
+            + " = "
+            + figure.text()
+            + ": "
+            + figure.description()
+            + "; "
+            + source
+            + " ("
+            + figure.status()
+            + ")"
+            + (figure.note().isEmpty() ? "" : ". " + figure.note()),
+        false);
+  }
+}
