@@ -5,6 +5,7 @@
 [condition][]The floor floats on insulation=Fact( about == "", says == "base family: floating" )
 [condition][]Boards make the deck=Fact( about == "", says == "base kind: boards" )
 [condition][]Sheets make the deck=Fact( about == "", says == "base kind: sheet" )
+[condition][]Boards or sheets make the deck=Fact( name == "base kind", about == "", text in ( "boards", "sheet" ) )
 [condition][]Old tiles cover the deck=Fact( about == "", says == "base kind: tiles" )
 [condition][]Stone goes on top=Fact( about == "", says == "tile sort: stone" )
 [condition][]Tiles other than stone go on top=not Fact( about == "", says == "tile sort: stone" )

@@ -45,5 +45,5 @@
 
 # --- choosing
 [condition][]There is a choice of build-ups=Fact( name == "build-ups that stand", text not in ( "0", "1" ) )
-[condition][]The client asks first for {priority}=Fact( name == "priorities", about == "", text.matches( "{priority}(,.*)?" ) )
-[condition][]The client asks next for {priority}=Fact( name == "priorities", about == "", text.matches( "[^,]+, {priority}(,.*)?" ) )
+[condition][]The client asks first for {priority}=Fact( name == "priorities", about == "", text matches "{priority}(,.*)?" )
+[condition][]The client asks next for {priority}=Fact( name == "priorities", about == "", text matches "[^,]+, {priority}(,.*)?" )

@@ -3,14 +3,13 @@
 # --- the tile
 [condition][]The tile is large, a plank or a slim panel=Fact( name == "tile format", text in ( "large", "plank", "slim panel" ) )
 [condition][]The tile is large or a plank=Fact( name == "tile format", text in ( "large", "plank" ) )
-[condition][]The tile is large=Fact( says == "tile format: large" )
-[condition][]The tile is a plank=Fact( says == "tile format: plank" )
 [condition][]The tile is a slim panel=Fact( says == "tile format: slim panel" )
 [condition][]The tile is a mosaic=Fact( says == "tile format: mosaic" )
 [condition][]The tile is not a mosaic=Fact( name == "tile format", text != "mosaic" )
 [condition][]The tile is of ordinary size=Fact( says == "tile format: ordinary" )
 [condition][]The tile is stone or cement-bound=Fact( name == "tile sort", text in ( "stone", "cement-bound" ) )
 [condition][]The tile is of stone=Fact( says == "tile sort: stone" )
+[condition][]The tile is not of stone=Fact( name == "tile sort", text != "stone" )
 [condition][]The tile is of porous ceramic=Fact( says == "tile sort: ceramic" )
 [condition][]The tile is of dense ceramic or glass=Fact( name == "tile sort", text in ( "dense ceramic", "glass" ) )
 [condition][]The tile is of dense ceramic=Fact( says == "tile sort: dense ceramic" )
@@ -32,6 +31,10 @@
 [condition][]The tiles are bonded by half their length=Fact( says == "pattern: half offset" )
 [condition][]The tiles run across the room aslant=Fact( name == "pattern", text in ( "diagonal", "herringbone" ) )
 [condition][]The tiles run square to the room=Fact( name == "pattern", text in ( "grid", "half offset", "third offset", "random" ) )
+
+[condition][]The edges are ground=Fact( says == "tile edges: rectified" )
+[condition][]The edges are pressed=Fact( says == "tile edges: pressed" )
+[condition][]The edges are handmade=Fact( says == "tile edges: handmade" )
 
 # --- what is not said
 [condition][]Nobody has said how true the edges are=Unknown( name == "tile edges", about == "" )
@@ -56,14 +59,12 @@
 # --- the floor and the room
 [condition][]The floor is of timber or floats=Fact( name == "base family", text in ( "timber", "floating" ) )
 [condition][]The floor is of timber=Fact( says == "base family: timber" )
-[condition][]The floor floats=Fact( says == "base family: floating" )
 [condition][]The floor is solid=Fact( says == "base family: solid" )
 [condition][]Heating warms the floor=Fact( says == "heated: yes" )
 [condition][]No heating warms the floor=not Fact( says == "heated: yes" )
 [condition][]The heating is there already=Fact( name == "heating", text in ( "water pipes in screed", "water pipes in spreader plates" ) )
 [condition][]The heating is on during the work=Fact( says == "heating running: yes" )
 [condition][]Shower water runs over the floor=Fact( says == "wetness: soaked" )
-[condition][]The floor is often wet=Fact( says == "wetness: often wet" )
 [condition][]The floor is seldom wet=Fact( says == "wetness: seldom wet" )
 [condition][]Bare wet feet cross the floor=Fact( name == "wetness", text in ( "often wet", "soaked" ) )
 [condition][]The sun lies on the finished floor=Fact( says == "sunlit: yes" )
@@ -77,6 +78,23 @@
 [condition][]The adhesive is to set fast=Fact( says == "adhesive set: rapid" )
 [condition][]The adhesive is to set at the normal pace=Fact( says == "adhesive set: normal" )
 
+[condition][]The floor springs underfoot=Fact( says == "springy: yes" )
+[condition][]Its leaf may not be cut=Fact( about == $thing.about, says == "can be trimmed: no" )
+
 # --- what follows
+[consequence][]Take the edges as pressed=insertLogical( draft.assume( "tile edges", "", "pressed" ) );
+[consequence][]Take it that moisture harms the tile=insertLogical( draft.assume( "moisture-sensitive", "", "yes" ) );
+[consequence][]Take it that colour shows through the tile=insertLogical( draft.assume( "light or translucent", "", "yes" ) );
+[consequence][]Take the pieces as uneven in thickness=insertLogical( draft.assume( "gauged", "", "no" ) );
+[consequence][]Take the pieces as of one thickness=insertLogical( draft.assume( "gauged", "", "yes" ) );
+[consequence][]Take it that the sun lies on the floor=insertLogical( draft.assume( "sunlit", "", "yes" ) );
+[consequence][]Take it that the base has joints=insertLogical( draft.assume( "existing joints", "", "yes" ) );
+[consequence][]Take it that a wall holds the floor from below=insertLogical( draft.assume( "supporting wall below", "", "yes" ) );
+[consequence][]Take it that the sun shines on the work=insertLogical( draft.assume( "sun on the work", "", "yes" ) );
+[consequence][]Take it that the heating is on=insertLogical( draft.assume( "heating running", "", "yes" ) );
+[consequence][]Call the tile irregular=insertLogical( draft.conclude( "irregular", "", "yes" ) );
+[consequence][]Ask for a joint of at least {figure}=insertLogical( draft.concludeAs( "least joint", "", "{figure}" ) );
+[consequence][]Order {figure} more tiles than the floor area=insertLogical( draft.concludeAs( "tile waste", "", "{figure}" ) );
+[consequence][]Comb with a notch of {figure}=insertLogical( draft.concludeAs( "notch", "", "{figure}" ) );
 [consequence][]Grout the joints with at least class {grade}=insertLogical( draft.grade( "tile", "{grade}" ) );
 [consequence][]Say of the joints that {wording}=insertLogical( draft.say( "tile", "{wording}" ) );

@@ -12,8 +12,8 @@ import underfoot.knowledge.MissingKnowledge;
  * @param max at its thickest, mm
  */
 public record LayerThickness(double min, double mean, double max) {
-  private static final String OF_FACT = "the ";
-  private static final String OF_POUR = "the pour";
+  static final String OF_FACT = "the ";
+  static final String OF_POUR = "the pour";
 
   /** A layer of one thickness, mm. */
   public static LayerThickness even(double mm) {

@@ -70,6 +70,16 @@ public record Stack(List<StackLayer> layers) {
     return mass;
   }
 
+  /** Whether a levelling compound is poured. */
+  public boolean poured() {
+    return layers.stream().anyMatch(StackLayer::poured);
+  }
+
+  /** Whether the old deck is taken up and a new one laid in its place. */
+  public boolean replacesDeck() {
+    return layers.stream().anyMatch(StackLayer::replacesDeck);
+  }
+
   /** Whether it has a layer of that kind. */
   public boolean has(String kind) {
     return layers.stream().anyMatch(layer -> layer.kind().id().equals(kind));

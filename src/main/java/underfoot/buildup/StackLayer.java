@@ -17,6 +17,21 @@ public record StackLayer(LayerKind kind, LayerThickness thickness, List<Laid> la
     laid = List.copyOf(laid);
   }
 
+  /** Whether it is poured, as thick as the floor is uneven. */
+  public boolean poured() {
+    return kind.thickness().equals(LayerThickness.OF_POUR);
+  }
+
+  /** Whether it takes the place of the old deck. */
+  public boolean replacesDeck() {
+    return kind.id().equals("new-deck");
+  }
+
+  /** Whether it is a board or sheet that is screwed down. */
+  public boolean isBoard() {
+    return kind.family().equals("board") || kind.family().equals("deck");
+  }
+
   /** Why it is there. */
   public List<Because> because() {
     return laid.stream().map(Laid::because).toList();

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
-import underfoot.knowledge.Figure;
 import underfoot.knowledge.Figures;
+import underfoot.measure.Basis;
+import underfoot.measure.Findings;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 
 /**
- * What can be worked out once the layers of a build-up are known: its height, its weight, and what
- * it leaves under the doors.
+ * What can be worked out once the layers of a build-up are known: its height and weight, what they
+ * do to a timber floor, to heating, to screws, and what is left under the doors.
  */
 public final class StackMeasures {
   private StackMeasures() {}
@@ -28,69 +29,100 @@ public final class StackMeasures {
    */
   public static List<Fact> of(
       Scenario scenario, Stack stack, int standing, Figures figures, Facts facts) {
-    List<Fact> found = new ArrayList<>();
-    LayerThickness rise = stack.rise();
-    String sum = "sum of the layers' thicknesses";
-    found.add(length("rise least", rise.min(), sum));
-    found.add(length("rise", rise.mean(), sum));
-    found.add(length("rise most", rise.max(), sum));
-    double mass = stack.mass(figures);
-    Figure gravity = figures.get("standard-gravity");
-    found.add(
-        Fact.measured(
-            "mass added",
-            "",
-            Texts.of(mass, "kg/m2"),
-            mass,
-            "each layer's mass for each millimetre times its mean thickness",
-            List.of()));
-    double load = mass * gravity.value() / 1000;
-    found.add(
-        Fact.measured(
-            "dead load added",
-            "",
-            Texts.of(load, "kN/m2"),
-            load,
-            "mass × g / 1000",
-            List.of(gravity)));
-    found.add(
-        Fact.measured(
-            "standing order",
-            "",
-            Integer.toString(standing),
-            standing,
-            "its place on the scale of standings",
-            List.of()));
-    for (String door : facts.abouts("door")) {
-      Fact gap = facts.find("gap under leaf", door);
-      if (gap != null && gap.hasNumber()) {
-        double left = gap.number() - rise.max();
-        found.add(
-            Fact.measured(
-                "gap left",
-                door,
-                Texts.of(left, "mm"),
-                left,
-                gap.text() + " − " + Texts.of(rise.max(), "mm") + " rise at the most",
-                List.of(gap)));
-      }
-      Fact beyond = facts.find("floor beyond", door);
-      if (beyond != null && beyond.hasNumber()) {
-        double step = rise.mean() - beyond.number();
-        found.add(
-            Fact.measured(
-                "step at the door",
-                door,
-                Texts.of(Math.abs(step), "mm"),
-                Math.abs(step),
-                Texts.of(rise.mean(), "mm") + " rise against " + beyond.text() + " beyond",
-                List.of(beyond)));
-      }
-    }
-    return found;
+    List<Fact> all = new ArrayList<>();
+    Facts known = new Facts().addAll(facts.all());
+    Findings first = new Findings();
+    heights(stack, figures, known, first);
+    weights(stack, figures, known, first);
+    lifts(stack, figures, known, first);
+    first.add(
+        "standing order",
+        standing,
+        "",
+        "its place on the scale of standings",
+        new Basis(figures, known));
+    take(first.list(), all, known);
+    take(StackStructure.of(stack, figures, known), all, known);
+    take(StackScrews.of(stack, figures, known), all, known);
+    take(StackHeat.of(stack, figures, known), all, known);
+    take(StackDoors.of(scenario, stack, figures, known), all, known);
+    return all;
   }
 
-  private static Fact length(String name, double mm, String how) {
-    return Fact.measured(name, "", Texts.of(mm, "mm"), mm, how, List.of());
+  private static void take(List<Fact> found, List<Fact> all, Facts known) {
+    all.addAll(found);
+    known.addAll(found);
+  }
+
+  private static void heights(Stack stack, Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    List<String> terms = new ArrayList<>();
+    for (StackLayer layer : stack.layers()) {
+      if (layer.thickness().max() > 0) {
+        LayerWorth.useThickness(layer, figures, facts, basis);
+        terms.add(layer.kind().name() + " " + Texts.of(layer.thickness().mean(), "mm"));
+      }
+    }
+    String sum = "sum of the layers' thicknesses: " + String.join(" + ", terms);
+    double gone = 0;
+    if (stack.replacesDeck()) {
+      double old = basis.factIfHeld("deck thickness", "");
+      if (old > 0) {
+        gone = old;
+        sum += " − " + Texts.of(old, "mm") + " of deck taken up";
+      }
+    }
+    LayerThickness rise = stack.rise();
+    found.add("rise least", rise.min() - gone, "mm", sum + ", the least of each", basis);
+    found.add("rise", rise.mean() - gone, "mm", sum, basis);
+    found.add("rise most", rise.max() - gone, "mm", sum + ", the most of each", basis);
+  }
+
+  private static void weights(Stack stack, Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    double mass = 0;
+    List<String> terms = new ArrayList<>();
+    for (StackLayer layer : stack.layers()) {
+      double one = LayerWorth.massKgPerM2(layer, figures);
+      if (one > 0) {
+        basis.use(figures.get(layer.kind().mass()));
+        LayerWorth.useThickness(layer, figures, facts, basis);
+        terms.add(layer.kind().name() + " " + Texts.of(one, ""));
+      }
+      mass += one;
+    }
+    Fact added =
+        found.add(
+            "mass added",
+            mass,
+            "kg/m2",
+            "mass for each millimetre × mean thickness: " + String.join(" + ", terms),
+            basis);
+    Basis ofLoad = new Basis(figures, facts).use(added);
+    double gravity = ofLoad.figure("standard-gravity");
+    found.add(
+        "dead load added",
+        mass * gravity / 1000,
+        "kN/m2",
+        "mass × g / 1000: " + Texts.of(mass, "") + " × " + Texts.of(gravity, "") + " / 1000",
+        ofLoad);
+  }
+
+  private static void lifts(Stack stack, Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    if (!stack.poured() || !basis.hasFigure("leveller-lift-most")) {
+      return;
+    }
+    double most = basis.fact("pour most");
+    double lift = basis.figure("leveller-lift-most");
+    found.add(
+        "pour lifts",
+        Math.ceil(most / lift),
+        "",
+        "deepest pour / most at one time, rounded up: "
+            + Texts.of(most, "")
+            + " / "
+            + Texts.of(lift, "mm"),
+        basis);
   }
 }

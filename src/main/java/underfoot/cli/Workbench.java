@@ -20,17 +20,20 @@ import java.util.concurrent.CompletionException;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.MissingKnowledge;
+import underfoot.knowledge.PriceBook;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
+import underfoot.plan.Justifier;
+import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
 import underfoot.reasoning.RuleText;
 import underfoot.reasoning.WhatIf;
 import underfoot.scenario.FactBook;
+import underfoot.scenario.Given;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
@@ -124,12 +127,40 @@ final class Workbench {
         own ? null : CompletableFuture.supplyAsync(RuleBase::shipped);
     Scenario scenario = scenario(name, content);
     Knowledge loaded = knowledge();
-    Advisor advisor = new Advisor(own ? compile() : join(rules), loaded, Appraisal.none());
+    Planner planner = new Planner(prices(name, scenario, loaded));
+    Advisor advisor = new Advisor(own ? compile() : join(rules), loaded, planner);
     try {
       Counsel counsel = advisor.advise(scenario);
-      return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), Consequences.none());
+      Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
+      return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
     } catch (MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /**
+   * The price book that the scenario names: the demonstration one, or a file beside the scenario.
+   */
+  private static PriceBook prices(String name, Scenario scenario, Knowledge loaded)
+      throws Complaint {
+    Given named = scenario.find("budget.prices").orElse(null);
+    if (named == null || !named.known() || named.text().equals("price-book")) {
+      return loaded.prices();
+    }
+    String place = name + ":" + named.line() + ":" + named.column() + ": ";
+    try {
+      Path beside = name.equals("-") ? null : Path.of(name).toAbsolutePath().getParent();
+      Path file = beside == null ? Path.of(named.text()) : beside.resolve(named.text());
+      return PriceBook.own(named.text(), Files.readAllBytes(file));
+    } catch (IOException | InvalidPathException e) {
+      throw new Complaint(
+          Exit.SCENARIO_INVALID,
+          place
+              + "there is no price book '"
+              + named.text()
+              + "' beside the scenario\n  write: prices: price-book, for the demonstration one");
+    } catch (KnowledgeFault e) {
+      throw new Complaint(Exit.SCENARIO_INVALID, e.getMessage());
     }
   }
 

@@ -28,7 +28,11 @@ public final class Steps {
       byId.put(
           entry.name(),
           new Step(
-              entry.name(), place, entry.required("title"), entry.field("kind").equals("wait")));
+              entry.name(),
+              place,
+              entry.required("title"),
+              entry.field("kind").equals("wait"),
+              entry.field("from")));
     }
     return new Steps(byId);
   }

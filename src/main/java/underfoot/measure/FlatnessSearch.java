@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import underfoot.working.StraightedgeGap;
 
 /**
@@ -40,18 +40,15 @@ final class FlatnessSearch {
   private static final double ON = 1e-6;
 
   private final Tin tin;
-  private final Geometry clip;
+  private final List<Coordinate[]> walls;
   private final double edgeMm;
-  private final double direction;
   private int tried;
-  private Flatness.Line worstGap;
-  private Flatness.Line worstHump;
+  private final List<Flatness.Line> stretches = new ArrayList<>();
 
-  private FlatnessSearch(Tin tin, Geometry clip, double edgeMm, double direction) {
+  private FlatnessSearch(Tin tin, Geometry clip, double edgeMm) {
     this.tin = tin;
-    this.clip = clip;
+    this.walls = clip == null ? null : walls(clip);
     this.edgeMm = edgeMm;
-    this.direction = direction;
   }
 
   /**
@@ -64,7 +61,7 @@ final class FlatnessSearch {
    * @param direction the room's own direction, radians
    */
   static Flatness of(Tin tin, double[] residuals, Geometry clip, double edgeMm, double direction) {
-    FlatnessSearch search = new FlatnessSearch(tin, clip, edgeMm, direction);
+    FlatnessSearch search = new FlatnessSearch(tin, clip, edgeMm);
     List<Coordinate> vertices = tin.vertices();
     if (vertices.size() <= FEW) {
       for (int i = 0; i < vertices.size(); i++) {
@@ -73,21 +70,21 @@ final class FlatnessSearch {
         }
       }
     } else {
-      search.sweep(vertices);
+      search.sweep(vertices, direction);
     }
     for (int i : standingOut(tin, residuals)) {
       for (int k = 0; k < STAR; k++) {
         search.along(vertices.get(i), direction + Math.PI * k / STAR);
       }
     }
-    return new Flatness(search.worstGap, search.worstHump, search.tried);
+    return search.slide();
   }
 
   /** A profile of readings that all lie on one line. */
   static Flatness ofOneLine(List<Coordinate> points, double edgeMm) {
     Coordinate first = points.get(0);
     Coordinate far = points.stream().max(Comparator.comparingDouble(first::distance)).orElseThrow();
-    FlatnessSearch search = new FlatnessSearch(Tin.of(List.of()), null, edgeMm, 0);
+    FlatnessSearch search = new FlatnessSearch(Tin.of(List.of()), null, edgeMm);
     double length = first.distance(far);
     if (length > 0) {
       List<double[]> cut = new ArrayList<>();
@@ -100,7 +97,16 @@ final class FlatnessSearch {
       search.tryProfile(
           first, (far.x - first.x) / length, (far.y - first.y) / length, ordered(cut));
     }
-    return new Flatness(search.worstGap, search.worstHump, search.tried);
+    return search.slide();
+  }
+
+  private static List<Coordinate[]> walls(Geometry clip) {
+    List<Coordinate[]> walls = new ArrayList<>();
+    Geometry boundary = clip.getBoundary();
+    for (int i = 0; i < boundary.getNumGeometries(); i++) {
+      walls.add(boundary.getGeometryN(i).getCoordinates());
+    }
+    return walls;
   }
 
   private static int[] standingOut(Tin tin, double[] residuals) {
@@ -125,7 +131,7 @@ final class FlatnessSearch {
     return Arrays.stream(order).limit(STANDING_OUT).mapToInt(Integer::intValue).toArray();
   }
 
-  private void sweep(List<Coordinate> vertices) {
+  private void sweep(List<Coordinate> vertices, double direction) {
     for (int k = 0; k < SWEEPS; k++) {
       double angle = direction + Math.PI * k / SWEEPS;
       double ux = Math.cos(angle);
@@ -192,30 +198,40 @@ final class FlatnessSearch {
     if (profile[0].length < 2) {
       return;
     }
-    if (clip == null) {
+    if (walls == null) {
       tryProfile(point, ux, uy, profile);
       return;
     }
-    double[] s = profile[0];
-    LineString whole =
-        RoomShape.SHAPES.createLineString(
-            new Coordinate[] {
-              new Coordinate(point.x + s[0] * ux, point.y + s[0] * uy),
-              new Coordinate(point.x + s[s.length - 1] * ux, point.y + s[s.length - 1] * uy)
-            });
-    Geometry within = whole.intersection(clip);
-    for (int i = 0; i < within.getNumGeometries(); i++) {
-      if (within.getGeometryN(i) instanceof LineString part) {
-        Coordinate[] ends = part.getCoordinates();
-        double from = (ends[0].x - point.x) * ux + (ends[0].y - point.y) * uy;
-        Coordinate end = ends[ends.length - 1];
-        double to = (end.x - point.x) * ux + (end.y - point.y) * uy;
-        double[][] piece = between(profile, Math.min(from, to), Math.max(from, to));
-        if (piece[0].length > 1) {
-          tryProfile(point, ux, uy, piece);
+    for (double[] stretch : within(point, ux, uy)) {
+      double[][] piece = between(profile, stretch[0], stretch[1]);
+      if (piece[0].length > 1) {
+        tryProfile(point, ux, uy, piece);
+      }
+    }
+  }
+
+  /** Where a line runs within the floor, from and to along it. */
+  private List<double[]> within(Coordinate point, double ux, double uy) {
+    List<Double> crossings = new ArrayList<>();
+    for (Coordinate[] wall : walls) {
+      for (int i = 0; i + 1 < wall.length; i++) {
+        double a = (wall[i].y - point.y) * ux - (wall[i].x - point.x) * uy;
+        double b = (wall[i + 1].y - point.y) * ux - (wall[i + 1].x - point.x) * uy;
+        if ((a <= 0) != (b <= 0)) {
+          double share = a / (a - b);
+          double x = wall[i].x + share * (wall[i + 1].x - wall[i].x);
+          double y = wall[i].y + share * (wall[i + 1].y - wall[i].y);
+          crossings.add((x - point.x) * ux + (y - point.y) * uy);
         }
       }
     }
+    // Walls are closed, so a line enters and leaves by turns.
+    crossings.sort(null);
+    List<double[]> stretches = new ArrayList<>();
+    for (int i = 0; i + 1 < crossings.size(); i += 2) {
+      stretches.add(new double[] {crossings.get(i), crossings.get(i + 1)});
+    }
+    return stretches;
   }
 
   /** Places rising, each with its height; those of one place once. */
@@ -263,40 +279,61 @@ final class FlatnessSearch {
     return z[right - 1] + share * (z[right] - z[right - 1]);
   }
 
+  /** Cuts a profile into stretches, and notes what each may hold at the most. */
   private void tryProfile(Coordinate origin, double ux, double uy, double[][] profile) {
     tried++;
-    double start = profile[0][0];
-    int n = profile[0].length;
-    double[] positions = new double[n];
-    for (int i = 0; i < n; i++) {
-      positions[i] = profile[0][i] - start;
+    double first = profile[0][0];
+    double last = profile[0][profile[0].length - 1];
+    for (double from = first; from == first || from + edgeMm < last - ON; from += edgeMm) {
+      // Wherever the edge lies, it lies within one of these stretches of twice its length.
+      double[][] piece =
+          last - first <= 2 * edgeMm ? profile : between(profile, from, from + 2 * edgeMm);
+      int n = piece[0].length;
+      if (n < 2) {
+        continue;
+      }
+      double start = piece[0][0];
+      double[] positions = new double[n];
+      for (int i = 0; i < n; i++) {
+        positions[i] = piece[0][i] - start;
+      }
+      StraightedgeGap.Values most =
+          StraightedgeGap.of(positions, piece[1], Math.max(edgeMm, positions[n - 1]));
+      if (most.gapMm() > 0 || most.humpMm() > 0 || stretches.isEmpty()) {
+        Coordinate begin = new Coordinate(origin.x + start * ux, origin.y + start * uy);
+        double length = positions[n - 1];
+        Coordinate end = new Coordinate(begin.x + length * ux, begin.y + length * uy);
+        stretches.add(new Flatness.Line(begin, end, positions, piece[1], most));
+      }
+      if (piece == profile) {
+        return;
+      }
     }
-    double[] heights = profile[1];
-    // An edge as long as the line finds at least as much as a shorter one: lines that cannot be the
-    // worst are passed over.
-    StraightedgeGap.Values most =
-        StraightedgeGap.of(positions, heights, Math.max(edgeMm, positions[n - 1]));
-    boolean mayBeGap = worstGap == null || most.gapMm() > worstGap.values().gapMm();
-    boolean mayBeHump = worstHump == null || most.humpMm() > worstHump.values().humpMm();
-    if (!mayBeGap && !mayBeHump) {
-      return;
+  }
+
+  /**
+   * Slides the edge along the stretches that may hold the worst, the most promising first. An edge
+   * as long as the whole stretch finds at least as much as a shorter one, so that the rest can be
+   * passed over.
+   */
+  private Flatness slide() {
+    return new Flatness(
+        worst(StraightedgeGap.Values::gapMm), worst(StraightedgeGap.Values::humpMm), tried);
+  }
+
+  private Flatness.Line worst(ToDoubleFunction<StraightedgeGap.Values> measure) {
+    stretches.sort(Comparator.comparingDouble(one -> -measure.applyAsDouble(one.values())));
+    Flatness.Line worst = null;
+    for (Flatness.Line one : stretches) {
+      if (worst != null
+          && measure.applyAsDouble(one.values()) <= measure.applyAsDouble(worst.values())) {
+        break;
+      }
+      StraightedgeGap.Values values = StraightedgeGap.of(one.positions(), one.heights(), edgeMm);
+      if (worst == null || measure.applyAsDouble(values) > measure.applyAsDouble(worst.values())) {
+        worst = new Flatness.Line(one.from(), one.to(), one.positions(), one.heights(), values);
+      }
     }
-    StraightedgeGap.Values values =
-        positions[n - 1] <= edgeMm ? most : StraightedgeGap.of(positions, heights, edgeMm);
-    Flatness.Line line =
-        new Flatness.Line(
-            new Coordinate(origin.x + start * ux, origin.y + start * uy),
-            new Coordinate(
-                origin.x + (start + positions[n - 1]) * ux,
-                origin.y + (start + positions[n - 1]) * uy),
-            positions,
-            heights,
-            values);
-    if (worstGap == null || values.gapMm() > worstGap.values().gapMm()) {
-      worstGap = line;
-    }
-    if (worstHump == null || values.humpMm() > worstHump.values().humpMm()) {
-      worstHump = line;
-    }
+    return worst;
   }
 }

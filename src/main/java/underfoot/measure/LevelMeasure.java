@@ -136,34 +136,43 @@ final class LevelMeasure implements Measure {
       Optional<LevelSurvey> survey, Figures figures, Facts facts, Findings found) {
     Basis basis = new Basis(figures, facts);
     double least = basis.figure("leveller-least-pour");
-    String wanted = basis.word("levels wanted");
-    if (!basis.complete()) {
-      return;
-    }
-    boolean level = wanted.equals("level");
-    Optional<Pour> poured = survey.flatMap(one -> one.pour(level, least));
-    if (poured.isPresent()) {
+    boolean level = basis.wordIfHeld("levels wanted").equals("level");
+    if (survey.isPresent() && survey.get().plane().isPresent()) {
+      basis.word("levels wanted");
       basis.word("readings");
       basis.wordIfHeld("outline");
-      ofReadings(poured.get(), least, basis, found);
+      if (basis.complete()) {
+        survey.get().pour(level, least).ifPresent(pour -> ofReadings(pour, least, basis, found));
+      }
       return;
     }
-    double gap = basis.fact("flatness gap");
-    String known =
-        "only the gap under a straightedge is known"
-            + (level ? ", so how far the floor is out of level is not counted: " : ": ");
+    double most = basis.fact("flatness gap");
+    String what = "gap";
+    if (level) {
+      double out = basis.fact("level difference");
+      what = "the greater of gap and level difference";
+      most = Math.max(most, out);
+    }
+    String known = "no surface can be spanned without readings over the floor; ";
     found.add("pour least", least, "mm", known + "the least pour over the highest points", basis);
     found.add(
         "pour mean",
-        least + gap / 2,
+        least + most / 2,
         "mm",
-        known + "least + gap / 2: " + Texts.of(least, "") + " + " + Texts.of(gap, "") + " / 2",
+        known
+            + "least + half "
+            + what
+            + ": "
+            + Texts.of(least, "")
+            + " + "
+            + Texts.of(most, "")
+            + " / 2",
         basis);
     found.add(
         "pour most",
-        least + gap,
+        least + most,
         "mm",
-        known + "least + gap: " + Texts.of(least, "") + " + " + Texts.of(gap, ""),
+        known + "least + " + what + ": " + Texts.of(least, "") + " + " + Texts.of(most, ""),
         basis);
   }
 

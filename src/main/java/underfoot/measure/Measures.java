@@ -10,7 +10,14 @@ import underfoot.scenario.Scenario;
 /** All that can be worked out from a scenario alone. */
 public final class Measures {
   private static final List<Measure> ALL =
-      List.of(new RoomMeasure(), new TileMeasure(), new LevelMeasure(), new ClimateMeasure());
+      List.of(
+          new RoomMeasure(),
+          new TileMeasure(),
+          new LevelMeasure(),
+          new ClimateMeasure(),
+          new StructureMeasure(),
+          new MoistureMeasure(),
+          new HeatMeasure());
 
   private Measures() {}
 

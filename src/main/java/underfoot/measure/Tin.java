@@ -23,9 +23,9 @@ public final class Tin {
   private final List<int[]> edges;
 
   private Tin(List<Coordinate> vertices, List<int[]> triangles, List<int[]> edges) {
-    this.vertices = vertices;
-    this.triangles = triangles;
-    this.edges = edges;
+    this.vertices = List.copyOf(vertices);
+    this.triangles = List.copyOf(triangles);
+    this.edges = List.copyOf(edges);
   }
 
   /**
@@ -77,12 +77,12 @@ public final class Tin {
 
   /** The points, their z being the height, mm. */
   public List<Coordinate> vertices() {
-    return List.copyOf(vertices);
+    return vertices;
   }
 
   /** The triangles, each as three places in the list of vertices. */
   public List<int[]> triangles() {
-    return List.copyOf(triangles);
+    return triangles;
   }
 
   List<int[]> edges() {

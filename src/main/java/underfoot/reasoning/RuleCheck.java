@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MissingKnowledge;
 import underfoot.scenario.Nearest;
 import underfoot.scenario.RuleFiles;
@@ -71,6 +72,9 @@ public final class RuleCheck {
                     + nearest(figure.source(), knowledge.sources().keySet())));
       }
     }
+    for (LayerKind kind : knowledge.layers().all()) {
+      checkLayer(kind);
+    }
     for (String id : knowledge.wording().ids()) {
       checkFigures(id);
     }
@@ -88,9 +92,32 @@ public final class RuleCheck {
         case "wording" -> need(rule, "wording", value, knowledge.wording().ids());
         case "layer" -> need(rule, "layer", value, layerIds());
         case "id" -> need(rule, "rule", value, ids);
+        case "step" -> need(rule, "step", value, knowledge.steps().ids());
         default -> {
           // names of facts, values and criteria are free
         }
+      }
+    }
+  }
+
+  private void checkLayer(LayerKind kind) {
+    List<String> named = new ArrayList<>(List.of(kind.mass(), kind.conductivity(), kind.modulus()));
+    boolean ofFact = kind.thickness().startsWith("the ") || kind.thickness().equals("none");
+    if (!ofFact) {
+      named.add(kind.thickness());
+    }
+    for (String name : named) {
+      if (!name.isEmpty() && !knowledge.figures().has(name)) {
+        faults.add(
+            new RuleFaults.Fault(
+                "layers",
+                0,
+                "layer '"
+                    + kind.id()
+                    + "' names the figure '"
+                    + name
+                    + "', which is not there"
+                    + nearest(name, figureNames())));
       }
     }
   }

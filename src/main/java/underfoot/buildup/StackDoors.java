@@ -1,0 +1,176 @@
+package underfoot.buildup;
+
+import java.util.List;
+import java.util.Optional;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.measure.Basis;
+import underfoot.measure.Doorway;
+import underfoot.measure.Findings;
+import underfoot.measure.LevelSurvey;
+import underfoot.measure.Pour;
+import underfoot.measure.Texts;
+import underfoot.scenario.Scenario;
+
+/** What a build-up leaves at the doors. */
+final class StackDoors {
+  private StackDoors() {}
+
+  static List<Fact> of(Scenario scenario, Stack stack, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    List<String> doors = facts.abouts("door");
+    if (doors.isEmpty()) {
+      return found.list();
+    }
+    Optional<LevelSurvey> survey =
+        LevelSurvey.of(scenario).filter(one -> one.room().isPresent() && one.plane().isPresent());
+    Optional<Pour> pour =
+        stack.poured() && facts.find("levels wanted") != null
+            ? survey.flatMap(
+                one ->
+                    one.pour(
+                        facts.text("levels wanted").equals("level"),
+                        figures.get("leveller-least-pour").number()))
+            : Optional.empty();
+    for (String door : doors) {
+      Optional<Doorway> doorway =
+          survey.isPresent() ? Doorway.of(scenario, survey.get(), facts, door) : Optional.empty();
+      double evenly = evenly(stack, facts);
+      Findings one = new Findings();
+      if (doorway.isPresent() && (pour.isPresent() || !stack.poured())) {
+        surveyed(doorway.get(), pour, evenly, door, figures, facts, one);
+      } else {
+        unsurveyed(door, figures, facts, one);
+      }
+      trim(door, figures, new Facts().addAll(facts.all()).addAll(one.list()), one);
+      found.list().addAll(one.list());
+    }
+    return found.list();
+  }
+
+  /** How much the floor rises everywhere alike, the pour left out, mm. */
+  private static double evenly(Stack stack, Facts facts) {
+    double rise = facts.number("rise most");
+    for (StackLayer layer : stack.layers()) {
+      if (layer.poured()) {
+        rise -= layer.thickness().max();
+      }
+    }
+    return rise;
+  }
+
+  private static void surveyed(
+      Doorway doorway,
+      Optional<Pour> pour,
+      double evenly,
+      String door,
+      Figures figures,
+      Facts facts,
+      Findings found) {
+    Basis basis = new Basis(figures, facts);
+    for (String name : List.of("readings", "rise most")) {
+      basis.use(facts.find(name));
+    }
+    for (String name : List.of("door wall", "door from", "door width", "opens")) {
+      if (facts.find(name, door) != null) {
+        basis.use(facts.find(name, door));
+      }
+    }
+    double here = pour.map(doorway::depthInTheOpening).orElse(0.0);
+    if (pour.isPresent()) {
+      basis.use(facts.find("pour most"));
+      found.add(
+          "pour at the door",
+          door,
+          here,
+          "mm",
+          "poured surface − floor, midway in the opening",
+          basis);
+    }
+    Basis ofGap = copy(basis, figures, facts);
+    double gap = ofGap.fact("gap under leaf", door);
+    double climb = doorway.climbUnderTheLeaf(pour);
+    found.add(
+        "gap left",
+        door,
+        gap - climb - evenly,
+        "mm",
+        Texts.of(gap, "mm")
+            + " gap − "
+            + Texts.of(climb, "mm")
+            + " that the "
+            + (pour.isPresent() ? "poured surface" : "floor")
+            + " stands, at its highest under the leaf and its swing, above the floor in the opening"
+            + " − "
+            + Texts.of(evenly, "mm")
+            + " of layers"
+            + (facts.find("opens", door) == null
+                ? "; which way it opens is not said, so it is taken to open into the room"
+                : ""),
+        ofGap);
+    Basis ofStep = copy(basis, figures, facts);
+    double beyond = ofStep.fact("floor beyond", door);
+    double rise = here + evenly;
+    step(door, rise, beyond, "rise in the opening", ofStep, found);
+  }
+
+  private static Basis copy(Basis basis, Figures figures, Facts facts) {
+    Basis copy = new Basis(figures, facts);
+    basis.uses().forEach(copy::use);
+    return copy;
+  }
+
+  private static void unsurveyed(String door, Figures figures, Facts facts, Findings found) {
+    Basis ofGap = new Basis(figures, facts);
+    double gap = ofGap.fact("gap under leaf", door);
+    double most = ofGap.fact("rise most");
+    found.add(
+        "gap left",
+        door,
+        gap - most,
+        "mm",
+        Texts.of(gap, "mm") + " − " + Texts.of(most, "mm") + " rise at the most",
+        ofGap);
+    Basis ofStep = new Basis(figures, facts);
+    double beyond = ofStep.fact("floor beyond", door);
+    double rise = ofStep.fact("rise");
+    step(door, rise, beyond, "rise", ofStep, found);
+  }
+
+  private static void step(
+      String door, double rise, double beyond, String what, Basis basis, Findings found) {
+    found.add(
+        "step at the door",
+        door,
+        Math.abs(rise - beyond),
+        "mm",
+        Texts.of(rise, "mm") + " " + what + " against " + Texts.of(beyond, "mm") + " beyond",
+        basis);
+  }
+
+  /** How much has to come off the leaf; nothing where it clears the floor as it is. */
+  private static void trim(String door, Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    if (!basis.hasFigure("door-clearance")) {
+      return;
+    }
+    double left = basis.fact("gap left", door);
+    double clearance = basis.figure("door-clearance");
+    double air = basis.factIfHeld("ventilation gap", door);
+    double needed = air > clearance ? air : clearance;
+    if (left < needed) {
+      found.add(
+          "trim needed",
+          door,
+          needed - left,
+          "mm",
+          (air > clearance ? "gap for air" : "clearance")
+              + " − gap left: "
+              + Texts.of(needed, "")
+              + " − "
+              + Texts.of(left, "mm"),
+          basis);
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package underfoot.buildup;
+
+import java.util.ArrayList;
+import java.util.List;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.measure.Basis;
+import underfoot.measure.Findings;
+import underfoot.measure.Texts;
+import underfoot.measure.Worked;
+import underfoot.working.HeatSplit;
+
+/** How the layers over floor heating hold its heat back. */
+final class StackHeat {
+  private StackHeat() {}
+
+  static List<Fact> of(Stack stack, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    Basis basis = new Basis(figures, facts);
+    if (!basis.wordIfHeld("heated").equals("yes")) {
+      return found.list();
+    }
+    int from = Integer.MIN_VALUE;
+    for (StackLayer layer : stack.layers()) {
+      if (layer.kind().family().equals("heating")) {
+        from = layer.kind().place();
+      }
+    }
+    double resistance = 0;
+    List<String> terms = new ArrayList<>();
+    for (StackLayer layer : stack.layers()) {
+      double one = LayerWorth.resistanceM2KPerW(layer, figures);
+      if (layer.kind().place() > from && one > 0) {
+        resistance += one;
+        basis.use(figures.get(layer.kind().conductivity()));
+        LayerWorth.useThickness(layer, figures, facts, basis);
+        terms.add(
+            layer.kind().name()
+                + " "
+                + Texts.of(layer.thickness().mean(), "")
+                + "/1000/"
+                + Texts.of(figures.get(layer.kind().conductivity()).value(), ""));
+      }
+    }
+    if (terms.isEmpty()) {
+      return found.list();
+    }
+    Fact covering =
+        found.add(
+            "covering resistance",
+            resistance,
+            "m2K/W",
+            "thickness / conductivity of each layer above the heating: "
+                + String.join(" + ", terms),
+            basis);
+    split(covering, new Basis(figures, facts), found);
+    return found.list();
+  }
+
+  private static void split(Fact covering, Basis basis, Findings found) {
+    String screed = "screed-over-" + Basis.word2name(basis.word("heating"));
+    double output = basis.fact("heating output");
+    String storey = Basis.word2name(basis.word("storey"));
+    String use = basis.word("use");
+    if (!basis.complete()
+        || !basis.hasFigure(screed)
+        || !basis.hasFigure("resistance-below-" + storey)) {
+      return;
+    }
+    basis.use(covering);
+    Worked.with()
+        .key("output", output, "W/m2")
+        .key("room", basis.figureFor("heated-room-temperature", use), "C")
+        .key("below", basis.figure("temperature-below-" + storey), "C")
+        .key("covering-resistance", covering.number(), "m2K/W")
+        .key("screed", basis.figure(screed), "mm")
+        .key("screed-conductivity", basis.figure("screed-conductivity"), "W/mK")
+        .key("resistance-below", basis.figure("resistance-below-" + storey), "m2K/W")
+        .run(new HeatSplit())
+        .ifPresent(
+            result -> {
+              String how = Worked.how(result);
+              found.add("heat lost below", result.value("down"), "W/m2", how, basis);
+              found.add("heat up share", result.value("up-share") * 100, "%", how, basis);
+            });
+  }
+}

@@ -1,0 +1,166 @@
+package underfoot.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.scenario.Point;
+import underfoot.scenario.Scenario;
+
+/**
+ * A door in a surveyed room: the floor under its closed leaf, and the floor that the leaf sweeps.
+ *
+ * @param survey the levels of the room
+ * @param from one side of the opening, mm
+ * @param to the other side, mm
+ * @param swept the floor the leaf sweeps within the room, hung on either side; only the opening
+ *     where it opens outwards or slides
+ */
+public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geometry swept) {
+  private static final GeometryFactory SHAPES = RoomShape.SHAPES;
+
+  /**
+   * Corners by which a quarter circle is drawn; it strays from true by a thousandth of the leaf.
+   */
+  private static final int ARC = 24;
+
+  /** How far into the room the floor in the opening is looked at, mm; a line has no area. */
+  private static final double IN_THE_OPENING = 1;
+
+  /**
+   * The doorway of a scenario.
+   *
+   * @param scenario the floor
+   * @param survey its levels, with the room known
+   * @param facts where the door's facts are looked up
+   * @param door the door's name
+   * @return empty where the door's place or width is not known
+   */
+  public static Optional<Doorway> of(
+      Scenario scenario, LevelSurvey survey, Facts facts, String door) {
+    double wall = facts.number("door wall", door);
+    double start = facts.number("door from", door);
+    double width = facts.number("door width", door);
+    List<Point> outline = scenario.outline();
+    if (Double.isNaN(wall + start + width) || wall >= outline.size() || survey.room().isEmpty()) {
+      return Optional.empty();
+    }
+    Point a = outline.get((int) wall);
+    Point b = outline.get(((int) wall + 1) % outline.size());
+    double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+    double ux = (b.x() - a.x()) / length;
+    double uy = (b.y() - a.y()) / length;
+    Coordinate from = new Coordinate(a.x() + start * ux, a.y() + start * uy);
+    Coordinate to = new Coordinate(from.x + width * ux, from.y + width * uy);
+    // Corners may run either way round; the room lies on the side of the wall where its area is.
+    double inwards = turnsLeft(outline) ? 1 : -1;
+    double vx = -uy * inwards;
+    double vy = ux * inwards;
+    Fact opens = facts.find("opens", door);
+    // Where it is not said, it is taken to open into the room, which asks more of the floor.
+    boolean into = opens == null || opens.text().equals("into the room");
+    Polygon floor = survey.room().get().floor();
+    Geometry swept = strip(from, to, vx, vy, IN_THE_OPENING);
+    if (into) {
+      swept =
+          swept
+              .union(quarter(from, ux, uy, vx, vy, width))
+              .union(quarter(to, -ux, -uy, vx, vy, width));
+    }
+    Geometry within = swept.intersection(floor);
+    return within.getArea() > 0
+        ? Optional.of(new Doorway(survey, from, to, within))
+        : Optional.empty();
+  }
+
+  private static boolean turnsLeft(List<Point> outline) {
+    double twice = 0;
+    for (int i = 0; i < outline.size(); i++) {
+      Point a = outline.get(i);
+      Point b = outline.get((i + 1) % outline.size());
+      twice += a.x() * b.y() - b.x() * a.y();
+    }
+    return twice > 0;
+  }
+
+  private static Polygon strip(Coordinate from, Coordinate to, double vx, double vy, double depth) {
+    return SHAPES.createPolygon(
+        new Coordinate[] {
+          from,
+          to,
+          new Coordinate(to.x + depth * vx, to.y + depth * vy),
+          new Coordinate(from.x + depth * vx, from.y + depth * vy),
+          from
+        });
+  }
+
+  private static Polygon quarter(
+      Coordinate hinge, double ux, double uy, double vx, double vy, double width) {
+    List<Coordinate> ring = new ArrayList<>();
+    ring.add(hinge);
+    for (int i = 0; i <= ARC; i++) {
+      double angle = Math.PI / 2 * i / ARC;
+      double along = width * Math.cos(angle);
+      double in = width * Math.sin(angle);
+      ring.add(new Coordinate(hinge.x + along * ux + in * vx, hinge.y + along * uy + in * vy));
+    }
+    ring.add(hinge);
+    return SHAPES.createPolygon(ring.toArray(new Coordinate[0]));
+  }
+
+  /** Depth of a pour midway in the opening, mm. */
+  public double depthInTheOpening(Pour pour) {
+    double x = (from.x + to.x) / 2;
+    double y = (from.y + to.y) / 2;
+    return Math.max(0, pour.surfaceAt(x, y) - floorAt(x, y));
+  }
+
+  private double floorAt(double x, double y) {
+    double height = survey.floor().heightAt(x, y);
+    if (Double.isNaN(height)) {
+      // A wall is never quite where it was measured: the nearest place known.
+      Coordinate place = new Coordinate(x, y);
+      double nearest = Double.MAX_VALUE;
+      for (Coordinate vertex : survey.floor().vertices()) {
+        if (vertex.distance(place) < nearest) {
+          nearest = vertex.distance(place);
+          height = vertex.getZ();
+        }
+      }
+    }
+    return height;
+  }
+
+  /**
+   * How far the surface that the leaf has to pass stands, at its highest, above the highest floor
+   * under the closed leaf, from which the gap was measured, mm.
+   *
+   * @param pour what is poured; empty where the leaf passes over the floor as it is
+   */
+  public double climbUnderTheLeaf(Optional<Pour> pour) {
+    double here = Double.NEGATIVE_INFINITY;
+    int steps = ARC;
+    for (int i = 0; i <= steps; i++) {
+      double share = (double) i / steps;
+      here =
+          Math.max(
+              here, floorAt(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)));
+    }
+    double highest = here;
+    if (pour.isPresent()) {
+      highest = Double.NEGATIVE_INFINITY;
+      for (Coordinate corner : swept.getCoordinates()) {
+        highest = Math.max(highest, pour.get().surfaceAt(corner.x, corner.y));
+      }
+    } else {
+      double floor = survey.highestWithin(swept);
+      highest = Double.isNaN(floor) ? here : Math.max(here, floor);
+    }
+    return highest - here;
+  }
+}

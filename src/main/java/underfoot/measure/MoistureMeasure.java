@@ -1,0 +1,67 @@
+package underfoot.measure;
+
+import java.util.List;
+import java.util.Map;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.scenario.Scenario;
+import underfoot.working.DryingRates;
+import underfoot.working.DryingTime;
+
+/** How long a slab or screed takes to dry, and how much of that is still to come. */
+final class MoistureMeasure implements Measure {
+  /** How the figures for drying begin, by base. */
+  private static final Map<String, String> BY_BASE =
+      Map.of(
+          "cement:sand screed", "cement-screed",
+          "calcium sulfate screed", "calcium-sulfate-screed",
+          "concrete slab", "concrete-slab");
+
+  @Override
+  public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    Basis basis = new Basis(figures, facts);
+    String stem = BY_BASE.get(basis.word("base"));
+    double thickness = basis.fact("deck thickness");
+    if (stem == null || !basis.complete()) {
+      return found.list();
+    }
+    DryingRates rates =
+        new DryingRates(
+            basis.figure(stem + "-drying-first-depth"),
+            basis.figure(stem + "-drying-rate-first"),
+            basis.figure(stem + "-drying-rate-beyond"));
+    Worked.with()
+        .key("screed", "cement")
+        .key("thickness", thickness, "mm")
+        .run(new DryingTime(rates, rates))
+        .ifPresent(
+            result -> {
+              double days = result.value("days");
+              double hours = days * 24;
+              Fact needed =
+                  found.addAs(
+                      "drying needed",
+                      "",
+                      Texts.of(days, days == 1 ? "day" : "days"),
+                      hours,
+                      Worked.how(result),
+                      basis);
+              Basis ofRest = new Basis(figures, facts).use(needed);
+              double age = ofRest.fact("base age");
+              double left = Math.max(0, hours - age);
+              found.addAs(
+                  "drying left",
+                  "",
+                  Texts.of(Math.ceil(left / 24), left / 24 > 0 && left <= 24 ? "day" : "days"),
+                  left,
+                  "drying needed − age, not below 0: "
+                      + Texts.of(days, "")
+                      + " − "
+                      + Texts.of(age / 24, "days"),
+                  ofRest);
+            });
+    return found.list();
+  }
+}

@@ -1,0 +1,62 @@
+package underfoot.measure;
+
+import java.util.List;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.scenario.Scenario;
+
+/** A timber floor as it is: its joists, its deck, and notches and holes in the joists. */
+final class StructureMeasure implements Measure {
+  private static final String TIMBER = "timber";
+
+  @Override
+  public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    cuts(figures, facts, found);
+    Facts known = new Facts().addAll(facts.all());
+    if (known.text("base family").equals(TIMBER)) {
+      found.list().addAll(JoistCheck.loads(figures, known));
+      known.addAll(found.list());
+      JoistCheck check = new JoistCheck(figures, known, "before");
+      found.list().addAll(check.joists());
+      found.list().addAll(check.deck(true, List.of(), 0));
+    }
+    return found.list();
+  }
+
+  private static void cuts(Figures figures, Facts facts, Findings found) {
+    for (String notch : facts.abouts("notch depth")) {
+      share("notch depth share", "notch depth", "joist depth", notch, figures, facts, found);
+    }
+    for (String notch : facts.abouts("notch from support")) {
+      share("notch place", "notch from support", "joist span", notch, figures, facts, found);
+    }
+    for (String hole : facts.abouts("hole diameter")) {
+      share("hole size share", "hole diameter", "joist depth", hole, figures, facts, found);
+    }
+    for (String hole : facts.abouts("hole from support")) {
+      share("hole place", "hole from support", "joist span", hole, figures, facts, found);
+    }
+  }
+
+  private static void share(
+      String name,
+      String part,
+      String whole,
+      String about,
+      Figures figures,
+      Facts facts,
+      Findings found) {
+    Basis basis = new Basis(figures, facts);
+    double size = basis.fact(part, about);
+    double of = basis.fact(whole);
+    found.add(
+        name,
+        about,
+        size / of * 100,
+        "%",
+        part + " / " + whole + ": " + Texts.of(size, "mm") + " / " + Texts.of(of, "mm"),
+        basis);
+  }
+}

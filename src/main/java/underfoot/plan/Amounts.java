@@ -1,0 +1,110 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import underfoot.buildup.Stack;
+import underfoot.buildup.StackLayer;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.Figures;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.MaterialItem;
+import underfoot.working.Grout;
+
+/** Works out how much of everything a build-up takes. */
+final class Amounts {
+  private static final double MM_PER_M = 1000;
+  private static final double PER_CENT = 100;
+
+  private final Figures figures;
+  private final Facts facts;
+  private final List<Amount> amounts = new ArrayList<>();
+
+  private Amounts(Figures figures, Facts facts) {
+    this.figures = figures;
+    this.facts = facts;
+  }
+
+  static List<Amount> of(Knowledge knowledge, Stack stack, Facts facts) {
+    Amounts work = new Amounts(knowledge.figures(), facts);
+    for (MaterialItem item : knowledge.materials().all()) {
+      for (StackLayer layer : stack.layers()) {
+        if (item.forLayers().contains(layer.kind().id())) {
+          work.add(item, layer);
+        }
+      }
+    }
+    return work.amounts;
+  }
+
+  private void add(MaterialItem item, StackLayer layer) {
+    List<Object> used = new ArrayList<>();
+    Fact area = facts.find("area");
+    boolean whole = area != null;
+    double squareMetres = whole ? area.number() : 1;
+    double amount;
+    switch (item.by()) {
+      case AREA -> amount = squareMetres;
+      case DEPTH -> amount = squareMetres * layer.thickness().mean();
+      case PERIMETER -> {
+        Fact perimeter = facts.find("perimeter");
+        if (perimeter == null) {
+          return;
+        }
+        used.add(perimeter);
+        whole = true;
+        amount = perimeter.number() / MM_PER_M;
+      }
+      case JOINTS -> {
+        double litres = litresOfJoint(used);
+        if (Double.isNaN(litres)) {
+          return;
+        }
+        amount = squareMetres * litres;
+      }
+      default -> throw new IllegalStateException("no such measure: " + item.by());
+    }
+    if (area != null && item.by() != MaterialItem.By.PERIMETER) {
+      used.add(area);
+    }
+    amount *= rate(item.rate(), used);
+    if (!item.waste().isEmpty()) {
+      Figure waste = figures.get(item.waste());
+      used.add(waste);
+      amount *= 1 + waste.value() / PER_CENT;
+    }
+    if (amount > 0) {
+      amounts.add(new Amount(item, layer, amount, whole, used));
+    }
+  }
+
+  private double rate(String name, List<Object> used) {
+    if (name.isEmpty()) {
+      return 1;
+    }
+    Figure rate = figures.get(name);
+    used.add(rate);
+    return rate.value();
+  }
+
+  /** Litres of joint in a square metre of tiling; the exact formula with a density of one. */
+  private double litresOfJoint(List<Object> used) {
+    List<Fact> needed = new ArrayList<>();
+    for (String name : List.of("longest edge", "shortest edge", "tile thickness", "joint width")) {
+      Fact fact = facts.find(name);
+      if (fact == null || !fact.hasNumber()) {
+        return Double.NaN;
+      }
+      needed.add(fact);
+    }
+    used.addAll(needed);
+    return Grout.of(
+            needed.get(0).number(),
+            needed.get(1).number(),
+            needed.get(2).number(),
+            needed.get(3).number(),
+            1)
+        .exactKgPerM2();
+  }
+}
