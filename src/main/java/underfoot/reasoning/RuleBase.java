@@ -105,14 +105,18 @@ public final class RuleBase {
     if (!faults.isEmpty()) {
       throw new RuleFaults(faults);
     }
+    // One file, since the engine reads several in no fixed order and the first sentence wins.
+    StringBuilder joined = new StringBuilder();
+    for (String path : files.list("vocabulary", ".dsl")) {
+      joined.append(RuleText.text(files, path)).append('\n');
+    }
+    String vocabulary = joined.toString();
     KieServices services = KieServices.get();
     for (Stage stage : Stage.values()) {
       KieFileSystem staged = services.newKieFileSystem();
       staged.generateAndWritePomXML(
           services.newReleaseId("underfoot", "own-" + stage.name().toLowerCase(Locale.ROOT), "1"));
-      for (String path : files.list("vocabulary", ".dsl")) {
-        staged.write("src/main/resources/rules/" + path, RuleText.text(files, path));
-      }
+      staged.write("src/main/resources/rules/vocabulary/all.dsl", vocabulary);
       for (String path : rules) {
         String text = RuleText.text(files, path);
         if (RuleText.packageOf(text).equals(stage.rulePackage())) {

@@ -65,6 +65,7 @@ public final class TextReport {
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));
+      alternatives("no-way-stands");
     }
     remedies();
     cautions();
@@ -72,9 +73,11 @@ public final class TextReport {
     doors();
     consequences();
     assumptions();
-    alternatives();
+    if (advice.builds()) {
+      alternatives("heading-alternatives");
+    }
     page.blank();
-    page.para("", "", phrases.say("ask-why", "file", advice.file()), Tone.FAINT);
+    page.para("", "", phrases.say("ask-why"), Tone.FAINT);
   }
 
   private static Tone tone(Verdict verdict) {
@@ -139,15 +142,6 @@ public final class TextReport {
             phrases.say("layer-fixing", "text", say.text()) + " " + ids(say.because()),
             Tone.PLAIN);
       }
-      layer
-          .coveragePercent()
-          .ifPresent(
-              percent ->
-                  page.para(
-                      INDENT + "- ",
-                      INDENT + "  ",
-                      phrases.say("layer-contact", "percent", Texts.of(percent, "%")),
-                      Tone.PLAIN));
     }
   }
 
@@ -206,7 +200,7 @@ public final class TextReport {
                       + " "
                       + ids(coverage.because()));
               for (Say say : coverage.check()) {
-                page.para(" - ", INDENT, say.text(), Tone.PLAIN);
+                page.para(" - ", INDENT, say.text() + " " + ids(say.because()), Tone.PLAIN);
               }
             });
   }
@@ -216,7 +210,7 @@ public final class TextReport {
       return;
     }
     page.heading(phrases.say("heading-heights"));
-    LayerThickness rise = advice.heights().rise();
+    LayerThickness rise = advice.heights().aboveOldFloor();
     page.para(
         phrases.say(
             rise.min() == rise.max() ? "rise-even" : "rise",
@@ -313,11 +307,11 @@ public final class TextReport {
         + ids(one.because());
   }
 
-  private void alternatives() {
+  private void alternatives(String heading) {
     if (advice.alternatives().isEmpty()) {
       return;
     }
-    page.heading(phrases.say("heading-alternatives"));
+    page.heading(phrases.say(heading));
     for (Alternative one : advice.alternatives()) {
       String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
       page.para(

@@ -1,0 +1,43 @@
+package underfoot.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Runs the program within the test, without a process of its own. */
+final class Console {
+  private Console() {}
+
+  /** What came of a run. */
+  record Ran(int exit, String out, String err) {}
+
+  static Ran run(String... arguments) {
+    return run(new byte[0], Map.of(), false, arguments);
+  }
+
+  static Ran run(
+      byte[] input, Map<String, String> environment, boolean terminal, String... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int exit =
+        Main.run(
+            arguments,
+            new Surroundings(new ByteArrayInputStream(input), environment, terminal),
+            out,
+            err);
+    return new Ran(
+        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  /** The example scenarios, by name. */
+  static List<Path> scenarios() throws Exception {
+    try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    }
+  }
+}
