@@ -9,7 +9,7 @@ import underfoot.measure.Basis;
 import underfoot.measure.Doorway;
 import underfoot.measure.Findings;
 import underfoot.measure.LevelSurvey;
-import underfoot.measure.Pour;
+import underfoot.measure.PourSurface;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 
@@ -24,12 +24,15 @@ final class StackDoors {
       return found.list();
     }
     Optional<LevelSurvey> survey =
-        LevelSurvey.of(scenario).filter(one -> one.room().isPresent() && one.plane().isPresent());
-    Optional<Pour> pour =
+        facts.abouts("door wall").isEmpty()
+            ? Optional.empty()
+            : LevelSurvey.of(scenario)
+                .filter(one -> one.room().isPresent() && one.plane().isPresent());
+    Optional<PourSurface> pour =
         stack.poured() && facts.find("levels wanted") != null
             ? survey.flatMap(
                 one ->
-                    one.pour(
+                    one.surface(
                         facts.text("levels wanted").equals("level"),
                         figures.get("leveller-least-pour").number()))
             : Optional.empty();
@@ -62,7 +65,7 @@ final class StackDoors {
 
   private static void surveyed(
       Doorway doorway,
-      Optional<Pour> pour,
+      Optional<PourSurface> pour,
       double evenly,
       String door,
       Figures figures,
