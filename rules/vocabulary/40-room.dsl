@@ -30,6 +30,8 @@
 [condition][]Its {name} is no more than its {other}=$itsNoMore : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number >= $itsNoMore.number )
 [condition][]Beside the pour its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $deepest : Fact( name == "pour most", about == "" ) Figure( name == "{figure}", number <= $itsLeft.number + $deepest.number )
 [condition][]Even beside the pour its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $deepest : Fact( name == "pour most", about == "" ) Figure( name == "{figure}", number > $itsLeft.number + $deepest.number )
+[condition][]Cut by its most trim its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number <= $itsLeft.number + $itsTrim.number )
+[condition][]Even cut by its most trim its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number > $itsLeft.number + $itsTrim.number )
 [condition][]The new floor would stand above its sill=$itsSill : Fact( name == "sill height", about == $thing.about ) Fact( name == "rise most", about == "", number > $itsSill.number )
 [condition][]The room has an extract fan as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom", "wet room" ) )
 [consequence][]Its leaf may then be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "allowed" ) );
