@@ -12,6 +12,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import underfoot.knowledge.MissingKnowledge;
 
 /** The command line's entry point. */
 @Command(
@@ -91,6 +92,13 @@ public final class Main implements Runnable {
     if (e instanceof Complaint complaint) {
       line.getErr().println(complaint.getMessage());
       return complaint.exit();
+    }
+    // The rule engine wraps what a rule's consequence throws.
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof MissingKnowledge missing) {
+        line.getErr().println("The rule base is at fault. " + missing.getMessage());
+        return Exit.INTERNAL;
+      }
     }
     String said = e.getMessage() == null ? e.getClass().getSimpleName() : oneLine(e.getMessage());
     line.getErr().println("Internal error: " + said);

@@ -54,8 +54,11 @@ import underfoot.scenario.FactDefinition;
  * with all its reasons, the strictest demand holds, and texts are filled in.
  */
 public final class AdviceMaker {
-  /** A text of this name beginning says how to check contact on site. */
-  private static final String CHECK = "check-";
+  /** Texts whose ids begin so say how full contact is got and checked on site. */
+  private static final String CHECK = "contact-";
+
+  /** The families of layers that such texts are said of. */
+  private static final Set<String> CHECKED = Set.of("tile-bed", "tile");
 
   private final Counsel counsel;
   private final Knowledge knowledge;
@@ -96,6 +99,10 @@ public final class AdviceMaker {
     Heights heights = heights(chosen);
     double mass = chosen.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0);
     String base = facts.text("base").isEmpty() ? facts.text("deck") : facts.text("base");
+    boolean deckTakenUp = counsel.chosen().map(one -> one.stack().replacesDeck()).orElse(false);
+    if (deckTakenUp) {
+      base = phrases.say("joists-of", "base", base);
+    }
     return new Advice(
         counsel.scenario().name(),
         counsel.scenario().file(),
@@ -142,7 +149,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            Texts.of(tenth(heights.rise().mean()), "mm"),
+            Texts.of(tenth(heights.aboveOldFloor().mean()), "mm"),
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -311,7 +318,7 @@ public final class AdviceMaker {
     List<LayerNote> notes = new ArrayList<>(counsel.of(LayerNote.class));
     notes.removeIf(note -> !note.layer().equals(id));
     for (Same<LayerNote> same : group(notes, LayerNote::wording, note -> "")) {
-      if (isCheck(same.wording) && counsel.of(Target.class).size() > 0 && id.equals("tile-bed")) {
+      if (isCheck(same.all.get(0)) && !counsel.of(Target.class).isEmpty()) {
         continue; // told with the coverage target
       }
       Wording.Filled filled = fill(same.wording, "");
@@ -320,12 +327,18 @@ public final class AdviceMaker {
     }
     List<LayerCover> covers = new ArrayList<>(counsel.of(LayerCover.class));
     covers.removeIf(cover -> !cover.layer().equals(id));
-    Optional<Double> coverage =
-        covers.stream().map(cover -> cover.figure().number()).max(Double::compare);
+    covers.sort(
+        Comparator.comparingDouble((LayerCover cover) -> -cover.figure().number())
+            .thenComparing(cover -> cover.because().rule().id()));
+    Optional<Double> coverage = covers.stream().map(cover -> cover.figure().number()).findFirst();
+    List<Justification> contact = justifier.of(covers.stream().map(LayerCover::because).toList());
+    if (coverage.isPresent()) {
+      spec.add(
+          new Say(phrases.say("layer-contact", "percent", Texts.of(coverage.get(), "%")), contact));
+    }
     Set<Justification> because = new LinkedHashSet<>(reasons);
     spec.forEach(say -> because.addAll(say.because()));
     fixing.forEach(say -> because.addAll(say.because()));
-    because.addAll(justifier.of(covers.stream().map(LayerCover::because).toList()));
     return new Layer(
         id,
         order,
@@ -341,8 +354,8 @@ public final class AdviceMaker {
         List.copyOf(because));
   }
 
-  private static boolean isCheck(String wording) {
-    return wording.startsWith(CHECK);
+  private static boolean isCheck(LayerNote note) {
+    return note.wording().startsWith(CHECK) && CHECKED.contains(note.layer());
   }
 
   /** The strictest class on each scale, with the reasons of all that ask for it or for less. */
@@ -366,7 +379,7 @@ public final class AdviceMaker {
                   .thenComparing(one -> one.because().rule().id()));
           said.add(
               new Say(
-                  phrases.say("at-least-class", "class", grade),
+                  phrases.say("at-least-class", "scale", capital(scale), "class", grade),
                   justifier.of(asked.stream().map(LayerClass::because).toList())));
         });
     return said;
@@ -383,15 +396,17 @@ public final class AdviceMaker {
     double percent = targets.get(0).figure().number();
     List<Justification> because = justifier.of(targets.stream().map(Target::because).toList());
     List<Say> check = new ArrayList<>();
-    check.add(
-        new Say(
-            phrases.say("check-contact", "target", Texts.of(percent, "%")),
-            List.of(because.get(0))));
     List<LayerNote> notes = new ArrayList<>(counsel.of(LayerNote.class));
-    notes.removeIf(note -> !isCheck(note.wording()) || !note.layer().equals("tile-bed"));
+    notes.removeIf(note -> !isCheck(note));
     for (Same<LayerNote> same : group(notes, LayerNote::wording, note -> "")) {
       Wording.Filled filled = fill(same.wording, "");
       check.add(new Say(filled.text(), justifier.of(same.because(), filled.used())));
+    }
+    if (check.isEmpty()) {
+      check.add(
+          new Say(
+              phrases.say("check-contact", "target", Texts.of(percent, "%")),
+              List.of(because.get(0))));
     }
     Set<Justification> all = new LinkedHashSet<>(because);
     check.forEach(say -> all.addAll(say.because()));
@@ -552,11 +567,18 @@ public final class AdviceMaker {
               : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
       doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
     }
-    return new Heights(chosen.get().stack().rise(), doors);
+    LayerThickness above =
+        new LayerThickness(
+            facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
+    return new Heights(chosen.get().stack().rise(), above, doors);
   }
 
   private static double tenth(double number) {
     return Math.round(number * 10) / 10.0;
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static String lower(String words) {

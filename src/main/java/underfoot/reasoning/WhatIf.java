@@ -260,8 +260,9 @@ public final class WhatIf {
               phrases.way(then.route()),
               "why",
               whyNot(now.route(), other)));
+    } else {
+      compareLayers(now, then, found);
     }
-    compareLayers(now, then, found);
     compare(now.remedies(), then.remedies(), "otherwise-also-first", "otherwise-not-first", found);
     compare(now.dangers(), then.dangers(), "otherwise-danger", "otherwise-no-danger", found);
     return found;

@@ -142,15 +142,6 @@ public final class TextReport {
             phrases.say("layer-fixing", "text", say.text()) + " " + ids(say.because()),
             Tone.PLAIN);
       }
-      layer
-          .coveragePercent()
-          .ifPresent(
-              percent ->
-                  page.para(
-                      INDENT + "- ",
-                      INDENT + "  ",
-                      phrases.say("layer-contact", "percent", Texts.of(percent, "%")),
-                      Tone.PLAIN));
     }
   }
 
@@ -209,7 +200,7 @@ public final class TextReport {
                       + " "
                       + ids(coverage.because()));
               for (Say say : coverage.check()) {
-                page.para(" - ", INDENT, say.text(), Tone.PLAIN);
+                page.para(" - ", INDENT, say.text() + " " + ids(say.because()), Tone.PLAIN);
               }
             });
   }
@@ -219,7 +210,7 @@ public final class TextReport {
       return;
     }
     page.heading(phrases.say("heading-heights"));
-    LayerThickness rise = advice.heights().rise();
+    LayerThickness rise = advice.heights().aboveOldFloor();
     page.para(
         phrases.say(
             rise.min() == rise.max() ? "rise-even" : "rise",
