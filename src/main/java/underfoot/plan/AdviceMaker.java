@@ -555,7 +555,7 @@ public final class AdviceMaker {
 
   private Heights heights(Optional<Candidate> chosen) {
     if (chosen.isEmpty()) {
-      return new Heights(LayerThickness.even(0), List.of());
+      return new Heights(LayerThickness.even(0), LayerThickness.even(0), List.of());
     }
     List<Door> doors = new ArrayList<>();
     for (String door : facts.abouts("door")) {
