@@ -140,12 +140,7 @@ final class StackDoors {
   }
 
   private static void unsurveyed(
-      String door,
-      Figures figures,
-      Facts facts,
-      boolean poured,
-      double evenly,
-      Findings found) {
+      String door, Figures figures, Facts facts, boolean poured, double evenly, Findings found) {
     Basis ofGap = new Basis(figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
     double most = ofGap.fact("rise most");
