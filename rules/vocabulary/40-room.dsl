@@ -36,6 +36,7 @@
 [consequence][]Its leaf must then never be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "never" ) );
 
 # --- rooms
+[condition][]The scenario itself gives {name} as {value}=Fact( about == "", says == "{name}: {value}", from == From.SCENARIO )
 [condition][]The room has units, a WC or appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom" ) )
 [condition][]The room has built-under appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room" ) )
 [condition][]The floor lies over nobody=Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )

@@ -11,8 +11,8 @@ import java.util.List;
  * @param unit the unit of the amount
  * @param rate the name of the figure for the amount for each unit of what it grows with; empty for
  *     one
- * @param waste the name of the figure for what is lost in cutting and mixing, per cent; empty for
- *     none
+ * @param waste the name of the figure for what is lost in cutting and mixing, per cent, or {@code
+ *     the} followed by a fact's name; empty for none
  */
 public record MaterialItem(
     String item, List<String> forLayers, By by, String unit, String rate, String waste) {

@@ -30,7 +30,7 @@ public final class Materials {
         }
       }
       for (String figure : List.of(entry.field("rate"), entry.field("waste"))) {
-        if (!figure.isEmpty() && !figures.has(figure)) {
+        if (!figure.isEmpty() && !figure.startsWith("the ") && !figures.has(figure)) {
           throw new KnowledgeFault(
               FILE, entry.line(), "'" + entry.name() + "' names '" + figure + "', no such figure");
         }

@@ -308,10 +308,12 @@ public record Advice(
   /**
    * What the build-up does to levels.
    *
-   * @param rise how much higher the floor comes, mm
+   * @param rise how thick all layers are together, from the stripped base up, mm
+   * @param aboveOldFloor how much higher than the old floor the tiles come, mm; less than the rise
+   *     where the old deck is taken up
    * @param doors what is left under each door
    */
-  public record Heights(LayerThickness rise, List<Door> doors) {
+  public record Heights(LayerThickness rise, LayerThickness aboveOldFloor, List<Door> doors) {
     /** Copies the list. */
     public Heights {
       doors = List.copyOf(doors);

@@ -99,6 +99,10 @@ public final class AdviceMaker {
     Heights heights = heights(chosen);
     double mass = chosen.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0);
     String base = facts.text("base").isEmpty() ? facts.text("deck") : facts.text("base");
+    boolean deckTakenUp = counsel.chosen().map(one -> one.stack().replacesDeck()).orElse(false);
+    if (deckTakenUp) {
+      base = phrases.say("joists-of", "base", base);
+    }
     return new Advice(
         counsel.scenario().name(),
         counsel.scenario().file(),
@@ -145,7 +149,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            Texts.of(tenth(heights.rise().mean()), "mm"),
+            Texts.of(tenth(heights.aboveOldFloor().mean()), "mm"),
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -551,7 +555,7 @@ public final class AdviceMaker {
 
   private Heights heights(Optional<Candidate> chosen) {
     if (chosen.isEmpty()) {
-      return new Heights(LayerThickness.even(0), List.of());
+      return new Heights(LayerThickness.even(0), LayerThickness.even(0), List.of());
     }
     List<Door> doors = new ArrayList<>();
     for (String door : facts.abouts("door")) {
@@ -563,7 +567,10 @@ public final class AdviceMaker {
               : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
       doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
     }
-    return new Heights(chosen.get().stack().rise(), doors);
+    LayerThickness above =
+        new LayerThickness(
+            facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
+    return new Heights(chosen.get().stack().rise(), above, doors);
   }
 
   private static double tenth(double number) {

@@ -16,6 +16,7 @@ import underfoot.working.Grout;
 final class Amounts {
   private static final double MM_PER_M = 1000;
   private static final double PER_CENT = 100;
+  private static final String OF_FACT = "the ";
 
   private final Figures figures;
   private final Facts facts;
@@ -69,14 +70,27 @@ final class Amounts {
       used.add(area);
     }
     amount *= rate(item.rate(), used);
-    if (!item.waste().isEmpty()) {
-      Figure waste = figures.get(item.waste());
-      used.add(waste);
-      amount *= 1 + waste.value() / PER_CENT;
-    }
+    amount *= 1 + waste(item.waste(), used) / PER_CENT;
     if (amount > 0) {
       amounts.add(new Amount(item, layer, amount, whole, used));
     }
+  }
+
+  private double waste(String name, List<Object> used) {
+    if (name.isEmpty()) {
+      return 0;
+    }
+    if (name.startsWith(OF_FACT)) {
+      Fact fact = facts.find(name.substring(OF_FACT.length()));
+      if (fact == null || !fact.hasNumber()) {
+        return 0;
+      }
+      used.add(fact);
+      return fact.number();
+    }
+    Figure figure = figures.get(name);
+    used.add(figure);
+    return figure.value();
   }
 
   private double rate(String name, List<Object> used) {
@@ -91,7 +105,7 @@ final class Amounts {
   /** Litres of joint in a square metre of tiling; the exact formula with a density of one. */
   private double litresOfJoint(List<Object> used) {
     List<Fact> needed = new ArrayList<>();
-    for (String name : List.of("longest edge", "shortest edge", "tile thickness", "joint width")) {
+    for (String name : List.of("longest edge", "shortest edge", "tile thickness", "least joint")) {
       Fact fact = facts.find(name);
       if (fact == null || !fact.hasNumber()) {
         return Double.NaN;

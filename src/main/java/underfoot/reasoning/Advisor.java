@@ -135,7 +135,12 @@ public final class Advisor {
     long remedies = own.stream().filter(Remedy.class::isInstance).count();
     return List.of(
         Fact.measured(
-            "verdict order", "", verdict.word(), verdict.ordinal(), "the worst finding", List.of()),
+            "verdict order",
+            "",
+            verdict.word(),
+            Math.max(0, verdict.compareTo(Verdict.SOUND_ONCE_PUT_RIGHT)),
+            "what can be put right counts as sound; the rest is worse",
+            List.of()),
         Fact.measured(
             "remedies count",
             "",

@@ -114,6 +114,7 @@ public final class JsonReport {
     json.writeName("heights");
     json.writeStartObject();
     thickness("riseMm", advice.heights().rise());
+    thickness("aboveOldFloorMm", advice.heights().aboveOldFloor());
     array("doors", advice.heights().doors(), this::door);
     json.writeEndObject();
     number("massKgPerM2", advice.massKgPerM2());

@@ -210,7 +210,7 @@ public final class TextReport {
       return;
     }
     page.heading(phrases.say("heading-heights"));
-    LayerThickness rise = advice.heights().rise();
+    LayerThickness rise = advice.heights().aboveOldFloor();
     page.para(
         phrases.say(
             rise.min() == rise.max() ? "rise-even" : "rise",

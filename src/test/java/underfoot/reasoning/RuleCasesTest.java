@@ -38,13 +38,18 @@ class RuleCasesTest {
                 Stream.of(
                     DynamicTest.dynamicTest(
                         one.rule() + " fires " + one.fires(),
-                        () -> assertThat(fired(one.from(), one.fires())).contains(one.rule())),
+                        () ->
+                            assertThat(fired(one.from(), one.fires()).contains(one.rule()))
+                                .as(one.rule() + " fires")
+                                .isTrue()),
                     DynamicTest.dynamicTest(
                         one.rule() + " does not fire " + one.miss(),
                         () -> {
                           Map<String, String> changes = new LinkedHashMap<>(one.fires());
                           changes.putAll(one.miss());
-                          assertThat(fired(one.from(), changes)).doesNotContain(one.rule());
+                          assertThat(fired(one.from(), changes).contains(one.rule()))
+                              .as(one.rule() + " fires")
+                              .isFalse();
                         })));
   }
 
