@@ -40,6 +40,11 @@ public final class Advisor {
     this.appraisal = appraisal;
   }
 
+  /** The same advisor with a memory, for comparing one floor with its variants. */
+  Advisor remembering() {
+    return new Advisor(rules.remembering(), knowledge, appraisal);
+  }
+
   /** The rules it thinks by. */
   public RuleBase rules() {
     return rules;

@@ -40,9 +40,29 @@ public final class RuleBase {
   private static final int MOST_FIRINGS = 20_000;
 
   private final Map<Stage, KieBase> stages;
+  private final Map<Stage, Interest> interests;
+  private final Recall recall;
 
   private RuleBase(Map<Stage, KieBase> stages) {
     this.stages = stages;
+    this.interests = new EnumMap<>(Stage.class);
+    stages.forEach((stage, rules) -> interests.put(stage, Interest.of(rules, stage.rulePackage())));
+    this.recall = null;
+  }
+
+  private RuleBase(RuleBase rules, Recall recall) {
+    this.stages = rules.stages;
+    this.interests = rules.interests;
+    this.recall = recall;
+  }
+
+  /**
+   * The same rules with a memory of their own, for comparing one floor with its variants: a pass
+   * that can tell no difference is not run again. What it recalls is right in its values, but its
+   * reasons may be those of another variant.
+   */
+  RuleBase remembering() {
+    return new RuleBase(this, new Recall());
   }
 
   /** Loads the rules that came with the program. */
@@ -164,6 +184,32 @@ public final class RuleBase {
    * @return what was newly held, facts and conclusions, in the order of conclusion
    */
   public List<Object> think(Stage stage, Knowledge knowledge, Iterable<?> given) {
+    List<Object> shown = new ArrayList<>();
+    given.forEach(one -> show(stage, one, shown));
+    if (recall == null) {
+      return run(stage, knowledge, shown);
+    }
+    String key = Recall.key(stage, shown);
+    List<Object> known = recall.find(key);
+    if (known == null) {
+      known = run(stage, knowledge, shown);
+      recall.keep(key, known);
+    }
+    return known;
+  }
+
+  /** Whether rules of a pass might match it. */
+  boolean sees(Stage stage, Object one) {
+    return interests.get(stage).sees(one);
+  }
+
+  private void show(Stage stage, Object one, List<Object> shown) {
+    if (sees(stage, one)) {
+      shown.add(one);
+    }
+  }
+
+  private List<Object> run(Stage stage, Knowledge knowledge, List<Object> shown) {
     KieSession session = stages.get(stage).newKieSession();
     try {
       Draft draft = new Draft(knowledge);
@@ -176,11 +222,9 @@ public final class RuleBase {
             }
           });
       Held held = new Held();
-      for (Object one : given) {
+      knowledge.figures().all().forEach(figure -> show(stage, figure, shown));
+      for (Object one : shown) {
         session.insert(one);
-      }
-      for (Object figure : knowledge.figures().all()) {
-        session.insert(figure);
       }
       session.addEventListener(held);
       session.fireAllRules(MOST_FIRINGS);

@@ -120,12 +120,12 @@ public final class WhatIf {
       }
     }
     Digest now = Digest.of(counsel);
+    Advisor quick = advisor.remembering();
     List<Otherwise> tried =
         trials.parallelStream()
             .map(
                 trial ->
-                    new Otherwise(
-                        trial.value(), differences(now, advisor.advise(trial.scenario()))))
+                    new Otherwise(trial.value(), differences(now, quick.advise(trial.scenario()))))
             .toList();
     List<Assumed> all = new ArrayList<>();
     for (int i = 0; i < assumed.size(); i++) {

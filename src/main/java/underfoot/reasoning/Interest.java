@@ -1,0 +1,125 @@
+package underfoot.reasoning;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import org.drools.base.definitions.rule.impl.RuleImpl;
+import org.drools.base.rule.GroupElement;
+import org.drools.base.rule.Pattern;
+import org.drools.base.rule.RuleConditionElement;
+import org.drools.base.rule.constraint.Constraint;
+import org.drools.model.AlphaIndex;
+import org.drools.model.Index.ConstraintType;
+import org.drools.modelcompiler.constraints.LambdaConstraint;
+import org.kie.api.KieBase;
+import org.kie.api.definition.KiePackage;
+import org.kie.api.definition.rule.Rule;
+import underfoot.buildup.Conclusion;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.Unknown;
+
+/**
+ * What the rules of one pass can match at all. Every pattern of the vocabulary names what it is
+ * about, so what bears none of the names that a pass asks for need not be shown to its sessions.
+ * That is most of what is known, and showing it is most of the cost.
+ *
+ * <p>The names are read from the compiled patterns, which the engine does not document. A pattern
+ * that cannot be read makes its pass see everything of that kind: slower, never wrong.
+ */
+final class Interest {
+  /** The words that patterns on a type ask for; null if one of them may match anything. */
+  private final Map<Class<?>, Set<String>> asked = new HashMap<>();
+
+  private boolean everything;
+
+  private Interest() {}
+
+  /** Reads the patterns of the rules of one package. */
+  static Interest of(KieBase rules, String rulePackage) {
+    Interest interest = new Interest();
+    try {
+      for (KiePackage found : rules.getKiePackages()) {
+        if (found.getName().equals(rulePackage)) {
+          for (Rule rule : found.getRules()) {
+            interest.read(((RuleImpl) rule).getLhs());
+          }
+        }
+      }
+    } catch (RuntimeException | LinkageError | ReflectiveOperationException notAsExpected) {
+      interest.everything = true;
+    }
+    return interest;
+  }
+
+  private void read(RuleConditionElement element) throws ReflectiveOperationException {
+    if (element instanceof GroupElement group) {
+      for (RuleConditionElement child : group.getChildren()) {
+        read(child);
+      }
+    } else if (element instanceof Pattern pattern) {
+      read(pattern);
+    } else {
+      everything = true;
+    }
+  }
+
+  private void read(Pattern pattern) throws ReflectiveOperationException {
+    Set<String> words = new HashSet<>();
+    for (Constraint constraint : pattern.getConstraints()) {
+      if (constraint instanceof LambdaConstraint lambda
+          && lambda.getEvaluator().getIndex() instanceof AlphaIndex<?, ?> index
+          && index.getConstraintType() == ConstraintType.EQUAL
+          && index.getRightValue() instanceof String word
+          && !word.isEmpty()) {
+        words.add(word);
+      }
+    }
+    Class<?> type = Class.forName(pattern.getObjectType().getClassName());
+    Set<String> before = asked.get(type);
+    if (words.isEmpty() || (asked.containsKey(type) && before == null)) {
+      asked.put(type, null);
+    } else if (before == null) {
+      asked.put(type, words);
+    } else {
+      before.addAll(words);
+    }
+  }
+
+  /** Whether a rule of the pass might match it. */
+  boolean sees(Object one) {
+    if (everything) {
+      return true;
+    }
+    if (one instanceof Fact fact) {
+      return asks(Fact.class, fact.name(), fact.getSays(), fact.text(), fact.about(), fact.key());
+    }
+    if (one instanceof Figure figure) {
+      return asks(Figure.class, figure.name(), figure.text(), figure.unit(), figure.source());
+    }
+    if (one instanceof Unknown unknown) {
+      return asks(Unknown.class, unknown.name(), unknown.about(), unknown.key());
+    }
+    if (one instanceof Conclusion conclusion) {
+      return asked.containsKey(one.getClass()) || asks(Conclusion.class, conclusion.getRule());
+    }
+    return true;
+  }
+
+  private boolean asks(Class<?> type, String... words) {
+    if (!asked.containsKey(type)) {
+      return false;
+    }
+    Set<String> wanted = asked.get(type);
+    if (wanted == null) {
+      return true;
+    }
+    for (String word : words) {
+      if (wanted.contains(word)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
