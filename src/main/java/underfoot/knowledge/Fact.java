@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param how for measured facts the formula with its numbers, otherwise empty
  * @param uses what a measured fact was worked out from; empty for the others
  * @param because why a rule assumed or concluded it; null for the others
+ * @param says name and value as one text, which rules match in a single comparison
  */
 public record Fact(
     String key,
@@ -26,7 +27,8 @@ public record Fact(
     From from,
     String how,
     List<Object> uses,
-    Because because) {
+    Because because,
+    String says) {
 
   /** Copies the list. */
   public Fact {
@@ -35,6 +37,20 @@ public record Fact(
     Objects.requireNonNull(about);
     Objects.requireNonNull(text);
     uses = List.copyOf(uses);
+  }
+
+  /** A fact whose {@code says} follows from its name and value. */
+  public Fact(
+      String key,
+      String name,
+      String about,
+      String text,
+      double number,
+      From from,
+      String how,
+      List<Object> uses,
+      Because because) {
+    this(key, name, about, text, number, from, how, uses, because, name + ": " + text);
   }
 
   /** A fact that the scenario states. */
@@ -46,11 +62,6 @@ public record Fact(
   public static Fact measured(
       String name, String about, String text, double number, String how, List<Object> uses) {
     return new Fact(name, name, about, text, number, From.MEASURED, how, uses, null);
-  }
-
-  /** Name and value as one text, which rules match in a single comparison. */
-  public String getSays() {
-    return name + ": " + text;
   }
 
   /** Whether the value is a number. */

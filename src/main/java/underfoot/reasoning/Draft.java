@@ -46,6 +46,11 @@ public final class Draft {
     match = now;
   }
 
+  /** The rule now firing. */
+  String rule() {
+    return match == null ? "none" : match.getRule().getName();
+  }
+
   /** Assumes a fact in words. */
   public Fact assume(String name, String about, String value) {
     return held(name, about, value, Double.NaN, From.ASSUMED, because());

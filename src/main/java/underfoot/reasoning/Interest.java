@@ -93,7 +93,7 @@ final class Interest {
       return true;
     }
     if (one instanceof Fact fact) {
-      return asks(Fact.class, fact.name(), fact.getSays(), fact.text(), fact.about(), fact.key());
+      return asks(Fact.class, fact.name(), fact.says(), fact.text(), fact.about(), fact.key());
     }
     if (one instanceof Figure figure) {
       return asks(Figure.class, figure.name(), figure.text(), figure.unit(), figure.source());

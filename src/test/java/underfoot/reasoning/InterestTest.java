@@ -72,7 +72,7 @@ class InterestTest {
       said.append('\n').append(candidate.route()).append(candidate.stack().rise());
       candidate.concluded().stream().map(Conclusion::toString).forEach(said::append);
       for (Fact fact : candidate.facts().all()) {
-        said.append(fact.getSays()).append('@').append(fact.about()).append(fact.number());
+        said.append(fact.says()).append('@').append(fact.about()).append(fact.number());
       }
     }
     return said.toString();
