@@ -11,6 +11,7 @@
 # --- water
 [condition][]The room has a sink or basin but no bath or shower=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom" ) )
 [condition][]The room has water and often a floor drain=Fact( name == "use", about == "", text in ( "bathroom", "utility room", "light commercial" ) )
+[condition][]The room is a bathroom or wet room=Fact( name == "use", about == "", text in ( "bathroom", "wet room" ) )
 [condition][]The room has a shower=Fact( name == "shower", about == "", text != "none" )
 [condition][]The floor is often wet or soaked=Fact( name == "wetness", about == "", text in ( "often wet", "soaked" ) )
 
@@ -22,6 +23,7 @@
 
 # --- doors; the door was named by "There is a door named"
 [condition][]It has a leaf=not Fact( about == $thing.about, says == "leaf: no leaf" )
+[condition][]Its gap was measured=not Unknown( name == "gap under leaf", about == $thing.about )
 [condition][]Its leaf opens into the room=Fact( about == $thing.about, says == "opens: into the room" )
 [condition][]Its leaf opens away from the floor=Fact( name == "opens", about == $thing.about, text in ( "out of the room", "sliding" ) )
 [condition][]Its leaf may be cut=Fact( about == $thing.about, says == "trimming: allowed" )
