@@ -11,6 +11,7 @@
 # --- water
 [condition][]The room has a sink or basin but no bath or shower=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom" ) )
 [condition][]The room has water and often a floor drain=Fact( name == "use", about == "", text in ( "bathroom", "utility room", "light commercial" ) )
+[condition][]The room has a shower=Fact( name == "shower", about == "", text != "none" )
 [condition][]The floor is often wet or soaked=Fact( name == "wetness", about == "", text in ( "often wet", "soaked" ) )
 
 # --- heat
@@ -28,8 +29,8 @@
 [condition][]Its leaf is of solid or panelled timber=Fact( name == "leaf", about == $thing.about, text in ( "solid timber", "panelled timber" ) )
 [condition][]Its leaf is hollow, plastic, metal or glass=Fact( name == "leaf", about == $thing.about, text in ( "hollow-core", "plastic", "steel", "aluminium", "glass" ) )
 [condition][]Its {name} is no more than its {other}=$itsNoMore : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number >= $itsNoMore.number )
-[condition][]Beside the pour its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $deepest : Fact( name == "pour most", about == "" ) Figure( name == "{figure}", number <= $itsLeft.number + $deepest.number )
-[condition][]Even beside the pour its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $deepest : Fact( name == "pour most", about == "" ) Figure( name == "{figure}", number > $itsLeft.number + $deepest.number )
+[condition][]Cut by its most trim its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number <= $itsLeft.number + $itsTrim.number )
+[condition][]Even cut by its most trim its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number > $itsLeft.number + $itsTrim.number )
 [condition][]The new floor would stand above its sill=$itsSill : Fact( name == "sill height", about == $thing.about ) Fact( name == "rise most", about == "", number > $itsSill.number )
 [condition][]The room has an extract fan as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom", "wet room" ) )
 [consequence][]Its leaf may then be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "allowed" ) );
@@ -41,8 +42,6 @@
 [condition][]The room has built-under appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room" ) )
 [condition][]The floor lies over nobody=Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
 [condition][]The floor is carried by joists or floats=Fact( name == "base family", about == "", text in ( "timber", "floating" ) )
-
-[condition][]Others work in the room after the tiler=Fact( name == "fixtures", about == "", text in ( "fitted after tiling", "come out and go back" ) )
 
 # --- choosing
 [condition][]There is a choice of build-ups=Fact( name == "build-ups that stand", text not in ( "0", "1" ) )

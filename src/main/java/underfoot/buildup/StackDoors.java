@@ -9,12 +9,14 @@ import underfoot.measure.Basis;
 import underfoot.measure.Doorway;
 import underfoot.measure.Findings;
 import underfoot.measure.LevelSurvey;
-import underfoot.measure.Pour;
+import underfoot.measure.PourSurface;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 
 /** What a build-up leaves at the doors. */
 final class StackDoors {
+  private static final String BESIDE_THE_POUR = "gap left beside the pour";
+
   private StackDoors() {}
 
   static List<Fact> of(Scenario scenario, Stack stack, Figures figures, Facts facts) {
@@ -24,12 +26,15 @@ final class StackDoors {
       return found.list();
     }
     Optional<LevelSurvey> survey =
-        LevelSurvey.of(scenario).filter(one -> one.room().isPresent() && one.plane().isPresent());
-    Optional<Pour> pour =
+        facts.abouts("door wall").isEmpty()
+            ? Optional.empty()
+            : LevelSurvey.of(scenario)
+                .filter(one -> one.room().isPresent() && one.plane().isPresent());
+    Optional<PourSurface> pour =
         stack.poured() && facts.find("levels wanted") != null
             ? survey.flatMap(
                 one ->
-                    one.pour(
+                    one.surface(
                         facts.text("levels wanted").equals("level"),
                         figures.get("leveller-least-pour").number()))
             : Optional.empty();
@@ -41,7 +46,7 @@ final class StackDoors {
       if (doorway.isPresent() && (pour.isPresent() || !stack.poured())) {
         surveyed(doorway.get(), pour, evenly, door, figures, facts, one);
       } else {
-        unsurveyed(door, figures, facts, one);
+        unsurveyed(door, figures, facts, stack.poured(), evenly, one);
       }
       trim(door, figures, new Facts().addAll(facts.all()).addAll(one.list()), one);
       found.list().addAll(one.list());
@@ -62,7 +67,7 @@ final class StackDoors {
 
   private static void surveyed(
       Doorway doorway,
-      Optional<Pour> pour,
+      Optional<PourSurface> pour,
       double evenly,
       String door,
       Figures figures,
@@ -109,6 +114,22 @@ final class StackDoors {
                 ? "; which way it opens is not said, so it is taken to open into the room"
                 : ""),
         ofGap);
+    if (pour.isPresent()) {
+      double bare = doorway.climbUnderTheLeaf(Optional.empty());
+      found.add(
+          BESIDE_THE_POUR,
+          door,
+          gap - bare - evenly,
+          "mm",
+          Texts.of(gap, "mm")
+              + " gap − "
+              + Texts.of(bare, "mm")
+              + " that the floor stands, at its highest under the leaf and its swing, above the floor"
+              + " in the opening − "
+              + Texts.of(evenly, "mm")
+              + " of layers without the pour",
+          ofGap);
+    }
     Basis ofStep = copy(basis, figures, facts);
     double beyond = ofStep.fact("floor beyond", door);
     double rise = here + evenly;
@@ -121,7 +142,8 @@ final class StackDoors {
     return copy;
   }
 
-  private static void unsurveyed(String door, Figures figures, Facts facts, Findings found) {
+  private static void unsurveyed(
+      String door, Figures figures, Facts facts, boolean poured, double evenly, Findings found) {
     Basis ofGap = new Basis(figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
     double most = ofGap.fact("rise most");
@@ -132,6 +154,15 @@ final class StackDoors {
         "mm",
         Texts.of(gap, "mm") + " − " + Texts.of(most, "mm") + " rise at the most",
         ofGap);
+    if (poured) {
+      found.add(
+          BESIDE_THE_POUR,
+          door,
+          gap - evenly,
+          "mm",
+          Texts.of(gap, "mm") + " − " + Texts.of(evenly, "mm") + " of layers without the pour",
+          ofGap);
+    }
     Basis ofStep = new Basis(figures, facts);
     double beyond = ofStep.fact("floor beyond", door);
     double rise = ofStep.fact("rise");

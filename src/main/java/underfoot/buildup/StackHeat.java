@@ -59,9 +59,9 @@ final class StackHeat {
   }
 
   private static void split(Fact covering, Basis basis, Findings found) {
-    String screed = "screed-over-" + Basis.word2name(basis.word("heating"));
+    String screed = "screed-over-" + Basis.inFigureName(basis.word("heating"));
     double output = basis.fact("heating output");
-    String storey = Basis.word2name(basis.word("storey"));
+    String storey = Basis.inFigureName(basis.word("storey"));
     String use = basis.word("use");
     if (!basis.complete()
         || !basis.hasFigure(screed)

@@ -1,26 +1,22 @@
 package underfoot.knowledge;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.JsonParser;
-import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.StreamReadFeature;
-import tools.jackson.dataformat.yaml.YAMLFactory;
+import java.util.Set;
+import underfoot.scenario.Node;
 import underfoot.scenario.RuleFiles;
+import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.YamlTree;
 
 /**
  * Reads a file of the knowledge base: named entries, each a text or a small table of texts and
- * lists. A tree binder would do, but is the slowest part of a cold start.
+ * lists.
  */
 final class Entries {
-  private static final YAMLFactory YAML =
-      YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+  private static final int MOST_BYTES = 1 << 20;
 
   private Entries() {}
 
@@ -64,74 +60,60 @@ final class Entries {
 
   /** Reads one file. */
   static List<Entry> readFile(RuleFiles files, String path) throws KnowledgeFault {
-    try (InputStream in = files.open(path);
-        JsonParser parser = YAML.createParser(ObjectReadContext.empty(), in)) {
-      return read(path, parser);
-    } catch (JacksonException e) {
-      int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+    Node tree;
+    try {
+      tree = YamlTree.read(path, files.read(path), MOST_BYTES);
+    } catch (ScenarioFaults e) {
+      throw new KnowledgeFault(path, e.faults().get(0).line(), e.faults().get(0).what());
+    }
+    if (!(tree instanceof Node.Keys keys)) {
       throw new KnowledgeFault(
-          path, line, "this is not well-formed YAML, or a name stands twice; check the indents");
-    } catch (IOException e) {
-      throw new KnowledgeFault(path, 0, "the file cannot be read");
+          path,
+          tree.line(),
+          "the file must be a list of entries, each written as name: and what is said of it");
     }
-  }
-
-  private static List<Entry> read(String path, JsonParser parser) throws KnowledgeFault {
     List<Entry> entries = new ArrayList<>();
-    if (parser.nextToken() == null) {
-      return entries;
-    }
-    expect(path, parser, JsonToken.START_OBJECT);
-    while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-      String name = parser.currentName();
-      int line = parser.currentTokenLocation().getLineNr();
-      Map<String, String> fields = new LinkedHashMap<>();
-      Map<String, List<String>> lists = new LinkedHashMap<>();
-      JsonToken token = parser.nextToken();
-      if (token == JsonToken.START_OBJECT) {
-        while (parser.nextToken() == JsonToken.PROPERTY_NAME) {
-          String field = parser.currentName();
-          JsonToken value = parser.nextToken();
-          if (value == JsonToken.START_ARRAY) {
-            lists.put(field, list(path, parser));
-          } else {
-            fields.put(field, scalar(path, parser));
-          }
-        }
-      } else if (token == JsonToken.START_ARRAY) {
-        lists.put("list", list(path, parser));
-      } else {
-        fields.put("text", scalar(path, parser));
+    Set<String> names = new HashSet<>();
+    for (Node.Entry entry : keys.entries()) {
+      if (!names.add(entry.key())) {
+        throw new KnowledgeFault(path, entry.line(), "'" + entry.key() + "' stands twice");
       }
-      entries.add(new Entry(name, path, line, fields, lists));
+      entries.add(read(path, entry));
     }
     return entries;
   }
 
-  private static List<String> list(String path, JsonParser parser) throws KnowledgeFault {
+  private static Entry read(String path, Node.Entry entry) throws KnowledgeFault {
+    Map<String, String> fields = new LinkedHashMap<>();
+    Map<String, List<String>> lists = new LinkedHashMap<>();
+    if (entry.value() instanceof Node.Keys keys) {
+      for (Node.Entry field : keys.entries()) {
+        if (field.value() instanceof Node.Items items) {
+          lists.put(field.key(), list(path, items));
+        } else if (fields.put(field.key(), scalar(path, field.value())) != null) {
+          throw new KnowledgeFault(path, field.line(), "'" + field.key() + "' stands twice");
+        }
+      }
+    } else if (entry.value() instanceof Node.Items items) {
+      lists.put("list", list(path, items));
+    } else {
+      fields.put("text", scalar(path, entry.value()));
+    }
+    return new Entry(entry.key(), path, entry.line(), fields, lists);
+  }
+
+  private static List<String> list(String path, Node.Items items) throws KnowledgeFault {
     List<String> list = new ArrayList<>();
-    while (parser.nextToken() != JsonToken.END_ARRAY) {
-      list.add(scalar(path, parser));
+    for (Node item : items.items()) {
+      list.add(scalar(path, item));
     }
     return list;
   }
 
-  private static String scalar(String path, JsonParser parser) throws KnowledgeFault {
-    JsonToken token = parser.currentToken();
-    if (token == null || !token.isScalarValue()) {
-      throw new KnowledgeFault(
-          path, parser.currentTokenLocation().getLineNr(), "a text or a number belongs here");
+  private static String scalar(String path, Node node) throws KnowledgeFault {
+    if (node instanceof Node.Scalar scalar) {
+      return scalar.text();
     }
-    return parser.getString() == null ? "" : parser.getString();
-  }
-
-  private static void expect(String path, JsonParser parser, JsonToken token)
-      throws KnowledgeFault {
-    if (parser.currentToken() != token) {
-      throw new KnowledgeFault(
-          path,
-          parser.currentTokenLocation().getLineNr(),
-          "the file must be a list of entries, each written as name: and what is said of it");
-    }
+    throw new KnowledgeFault(path, node.line(), "a text or a number belongs here");
   }
 }

@@ -94,7 +94,7 @@ public final class Basis {
    * imposed-load-light-commercial}, or else {@code imposed-load}.
    */
   public double figureFor(String general, String which) {
-    String particular = general + "-" + word2name(which);
+    String particular = general + "-" + inFigureName(which);
     return figure(!which.isEmpty() && figures.has(particular) ? particular : general);
   }
 
@@ -104,7 +104,7 @@ public final class Basis {
   }
 
   /** The words of a fact as they stand within the names of figures. */
-  public static String word2name(String words) {
+  public static String inFigureName(String words) {
     return words.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
   }
 

@@ -114,10 +114,10 @@ public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geomet
   }
 
   /** Depth of a pour midway in the opening, mm. */
-  public double depthInTheOpening(Pour pour) {
+  public double depthInTheOpening(PourSurface pour) {
     double x = (from.x + to.x) / 2;
     double y = (from.y + to.y) / 2;
-    return Math.max(0, pour.surfaceAt(x, y) - floorAt(x, y));
+    return Math.max(0, pour.at(x, y) - floorAt(x, y));
   }
 
   private double floorAt(double x, double y) {
@@ -142,7 +142,7 @@ public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geomet
    *
    * @param pour what is poured; empty where the leaf passes over the floor as it is
    */
-  public double climbUnderTheLeaf(Optional<Pour> pour) {
+  public double climbUnderTheLeaf(Optional<PourSurface> pour) {
     double here = Double.NEGATIVE_INFINITY;
     int steps = ARC;
     for (int i = 0; i <= steps; i++) {
@@ -155,7 +155,7 @@ public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geomet
     if (pour.isPresent()) {
       highest = Double.NEGATIVE_INFINITY;
       for (Coordinate corner : swept.getCoordinates()) {
-        highest = Math.max(highest, pour.get().surfaceAt(corner.x, corner.y));
+        highest = Math.max(highest, pour.get().at(corner.x, corner.y));
       }
     } else {
       double floor = survey.highestWithin(swept);

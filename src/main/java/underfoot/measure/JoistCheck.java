@@ -94,9 +94,9 @@ public final class JoistCheck {
   static String deckMaterial(Basis basis, Facts facts) {
     for (String name : List.of("base", "base beneath")) {
       Fact fact = facts.find(name);
-      if (fact != null && basis.hasFigure("mass-of-" + Basis.word2name(fact.text()))) {
+      if (fact != null && basis.hasFigure("mass-of-" + Basis.inFigureName(fact.text()))) {
         basis.use(fact);
-        return Basis.word2name(fact.text());
+        return Basis.inFigureName(fact.text());
       }
     }
     return "";
@@ -112,7 +112,7 @@ public final class JoistCheck {
   }
 
   private static String gradeStem(Basis basis) {
-    return "timber-" + Basis.word2name(basis.word("joist grade")) + "-";
+    return "timber-" + Basis.inFigureName(basis.word("joist grade")) + "-";
   }
 
   /** Works out deflection, strength and frequency under the dead load before or after. */

@@ -178,9 +178,9 @@ final class LevelMeasure implements Measure {
 
   private static void ofReadings(Pour pour, double least, Basis basis, Findings found) {
     String surface =
-        pour.level()
+        pour.surface().level()
             ? "level surface at "
-                + Texts.of(pour.datumMm(), "mm")
+                + Texts.of(pour.surface().datumMm(), "mm")
                 + " = highest reading + "
                 + Texts.of(least, "mm")
             : "surface parallel to the plane that fits best, "

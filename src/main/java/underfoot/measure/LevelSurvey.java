@@ -190,23 +190,28 @@ public record LevelSurvey(
   }
 
   /**
-   * Pours a levelling compound whose surface is level, or parallel to the plane that fits best.
+   * The surface that a levelling compound comes to.
    *
-   * @param level whether it is level
+   * @param level whether it is level; otherwise it is parallel to the plane that fits best
    * @param leastPourMm depth over the highest reading (over the reading that stands highest above
    *     the plane, where it is not level), mm
-   * @return the pour; empty where the readings lie on one line
+   * @return the surface; empty where the readings lie on one line
    */
+  public Optional<PourSurface> surface(boolean level, double leastPourMm) {
+    return plane.map(
+        fit ->
+            level
+                ? new PourSurface(true, highest().z() + leastPourMm, 0, 0)
+                : new PourSurface(
+                    false,
+                    fit.aMm() + fit.highestMm() + leastPourMm,
+                    fit.bMmPerM(),
+                    fit.cMmPerM()));
+  }
+
+  /** Pours a levelling compound up to such a surface. */
   public Optional<Pour> pour(boolean level, double leastPourMm) {
-    if (plane.isEmpty()) {
-      return Optional.empty();
-    }
-    if (level) {
-      return Optional.of(fill(true, highest().z() + leastPourMm, 0, 0));
-    }
-    BestPlane.Values fit = plane.get();
-    return Optional.of(
-        fill(false, fit.aMm() + fit.highestMm() + leastPourMm, fit.bMmPerM(), fit.cMmPerM()));
+    return surface(level, leastPourMm).map(this::fill);
   }
 
   /**
@@ -215,10 +220,10 @@ public record LevelSurvey(
    * @param datumMm height of the surface, mm
    */
   public Optional<Pour> fillTo(double datumMm) {
-    return plane.isEmpty() ? Optional.empty() : Optional.of(fill(true, datumMm, 0, 0));
+    return plane.map(fit -> fill(new PourSurface(true, datumMm, 0, 0)));
   }
 
-  private Pour fill(boolean level, double datum, double alongX, double alongY) {
+  private Pour fill(PourSurface surface) {
     // Heights are told from the poured surface's own plane, so that it may slope.
     List<underfoot.working.Reading> told = new ArrayList<>();
     for (Coordinate vertex : measured.vertices()) {
@@ -226,29 +231,25 @@ public record LevelSurvey(
           new underfoot.working.Reading(
               vertex.x / 1000,
               vertex.y / 1000,
-              vertex.getZ() - alongX * vertex.x / 1000 - alongY * vertex.y / 1000));
+              vertex.getZ() - surface.at(vertex.x, vertex.y) + surface.datumMm()));
     }
     List<PourVolume.Corner> corners = new ArrayList<>();
     Coordinate[] ring = shape().floor().getExteriorRing().getCoordinates();
     for (int i = 0; i + 1 < ring.length; i++) {
       corners.add(new PourVolume.Corner(ring[i].x / 1000, ring[i].y / 1000));
     }
-    PourVolume.Values values = PourVolume.of(told, corners, datum);
+    PourVolume.Values values = PourVolume.of(told, corners, surface.datumMm());
     List<Double> depths = new ArrayList<>();
     double least = values.minDepthMm();
     double most = values.maxDepthMm();
     for (Reading reading : readings) {
-      double depth =
-          datum + alongX * reading.x() / 1000 + alongY * reading.y() / 1000 - reading.z();
+      double depth = surface.at(reading.x(), reading.y()) - reading.z();
       depths.add(depth);
       least = Math.min(least, depth);
       most = Math.max(most, depth);
     }
     return new Pour(
-        level,
-        datum,
-        alongX,
-        alongY,
+        surface,
         Math.max(0, least),
         values.meanDepthMm(),
         Math.max(0, most),

@@ -31,8 +31,23 @@ class StackMeasuresTest {
   private static Facts after(Scenario scenario, List<Laid> layers, String... concluded) {
     Facts facts = Measured.of(scenario, concluded);
     Figures figures = Measured.knowledge().figures();
-    Stack stack = Stack.of(layers, figures, facts);
+    Stack stack = new Stack(layers.stream().map(one -> layer(one, facts)).toList());
     return facts.addAll(StackMeasures.of(scenario, stack, 0, figures, facts));
+  }
+
+  /** Layers of fixed thickness, so that the figures of kinds may change without these checks. */
+  private static StackLayer layer(Laid laid, Facts facts) {
+    LayerThickness thickness =
+        switch (laid.kind().id()) {
+          case "board-bed" -> LayerThickness.even(3);
+          case "rigid-board" -> LayerThickness.even(10);
+          case "tile-bed" -> LayerThickness.even(4);
+          case "plain-leveller" ->
+              new LayerThickness(
+                  facts.number("pour least"), facts.number("pour mean"), facts.number("pour most"));
+          default -> LayerThickness.even(facts.number("tile thickness"));
+        };
+    return new StackLayer(laid.kind(), thickness, List.of(laid));
   }
 
   private static final List<Laid> BOARD_AND_TILE =
