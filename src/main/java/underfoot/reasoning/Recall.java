@@ -32,7 +32,7 @@ final class Recall {
       key.append('\n');
       if (one instanceof Fact fact) {
         key.append(fact.name()).append('\t').append(fact.about()).append('\t');
-        key.append(fact.text()).append('\t').append(fact.number());
+        key.append(fact.text()).append('\t').append(fact.number()).append('\t').append(fact.from());
       } else if (one instanceof Unknown unknown) {
         key.append('?').append(unknown.name()).append('\t').append(unknown.about());
       } else if (!(one instanceof Figure)) {
