@@ -64,6 +64,30 @@ public record Fact(
     return new Fact(name, name, about, text, number, From.MEASURED, how, uses, null);
   }
 
+  /**
+   * Two facts are the same if they say the same of the same thing and one rule stands behind both.
+   * What that rule matched does not count: otherwise rules that rest on each other would conclude
+   * ever longer chains.
+   */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof Fact that
+            && from == that.from
+            && says.equals(that.says)
+            && about.equals(that.about)
+            && rule().equals(that.rule()));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * says.hashCode() + about.hashCode();
+  }
+
+  private String rule() {
+    return because == null ? "" : because.rule().id();
+  }
+
   /** Whether the value is a number. */
   public boolean hasNumber() {
     return !Double.isNaN(number);

@@ -22,7 +22,7 @@ final class Vocabulary {
   // Nothing
   // else is taken, so that a vocabulary from somebody else cannot run code.
   private static final String VALUE =
-      "(?:\"[^\"\\\\]*\"|-?\\d+(?:\\.\\d+)?|\\$\\w+\\.\\w+(?: [+-] \\$\\w+\\.\\w+)*)";
+      "(?:\"[^\"\\\\]*\"|-?\\d+(?:\\.\\d+)?|From\\.[A-Z]+|\\$\\w+\\.\\w+(?: [+-] \\$\\w+\\.\\w+)*)";
   private static final String CONSTRAINT =
       "\\w+ (?:(?:==|!=|<=|>=|<|>|matches) "
           + VALUE

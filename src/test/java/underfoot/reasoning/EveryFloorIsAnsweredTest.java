@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import underfoot.buildup.Halt;
 import underfoot.buildup.LayerThickness;
@@ -55,7 +56,10 @@ class EveryFloorIsAnsweredTest {
 
   private static void report(List<String> wrong, int answered) {
     if (!wrong.isEmpty()) {
-      fail(wrong.size() + " floors are answered wrongly; the first: " + wrong.get(0));
+      Map<String, Integer> sorts = new TreeMap<>();
+      wrong.forEach(one -> sorts.merge(one.lines().findFirst().orElse(""), 1, Integer::sum));
+      fail(
+          wrong.size() + " floors are answered wrongly, " + sorts + "; the first: " + wrong.get(0));
     }
     assertThat(answered).as("floors that are no contradiction").isGreaterThan(100);
   }
