@@ -39,10 +39,9 @@
 [consequence][]Its leaf must then never be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "never" ) );
 
 # --- rooms
-[condition][]The scenario itself gives {name} as {value}=Fact( about == "", says == "{name}: {value}", from == From.SCENARIO )
 [condition][]The room has units, a WC or appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom" ) )
 [condition][]The room has built-under appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room" ) )
-[condition][]The floor lies over nobody=Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
+[condition][]Nobody has said that it lies on the ground=not Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
 [condition][]The floor is carried by joists or floats=Fact( name == "base family", about == "", text in ( "timber", "floating" ) )
 
 # --- choosing

@@ -74,8 +74,6 @@
 [condition][]A wall or beam holds the floor from below=Fact( says == "supporting wall below: yes" )
 [condition][]A door has been described=exists Fact( name == "door" )
 [condition][]No door has been described=not Fact( name == "door" )
-[condition][]Timber is primed=Laid( layer in ( "board-primer", "ply-primer" ) )
-[condition][]The solid base is primed=Laid( layer in ( "base-primer", "dense-primer" ) )
 [condition][]The room has not been measured=not Fact( name == "longest run" )
 [condition][]Things will stand or be fitted on the floor=Fact( name == "fixtures", text in ( "fitted after tiling", "come out and go back" ) )
 [condition][]The adhesive is to set fast=Fact( says == "adhesive set: rapid" )

@@ -70,6 +70,10 @@ public final class Advisor {
       }
     }
     List<Candidate> candidates = new ArrayList<>();
+    if (pool.stream().anyMatch(one -> one instanceof Halt halt && halt.isStop())) {
+      // Whatever is built, the work must stop: no build-up is worth working out.
+      offers.clear();
+    }
     for (Map.Entry<String, List<Offer>> offer : offers.entrySet()) {
       candidates.add(workOut(scenario, pool, offer.getKey(), offer.getValue()));
     }

@@ -52,9 +52,11 @@ public final class RuleCheck {
     for (RuleText rule : rules) {
       need(rule, "source", rule.note().source(), knowledge.sources().keySet());
       for (String line : rule.when()) {
+        checkTaken(rule, line, true);
         vocabulary.condition(line).ifPresent(said -> checkSlots(rule, said, ids));
       }
       for (String line : rule.then()) {
+        checkTaken(rule, line, false);
         vocabulary.consequence(line).ifPresent(said -> checkSlots(rule, said, ids));
       }
     }
@@ -78,6 +80,27 @@ public final class RuleCheck {
     for (String id : knowledge.wording().ids()) {
       checkFigures(id);
     }
+  }
+
+  private void checkTaken(RuleText rule, String line, boolean condition) {
+    vocabulary
+        .thief(line, condition)
+        .ifPresent(
+            thief ->
+                faults.add(
+                    new RuleFaults.Fault(
+                        rule.file(),
+                        rule.line(),
+                        rule.note().id()
+                            + " says '"
+                            + line
+                            + "', which "
+                            + thief.file()
+                            + ":"
+                            + thief.line()
+                            + " takes first: '"
+                            + thief.said()
+                            + "'; word one of them otherwise")));
   }
 
   private void checkSlots(RuleText rule, Vocabulary.Said said, Set<String> ids) {

@@ -53,7 +53,12 @@ final class Vocabulary {
    * @param pattern what it takes
    * @param slots the names of its slots, in the order of the pattern's groups
    */
-  record Sentence(String file, int line, String said, Pattern pattern, List<String> slots) {}
+  record Sentence(String file, int line, String said, Pattern pattern, List<String> slots) {
+    /** How many characters it says of its own; of two that take a line the longer is meant. */
+    int words() {
+      return SLOT.matcher(said).replaceAll("").length();
+    }
+  }
 
   /**
    * A line of a rule as the vocabulary takes it.
@@ -151,6 +156,30 @@ final class Vocabulary {
   /** How a line after {@code then} is taken; empty if it is no sentence. */
   Optional<Said> consequence(String line) {
     return read(consequences, line);
+  }
+
+  /**
+   * Which earlier sentence would take a line, or part of it, before the one it is meant for; empty
+   * if none. The engine takes the first sentence that is found anywhere in a line.
+   */
+  Optional<Sentence> thief(String line, boolean condition) {
+    List<Sentence> sentences = condition ? conditions : consequences;
+    Sentence meant = null;
+    for (Sentence sentence : sentences) {
+      boolean closer = meant == null || sentence.words() > meant.words();
+      if (closer && sentence.pattern().matcher(line).matches()) {
+        meant = sentence;
+      }
+    }
+    for (Sentence sentence : sentences) {
+      if (sentence == meant) {
+        return Optional.empty();
+      }
+      if (sentence.pattern().matcher(line).find()) {
+        return Optional.of(sentence);
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Said> read(List<Sentence> sentences, String line) {
