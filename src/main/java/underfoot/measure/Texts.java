@@ -11,13 +11,17 @@ public final class Texts {
 
   private Texts() {}
 
-  /** A number with its unit, to at most two decimals, or three figures if that is more. */
+  /**
+   * A number with its unit, to at most two decimals, or three figures if that is more; words for
+   * what is no number.
+   */
   public static String of(double number, String unit) {
+    if (!Double.isFinite(number)) {
+      return Double.isNaN(number) ? "unknown" : "without end";
+    }
     BigDecimal exact = new BigDecimal(number);
     BigDecimal round =
-        Math.abs(number) < 1
-            ? exact.round(THREE_FIGURES)
-            : exact.setScale(2, RoundingMode.HALF_UP);
+        Math.abs(number) < 1 ? exact.round(THREE_FIGURES) : exact.setScale(2, RoundingMode.HALF_UP);
     String digits = round.signum() == 0 ? "0" : round.stripTrailingZeros().toPlainString();
     return digits + (unit.isEmpty() ? "" : " " + unit);
   }

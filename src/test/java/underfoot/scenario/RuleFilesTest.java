@@ -3,6 +3,7 @@ package underfoot.scenario;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.net.URL;
@@ -19,15 +20,17 @@ import org.junit.jupiter.api.io.TempDir;
 
 @DisplayName("The files of the rule base")
 class RuleFilesTest {
-  private static final List<String> FACTS =
-      List.of(
-          "facts/contradictions.yaml",
-          "facts/limits.yaml",
-          "facts/room.yaml",
-          "facts/subfloor.yaml",
-          "facts/tile-and-site.yaml");
+  private static final List<String> FACTS = inTheSource();
 
   @TempDir Path folder;
+
+  private static List<String> inTheSource() {
+    try (Stream<Path> files = Files.list(Path.of("rules/facts"))) {
+      return files.map(file -> "facts/" + file.getFileName()).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   @Test
   @DisplayName("are listed and read from the class path")
