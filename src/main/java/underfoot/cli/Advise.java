@@ -56,7 +56,7 @@ final class Advise implements Callable<Integer> {
   @Override
   public Integer call() throws Complaint {
     PrintWriter out = spec.commandLine().getOut();
-    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
     if (schema) {
       out.print(ScenarioSchema.of(bench.facts()));
       return Exit.FINE;

@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -13,6 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import underfoot.knowledge.MissingKnowledge;
+import underfoot.reasoning.RuleBase;
 
 /** The command line's entry point. */
 @Command(
@@ -24,6 +27,9 @@ import underfoot.knowledge.MissingKnowledge;
 public final class Main implements Runnable {
   private static final int LONGEST_QUOTE = 60;
 
+  /** The commands that think a floor through. */
+  private static final Set<String> THINKING = Set.of("advise", "why");
+
   @Spec private CommandSpec spec;
 
   private Main() {}
@@ -34,7 +40,14 @@ public final class Main implements Runnable {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
-    Surroundings around = new Surroundings(System.in, System.getenv(), System.console() != null);
+    Supplier<RuleBase> shipped = RuleBase::shipped;
+    if (arguments.length > 1 && THINKING.contains(arguments[0])) {
+      // Loading the rules takes longest: it begins before the command line is even read.
+      RuleBase early = RuleBase.shipped();
+      shipped = () -> early;
+    }
+    Surroundings around =
+        new Surroundings(System.in, System.getenv(), System.console() != null, shipped);
     int exit =
         run(
             arguments,
@@ -72,7 +85,7 @@ public final class Main implements Runnable {
             .addSubcommand(new Why(around))
             .addSubcommand(new Rules(around))
             .addSubcommand(new WorkOut())
-            .addSubcommand(new Schema());
+            .addSubcommand(new Schema(around));
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));

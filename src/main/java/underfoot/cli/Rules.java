@@ -46,7 +46,7 @@ final class Rules implements Callable<Integer> {
   public Integer call() throws Complaint {
     PrintWriter out = spec.commandLine().getOut();
     Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
     RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge());
     if (json) {
       if (ids.size() > 1) {

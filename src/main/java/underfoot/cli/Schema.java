@@ -13,12 +13,18 @@ import underfoot.scenario.ScenarioSchema;
     mixinStandardHelpOptions = true,
     description = "The JSON Schema of scenario files, for editors.")
 final class Schema implements Callable<Integer> {
+  private final Surroundings around;
+
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
+  Schema(Surroundings around) {
+    this.around = around;
+  }
+
   @Override
   public Integer call() throws Complaint {
-    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
     spec.commandLine().getOut().print(ScenarioSchema.of(bench.facts()));
     return Exit.FINE;
   }

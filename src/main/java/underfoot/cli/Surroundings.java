@@ -2,6 +2,8 @@ package underfoot.cli;
 
 import java.io.InputStream;
 import java.util.Map;
+import java.util.function.Supplier;
+import underfoot.reasoning.RuleBase;
 import underfoot.report.Page;
 
 /**
@@ -10,8 +12,10 @@ import underfoot.report.Page;
  * @param in standard input
  * @param environment the environment variables
  * @param terminal whether output goes to a terminal
+ * @param shipped the rules that came with the program
  */
-record Surroundings(InputStream in, Map<String, String> environment, boolean terminal) {
+record Surroundings(
+    InputStream in, Map<String, String> environment, boolean terminal, Supplier<RuleBase> shipped) {
   private static final int USUAL_WIDTH = 80;
 
   /** Whether colours are wanted: on a terminal that has them, unless {@code NO_COLOR} is set. */

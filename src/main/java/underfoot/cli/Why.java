@@ -49,7 +49,7 @@ final class Why implements Callable<Integer> {
   @Override
   public Integer call() throws Complaint {
     Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), spec.commandLine().getErr());
+    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
     Advice advice = bench.advise(scenario, around.in());
     List<Decision> decisions = advice.decisions();
     if (id != null) {

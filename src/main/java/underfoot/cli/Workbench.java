@@ -15,8 +15,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.MissingKnowledge;
@@ -52,12 +51,14 @@ final class Workbench {
   private final RuleFiles files;
   private final boolean own;
   private final PrintWriter err;
+  private final Supplier<RuleBase> shipped;
   private FactBook facts;
   private Knowledge knowledge;
 
   /** The rule base that came with the program, or a person's own copy if a folder is given. */
-  Workbench(Path folder, PrintWriter err) throws Complaint {
+  Workbench(Path folder, Surroundings around, PrintWriter err) throws Complaint {
     this.own = folder != null;
+    this.shipped = around.shipped();
     this.err = err;
     if (own && !Files.isDirectory(folder)) {
       throw Complaint.usage(
@@ -123,12 +124,10 @@ final class Workbench {
   /** Reads a scenario and thinks it through. */
   Advice advise(String name, InputStream in) throws Complaint {
     byte[] content = content(name, in);
-    CompletableFuture<RuleBase> rules =
-        own ? null : CompletableFuture.supplyAsync(RuleBase::shipped);
     Scenario scenario = scenario(name, content);
     Knowledge loaded = knowledge();
     Planner planner = new Planner(prices(name, scenario, loaded));
-    Advisor advisor = new Advisor(own ? compile() : join(rules), loaded, planner);
+    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, planner);
     try {
       Counsel counsel = advisor.advise(scenario);
       Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
@@ -161,17 +160,6 @@ final class Workbench {
               + "' beside the scenario\n  write: prices: price-book, for the demonstration one");
     } catch (KnowledgeFault e) {
       throw new Complaint(Exit.SCENARIO_INVALID, e.getMessage());
-    }
-  }
-
-  private static RuleBase join(CompletableFuture<RuleBase> rules) {
-    try {
-      return rules.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
     }
   }
 

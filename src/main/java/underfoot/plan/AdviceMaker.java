@@ -66,6 +66,7 @@ public final class AdviceMaker {
   private final Facts facts;
   private final Justifier justifier;
   private final Map<String, Integer> wordingOrder = new LinkedHashMap<>();
+  private final Set<String> haltsTold = new LinkedHashSet<>();
 
   private AdviceMaker(Counsel counsel) {
     this.counsel = counsel;
@@ -245,8 +246,18 @@ public final class AdviceMaker {
 
   private List<HaltNote> halts() {
     List<HaltNote> notes = new ArrayList<>();
-    for (Same<Halt> same : group(counsel.of(Halt.class), Halt::wording, halt -> "")) {
-      Wording.Filled filled = fill(same.wording, "");
+    Map<Halt, Facts> found = new LinkedHashMap<>();
+    counsel.of(Halt.class).forEach(halt -> found.put(halt, facts));
+    if (counsel.chosen().isEmpty()) {
+      // Nothing may be built: what stops each way is what stops the work.
+      for (Candidate candidate : counsel.candidates()) {
+        candidate.of(Halt.class).forEach(halt -> found.putIfAbsent(halt, candidate.facts()));
+      }
+    }
+    List<Halt> all = List.copyOf(found.keySet());
+    for (Same<Halt> same : group(all, Halt::wording, halt -> "")) {
+      Wording.Filled filled = fill(same.wording, "", found.get(same.all.get(0)));
+      haltsTold.add(same.wording);
       notes.add(
           new HaltNote(
               same.id(),
@@ -293,6 +304,10 @@ public final class AdviceMaker {
               filled.parts(),
               same.about,
               justifier.of(same.because(), filled.used())));
+    }
+    if (counsel.verdict() == Verdict.STOP) {
+      // Nothing is laid, so only what can hurt somebody is worth saying.
+      notes.removeIf(note -> note.severity() != Severity.DANGER);
     }
     notes.sort(Comparator.comparing(CautionNote::severity));
     return notes;
@@ -485,7 +500,11 @@ public final class AdviceMaker {
     }
     List<Halt> stops = candidate.of(Halt.class).stream().filter(Halt::isStop).toList();
     for (Same<Halt> same : group(stops, Halt::wording, one -> "")) {
-      say(same.wording, candidate, texts, used);
+      if (haltsTold.contains(same.wording)) {
+        texts.add(phrases.say("stopped-as-above", "why", lower(title(fill(same.wording, ""), ""))));
+      } else {
+        say(same.wording, candidate, texts, used);
+      }
       because.addAll(same.because());
     }
     return new Alternative(

@@ -70,7 +70,7 @@ public final class Advisor {
       }
     }
     List<Candidate> candidates = new ArrayList<>();
-    if (pool.stream().anyMatch(one -> one instanceof Halt halt && halt.isStop())) {
+    if (stopped(pool)) {
       // Whatever is built, the work must stop: no build-up is worth working out.
       offers.clear();
     }
@@ -78,6 +78,10 @@ public final class Advisor {
       candidates.add(workOut(scenario, pool, offer.getKey(), offer.getValue()));
     }
     return settle(scenario, pool, candidates);
+  }
+
+  private static boolean stopped(List<Object> pool) {
+    return pool.stream().anyMatch(one -> one instanceof Halt halt && halt.isStop());
   }
 
   private List<Object> stated(Scenario scenario) {
@@ -159,15 +163,17 @@ public final class Advisor {
   }
 
   private Counsel settle(Scenario scenario, List<Object> pool, List<Candidate> candidates) {
-    long standing = candidates.stream().filter(Candidate::stands).count();
-    pool.add(
-        Fact.measured(
-            "build-ups that stand",
-            "",
-            Long.toString(standing),
-            standing,
-            standing + " of " + candidates.size() + " build-ups worked out stand",
-            List.of()));
+    if (!stopped(pool)) {
+      long standing = candidates.stream().filter(Candidate::stands).count();
+      pool.add(
+          Fact.measured(
+              "build-ups that stand",
+              "",
+              Long.toString(standing),
+              standing,
+              standing + " of " + candidates.size() + " build-ups worked out stand",
+              List.of()));
+    }
     pool.addAll(rules.think(Stage.SETTLE, knowledge, pool));
     List<Conclusion> general = conclusions(pool);
     List<Criterion> criteria = new ArrayList<>();

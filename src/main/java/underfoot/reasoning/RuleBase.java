@@ -8,6 +8,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -39,21 +43,24 @@ public final class RuleBase {
   // A rule base that concludes without end is a mistake of its rules; no floor needs this many.
   private static final int MOST_FIRINGS = 3_000;
 
-  private final Map<Stage, KieBase> stages;
-  private final Map<Stage, Interest> interests;
+  private final Map<Stage, Future<Loaded>> stages;
   private final Recall recall;
 
-  private RuleBase(Map<Stage, KieBase> stages) {
+  private RuleBase(Map<Stage, Future<Loaded>> stages, Recall recall) {
     this.stages = stages;
-    this.interests = new EnumMap<>(Stage.class);
-    stages.forEach((stage, rules) -> interests.put(stage, Interest.of(rules, stage.rulePackage())));
-    this.recall = null;
+    this.recall = recall;
   }
 
-  private RuleBase(RuleBase rules, Recall recall) {
-    this.stages = rules.stages;
-    this.interests = rules.interests;
-    this.recall = recall;
+  /**
+   * The rules of one pass.
+   *
+   * @param rules the compiled rules
+   * @param interest what they can match at all
+   */
+  private record Loaded(KieBase rules, Interest interest) {
+    static Loaded of(Stage stage, KieBase rules) {
+      return new Loaded(rules, Interest.of(rules, stage.rulePackage()));
+    }
   }
 
   /**
@@ -62,45 +69,63 @@ public final class RuleBase {
    * reasons may be those of another variant.
    */
   RuleBase remembering() {
-    return new RuleBase(this, new Recall());
+    return new RuleBase(stages, new Recall());
   }
 
-  /** Loads the rules that came with the program. */
+  /**
+   * Loads the rules that came with the program. Loading goes on in the background, the first pass
+   * first, and whoever needs a pass waits for it.
+   */
   public static RuleBase shipped() {
+    Map<Stage, Future<Loaded>> stages = new EnumMap<>(Stage.class);
+    List<FutureTask<Loaded>> early = new ArrayList<>();
+    List<FutureTask<Loaded>> late = new ArrayList<>();
+    for (Stage stage : Stage.values()) {
+      FutureTask<Loaded> task = new FutureTask<>(() -> load(stage));
+      stages.put(stage, task);
+      (stage.compareTo(Stage.LAY) < 0 ? early : late).add(task);
+    }
+    for (List<FutureTask<Loaded>> tasks : List.of(early, late)) {
+      Thread loader = new Thread(() -> tasks.forEach(FutureTask::run), "rule loader");
+      loader.setDaemon(true);
+      loader.start();
+    }
+    return new RuleBase(stages, null);
+  }
+
+  private static Loaded load(Stage stage) {
     try {
-      return new RuleBase(loadModels());
+      Model model = (Model) Class.forName(modelOf(stage)).getDeclaredConstructor().newInstance();
+      return Loaded.of(stage, KieBaseBuilder.createKieBaseFromModel(model));
     } catch (IOException | ReflectiveOperationException | LinkageError cannotLoadFast) {
-      return byTheDocumentedRoad();
+      return byTheDocumentedRoad().loaded(stage);
     }
   }
 
-  private static Map<Stage, KieBase> loadModels() throws IOException, ReflectiveOperationException {
-    List<String> classes;
+  /** The name of the class that the rules of a pass were compiled to. */
+  private static String modelOf(Stage stage) throws IOException, ClassNotFoundException {
     try (InputStream in = RuleBase.class.getResourceAsStream(MODEL_LIST)) {
       if (in == null) {
         throw new IOException("no compiled rules beside the program");
       }
-      classes =
-          new String(in.readAllBytes(), StandardCharsets.UTF_8)
-              .lines()
-              .skip(1)
-              .map(String::strip)
-              .filter(line -> !line.isEmpty())
-              .toList();
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .map(String::strip)
+          .filter(name -> name.startsWith(stage.rulePackage() + "."))
+          .findFirst()
+          .orElseThrow(() -> new ClassNotFoundException(stage.rulePackage()));
     }
-    Map<Stage, KieBase> bases = new EnumMap<>(Stage.class);
-    for (Stage stage : Stage.values()) {
-      for (String name : classes) {
-        if (name.startsWith(stage.rulePackage() + ".")) {
-          Model model = (Model) Class.forName(name).getDeclaredConstructor().newInstance();
-          bases.put(stage, KieBaseBuilder.createKieBaseFromModel(model));
-        }
-      }
-      if (!bases.containsKey(stage)) {
-        throw new ClassNotFoundException(stage.rulePackage());
-      }
+  }
+
+  private Loaded loaded(Stage stage) {
+    try {
+      return stages.get(stage).get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while the rules were loading", e);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the rules cannot be loaded", e.getCause());
     }
-    return bases;
   }
 
   /** Compiles the rules that came with the program afresh, as the engine's documentation tells. */
@@ -119,7 +144,7 @@ public final class RuleBase {
    * @throws RuleFaults if they do not compile, with what is wrong by file and line
    */
   public static RuleBase compile(RuleFiles files) throws RuleFaults {
-    Map<Stage, KieBase> bases = new EnumMap<>(Stage.class);
+    Map<Stage, Future<Loaded>> bases = new EnumMap<>(Stage.class);
     List<String> rules = files.list("", ".dslr");
     List<RuleFaults.Fault> faults = new ArrayList<>(RuleText.faults(files, rules));
     if (!faults.isEmpty()) {
@@ -150,21 +175,22 @@ public final class RuleBase {
                 String.valueOf(message.getPath()), message.getLine(), message.getText()));
       }
       if (faults.isEmpty()) {
-        bases.put(
-            stage, services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase());
+        KieBase compiled =
+            services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
+        bases.put(stage, CompletableFuture.completedFuture(Loaded.of(stage, compiled)));
       }
     }
     if (!faults.isEmpty()) {
       throw new RuleFaults(faults);
     }
-    return new RuleBase(bases);
+    return new RuleBase(bases, null);
   }
 
   /** What every rule says of itself, in the order of the passes. */
   public List<RuleNote> notes() {
     List<RuleNote> notes = new ArrayList<>();
     for (Stage stage : Stage.values()) {
-      for (KiePackage found : stages.get(stage).getKiePackages()) {
+      for (KiePackage found : loaded(stage).rules().getKiePackages()) {
         if (found.getName().equals(stage.rulePackage())) {
           for (Rule rule : found.getRules()) {
             notes.add(RuleNotes.of(rule));
@@ -200,7 +226,7 @@ public final class RuleBase {
 
   /** Whether rules of a pass might match it. */
   boolean sees(Stage stage, Object one) {
-    return interests.get(stage).sees(one);
+    return loaded(stage).interest().sees(one);
   }
 
   private void show(Stage stage, Object one, List<Object> shown) {
@@ -210,7 +236,7 @@ public final class RuleBase {
   }
 
   private List<Object> run(Stage stage, Knowledge knowledge, List<Object> shown) {
-    KieSession session = stages.get(stage).newKieSession();
+    KieSession session = loaded(stage).rules().newKieSession();
     try {
       Draft draft = new Draft(knowledge);
       session.setGlobal("draft", draft);

@@ -28,6 +28,10 @@ import underfoot.report.Page.Tone;
 
 /** The advice as plain text, the answer first. */
 public final class TextReport {
+  private static final double HOURS_TOLD = 48;
+  private static final double HOURS_A_DAY = 24;
+  private static final double TENTHS = 10;
+
   private static final String INDENT = "   ";
 
   private final Advice advice;
@@ -112,7 +116,7 @@ public final class TextReport {
   private void told(
       String bullet, String title, String text, List<Justification> because, Tone tone) {
     boolean titled = !title.isEmpty() && !text.startsWith(title);
-    String words = titled ? title + ". " + text : text;
+    String words = titled ? title + (title.endsWith("?") ? " " : ". ") + text : text;
     page.para(bullet, INDENT, words + " " + ids(because), tone);
   }
 
@@ -125,7 +129,11 @@ public final class TextReport {
               ? layer.name()
               : layer.name() + " - " + layer.material();
       page.para(number, INDENT, name, Tone.BOLD);
+      Set<String> given = new HashSet<>();
       for (Justification one : layer.reasons()) {
+        if (!given.add(one.rule().id())) {
+          continue;
+        }
         page.para(
             INDENT,
             INDENT,
@@ -257,22 +265,34 @@ public final class TextReport {
       page.heading(phrases.say("heading-programme"));
       for (ProgrammeStep step : advice.consequences().programme()) {
         page.para(
-            String.format(Locale.ROOT, "%6s ", Texts.of(step.startHour(), "h")),
-            "       ",
-            step.step() + ", " + Texts.of(step.hours(), "h") + " " + ids(step.because()),
+            String.format(Locale.ROOT, "%9s ", hours(step.startHour())),
+            "          ",
+            step.step() + ", " + hours(step.hours()) + " " + ids(step.because()),
             Tone.PLAIN);
       }
     }
     advice.consequences().cost().ifPresent(this::cost);
   }
 
+  /** A time as people plan it: half hours up to two days, then tenths of a day. */
+  private static String hours(double hours) {
+    if (hours < HOURS_TOLD) {
+      return Texts.of(Math.ceil(hours * 2) / 2, "h");
+    }
+    return Texts.of(Math.ceil(hours / HOURS_A_DAY * TENTHS) / TENTHS, "days");
+  }
+
+  private static String money(double sum, String currency) {
+    return String.format(Locale.ROOT, "%.2f %s", sum, currency);
+  }
+
   private void cost(Cost cost) {
     page.heading(phrases.say("heading-cost"));
     for (Cost.Line line : cost.lines()) {
       page.para(
-          " - ", INDENT, line.item() + ": " + Texts.of(line.cost(), cost.currency()), Tone.PLAIN);
+          " - ", INDENT, line.item() + ": " + money(line.cost(), cost.currency()), Tone.PLAIN);
     }
-    page.para(Texts.of(cost.total(), cost.currency()));
+    page.para(phrases.say("cost-total", "total", money(cost.total(), cost.currency())));
   }
 
   private void assumptions() {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import underfoot.reasoning.Floors;
 
 /** Runs the program within the test, without a process of its own. */
 final class Console {
@@ -27,7 +28,11 @@ final class Console {
     int exit =
         Main.run(
             arguments,
-            new Surroundings(new ByteArrayInputStream(input), environment, terminal),
+            new Surroundings(
+                new ByteArrayInputStream(input),
+                environment,
+                terminal,
+                () -> Floors.advisor().rules()),
             out,
             err);
     return new Ran(
