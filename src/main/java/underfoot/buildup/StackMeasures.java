@@ -72,6 +72,11 @@ public final class StackMeasures {
         sum += " − " + Texts.of(old, "mm") + " of deck taken up";
       }
     }
+    double takenUp = basis.factIfHeld("depth taken up", "");
+    if (takenUp > 0) {
+      gone += takenUp;
+      sum += " − " + Texts.of(takenUp, "mm") + " of old floor taken up";
+    }
     LayerThickness rise = stack.rise();
     found.add("rise least", rise.min() - gone, "mm", sum + ", the least of each", basis);
     found.add("rise", rise.mean() - gone, "mm", sum, basis);

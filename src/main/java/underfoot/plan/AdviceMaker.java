@@ -455,14 +455,13 @@ public final class AdviceMaker {
               fact.because() == null ? List.of() : justifier.of(List.of(fact.because()))));
     }
     // What decisions hang on comes first: that is what to find out.
-    all.sort(Comparator.comparing(one -> one.wouldChange().isEmpty()));
+    all.sort(
+        Comparator.comparingInt(one -> -one.wouldChange().stream().mapToInt(String::length).sum()));
     return all;
   }
 
   private String look(FactDefinition definition) {
-    return definition.look().isEmpty()
-        ? phrases.say("find-out", "what", lower(definition.means()))
-        : definition.look();
+    return definition.look().isEmpty() ? definition.ask() : definition.look();
   }
 
   private List<Alternative> alternatives() {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import underfoot.buildup.Wait;
@@ -70,17 +71,7 @@ public final class Planner implements Appraisal {
   public List<Fact> of(Knowledge knowledge, Candidate candidate) {
     List<Fact> found = new ArrayList<>();
     List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts());
-    cost(knowledge, amounts)
-        .ifPresent(
-            cost ->
-                found.add(
-                    Fact.measured(
-                        "cost",
-                        "",
-                        Texts.of(cost.total(), cost.currency()),
-                        cost.total(),
-                        "packs × price from the price book, with contingency",
-                        List.of(knowledge.figures().get(CONTINGENCY)))));
+    cost(knowledge, amounts).ifPresent(cost -> found.addAll(price(knowledge, candidate, cost)));
     List<Timed> timed = timed(knowledge, candidate.facts(), candidate.of(Wait.class));
     if (!timed.isEmpty()) {
       double hours = timed.stream().mapToDouble(one -> one.start() + one.hours()).max().orElse(0);
@@ -94,6 +85,37 @@ public final class Planner implements Appraisal {
               List.of()));
     }
     return found;
+  }
+
+  /** What a build-up costs, and by how much that is over the budget where there is one. */
+  private List<Fact> price(Knowledge knowledge, Candidate candidate, Cost cost) {
+    List<Fact> found = new ArrayList<>();
+    Fact total =
+        Fact.measured(
+            "cost",
+            "",
+            money(cost.total(), cost.currency()),
+            cost.total(),
+            "packs × price from the price book, with contingency",
+            List.of(knowledge.figures().get(CONTINGENCY)));
+    found.add(total);
+    Fact budget = candidate.facts().find("budget");
+    if (budget != null && budget.hasNumber() && budget.text().contains(cost.currency())) {
+      double over = Math.max(0, cost.total() - budget.number());
+      found.add(
+          Fact.measured(
+              "over budget",
+              "",
+              money(over, cost.currency()),
+              over,
+              total.text() + " against " + budget.text(),
+              List.of(total, budget)));
+    }
+    return found;
+  }
+
+  private static String money(double sum, String currency) {
+    return String.format(Locale.ROOT, "%.2f %s", sum, currency);
   }
 
   /** One step with its time. */

@@ -129,11 +129,16 @@ public final class Advisor {
     own.addAll(
         StackMeasures.of(
             scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
+    own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, pool.size())));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(standing(own));
-    List<Conclusion> alone = conclusions(own.subList(pool.size(), own.size()));
-    Candidate judged = new Candidate(route, offers, stack, new Facts().addAll(own), alone);
-    own.addAll(appraisal.of(knowledge, judged));
+    return candidate(route, offers, stack, own, pool.size());
+  }
+
+  /** A build-up with all that is held of it; what follows the common part is its own. */
+  private static Candidate candidate(
+      String route, List<Offer> offers, Stack stack, List<Object> own, int common) {
+    List<Conclusion> alone = conclusions(own.subList(common, own.size()));
     return new Candidate(route, offers, stack, new Facts().addAll(own), alone);
   }
 

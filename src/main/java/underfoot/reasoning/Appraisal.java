@@ -5,7 +5,7 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 
 /**
- * Works out, for a build-up that has been judged, what build-ups are also ranked by: what it costs
+ * Works out, for a build-up that has been laid, what it is also judged and ranked by: what it costs
  * and how long it takes. It is handed to the advisor from above, since plans build on reasoning.
  */
 public interface Appraisal {

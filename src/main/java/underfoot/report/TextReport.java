@@ -1,6 +1,7 @@
 package underfoot.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,7 @@ import underfoot.report.Page.Tone;
 
 /** The advice as plain text, the answer first. */
 public final class TextReport {
+  private static final int CHANGES_TOLD = 3;
   private static final double HOURS_TOLD = 48;
   private static final double HOURS_A_DAY = 24;
   private static final double TENTHS = 10;
@@ -252,12 +254,7 @@ public final class TextReport {
         page.para(
             " - ",
             INDENT,
-            packs
-                + line.item()
-                + ", "
-                + Texts.of(line.amount(), line.unit())
-                + " "
-                + ids(line.because()),
+            packs + line.item() + ", " + amount(line) + " " + ids(line.because()),
             Tone.PLAIN);
       }
     }
@@ -272,6 +269,28 @@ public final class TextReport {
       }
     }
     advice.consequences().cost().ifPresent(this::cost);
+  }
+
+  private static String sentence(String words) {
+    return words.endsWith("?") || words.endsWith(".") ? words : words + ".";
+  }
+
+  /** The first few of many changes; all of them are in the JSON. */
+  private String shortened(String change) {
+    String[] parts = change.split("; ");
+    if (parts.length <= CHANGES_TOLD + 1) {
+      return change;
+    }
+    String first = String.join("; ", Arrays.copyOf(parts, CHANGES_TOLD));
+    return phrases.say(
+        "and-more", "first", first, "count", Integer.toString(parts.length - CHANGES_TOLD));
+  }
+
+  /** An amount as it is bought: whole pieces, the rest to a tenth. */
+  private static String amount(QuantityLine line) {
+    boolean pieces = line.unit().startsWith("pieces");
+    double amount = pieces ? Math.ceil(line.amount()) : Math.ceil(line.amount() * TENTHS) / TENTHS;
+    return Texts.of(amount, line.unit());
   }
 
   /** A time as people plan it: half hours up to two days, then tenths of a day. */
@@ -309,10 +328,10 @@ public final class TextReport {
       page.para(
           " - ",
           INDENT,
-          assumed(one) + (one.look().isEmpty() ? "" : " " + one.look() + "."),
+          assumed(one) + (one.look().isEmpty() ? "" : " " + sentence(one.look())),
           Tone.PLAIN);
       for (String change : one.wouldChange()) {
-        page.para(INDENT + "· ", INDENT + "  ", change, Tone.PLAIN);
+        page.para(INDENT + "· ", INDENT + "  ", shortened(change), Tone.PLAIN);
       }
     }
     if (!idle.isEmpty()) {

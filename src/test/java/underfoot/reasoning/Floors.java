@@ -11,6 +11,7 @@ import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
+import underfoot.plan.Planner;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
@@ -29,7 +30,7 @@ public final class Floors {
       RuleFiles files = RuleFiles.shipped();
       FactBook facts = FactBook.load(files);
       Knowledge knowledge = Knowledge.load(files, facts, "uk");
-      return new Advisor(RuleBase.shipped(), knowledge, Appraisal.none());
+      return new Advisor(RuleBase.shipped(), knowledge, new Planner(knowledge.prices()));
     } catch (ScenarioFaults | KnowledgeFault e) {
       throw new IllegalStateException(e);
     }
