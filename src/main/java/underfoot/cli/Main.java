@@ -60,7 +60,8 @@ public final class Main implements Runnable {
   /** Runs one command line; output is UTF-8. Gives the exit code. */
   static int run(
       String[] arguments, Surroundings around, OutputStream standard, OutputStream error) {
-    PrintWriter out = writer(standard);
+    Outlet standardOut = new Outlet(standard);
+    PrintWriter out = writer(standardOut);
     PrintWriter err = writer(error);
     int exit;
     try {
@@ -70,6 +71,12 @@ public final class Main implements Runnable {
       exit = Exit.INTERNAL;
     }
     out.flush();
+    if (out.checkError() && exit == Exit.FINE) {
+      exit = Exit.INTERNAL;
+      if (!standardOut.closedByReader()) {
+        err.println("The answer could not be written out in full.");
+      }
+    }
     err.flush();
     return exit;
   }

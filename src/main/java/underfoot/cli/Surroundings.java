@@ -40,6 +40,6 @@ record Surroundings(
     } catch (NumberFormatException notSet) {
       columns = USUAL_WIDTH;
     }
-    return new Page(columns <= 0 ? USUAL_WIDTH : columns, colour());
+    return new Page(columns <= 0 ? USUAL_WIDTH : Math.min(columns, Page.MOST_WIDTH), colour());
   }
 }

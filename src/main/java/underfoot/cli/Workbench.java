@@ -150,6 +150,9 @@ final class Workbench {
     try {
       Path beside = name.equals("-") ? null : Path.of(name).toAbsolutePath().getParent();
       Path file = beside == null ? Path.of(named.text()) : beside.resolve(named.text());
+      if (!Files.isRegularFile(file) || Files.size(file) > MOST_READ) {
+        throw new NoSuchFileException(named.text());
+      }
       return PriceBook.own(named.text(), Files.readAllBytes(file));
     } catch (IOException | InvalidPathException e) {
       throw new Complaint(
@@ -159,7 +162,8 @@ final class Workbench {
               + named.text()
               + "' beside the scenario\n  write: prices: price-book, for the demonstration one");
     } catch (KnowledgeFault e) {
-      throw new Complaint(Exit.SCENARIO_INVALID, e.getMessage());
+      throw new Complaint(
+          Exit.SCENARIO_INVALID, place + "this price book cannot be used\n  " + e.getMessage());
     }
   }
 

@@ -60,6 +60,8 @@ public final class AdviceMaker {
   /** The families of layers that such texts are said of. */
   private static final Set<String> CHECKED = Set.of("tile-bed", "tile");
 
+  private static final String TILE_BED = "tile-bed";
+
   private final Counsel counsel;
   private final Knowledge knowledge;
   private final Phrases phrases;
@@ -346,6 +348,12 @@ public final class AdviceMaker {
         Comparator.comparingDouble((LayerCover cover) -> -cover.figure().number())
             .thenComparing(cover -> cover.because().rule().id()));
     Optional<Double> coverage = covers.stream().map(cover -> cover.figure().number()).findFirst();
+    Optional<Double> contactAimedFor =
+        id.equals(TILE_BED)
+            ? counsel.of(Target.class).stream()
+                .map(target -> target.figure().number())
+                .max(Comparator.naturalOrder())
+            : coverage;
     List<Justification> contact = justifier.of(covers.stream().map(LayerCover::because).toList());
     if (coverage.isPresent()) {
       spec.add(
@@ -365,7 +373,7 @@ public final class AdviceMaker {
         reasons,
         spec,
         fixing,
-        coverage,
+        contactAimedFor,
         List.copyOf(because));
   }
 
