@@ -19,6 +19,7 @@
 [condition][]The floor is heated=Fact( about == "", says == "heated: yes" )
 [condition][]The floor heating runs on electricity=Fact( name == "heating", about == "", text in ( "electric mat", "electric cable" ) )
 [condition][]The floor heating runs on warm water=Fact( name == "heating", about == "", text in ( "water pipes in screed", "water pipes in spreader plates", "low-profile overlay" ) )
+[condition][]This heating comes with the new floor=Fact( name == "heating", about == "", text in ( "electric mat", "electric cable", "low-profile overlay" ) )
 [condition][]Warm water pipes lie in or under the boards=Fact( name == "heating", about == "", text in ( "water pipes in spreader plates", "low-profile overlay" ) )
 
 # --- doors; the door was named by "There is a door named"

@@ -62,7 +62,7 @@
 [condition][]The floor is solid=Fact( says == "base family: solid" )
 [condition][]Heating warms the floor=Fact( says == "heated: yes" )
 [condition][]No heating warms the floor=not Fact( says == "heated: yes" )
-[condition][]The heating is there already=Fact( name == "heating", text in ( "water pipes in screed", "water pipes in spreader plates" ) )
+[condition][]The heating is there already=Fact( name == "heating", text in ( "water pipes in screed" ) )
 [condition][]The heating is on during the work=Fact( says == "heating running: yes" )
 [condition][]No shower water runs over the floor=not Fact( says == "wetness: soaked" )
 [condition][]Shower water runs over the floor=Fact( says == "wetness: soaked" )
