@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -42,6 +43,10 @@ public final class Main implements Runnable {
   public static void main(String[] arguments) {
     Supplier<RuleBase> shipped = RuleBase::shipped;
     if (arguments.length > 1 && THINKING.contains(arguments[0])) {
+      OptionalInt elsewhere = Handover.of(arguments);
+      if (elsewhere.isPresent()) {
+        System.exit(elsewhere.getAsInt());
+      }
       // Loading the rules takes longest: it begins before the command line is even read.
       RuleBase early = RuleBase.shipped();
       shipped = () -> early;
