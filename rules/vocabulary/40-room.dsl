@@ -4,6 +4,7 @@
 [condition][]The floor must be levelled=Fact( about == "", says == "levelling: needed" )
 [condition][]The floor need not be levelled=not Fact( says == "levelling: needed" )
 [condition][]The floor is wanted level=Fact( about == "", says == "levels wanted: level" )
+[condition][]A sealer or surface membrane lies beneath it=exists Laid( layer in ( "sulfate-sealer", "surface-dpm" ) )
 [condition][]Heating cables must be buried=Fact( about == "", says == "cables to bury: yes" )
 [consequence][]The floor must then be levelled=insertLogical( draft.conclude( "levelling", "", "needed" ) );
 [consequence][]Heating cables must then be buried=insertLogical( draft.conclude( "cables to bury", "", "yes" ) );
