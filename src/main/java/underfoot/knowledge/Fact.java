@@ -30,8 +30,8 @@ public record Fact(
     Because because,
     String says) {
 
-  private static final double FINEST = 1e6;
-  private static final double LARGE = 1e9;
+  private static final double FINEST = 1e9;
+  private static final double LARGE = 1e6;
 
   /** Copies the list. */
   public Fact {
@@ -64,7 +64,7 @@ public record Fact(
   /** A fact worked out from others. */
   public static Fact measured(
       String name, String about, String text, double number, String how, List<Object> uses) {
-    // Sums of decimal fractions miss their limit by a hair; nothing here is known to a millionth.
+    // Sums of decimal fractions miss their limit by a hair; nothing here is known to a billionth.
     double fine = Math.abs(number) < LARGE ? Math.rint(number * FINEST) / FINEST : number;
     return new Fact(name, name, about, text, fine, From.MEASURED, how, uses, null);
   }

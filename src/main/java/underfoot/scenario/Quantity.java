@@ -17,7 +17,7 @@ public record Quantity(double value, Dimension dimension, String unit, String te
   /** No quantity of a floor needs more; beyond it a number is a slip of the hand. */
   private static final double MOST = 1e12;
 
-  private static final double FINEST = 1000;
+  private static final double FINEST = 1e5;
 
   /** Signs between two numbers that make a range of them. */
   private static final String RANGE = "-±+";
@@ -102,10 +102,9 @@ public record Quantity(double value, Dimension dimension, String unit, String te
         canonical.append(digits).append(' ').append(unit.symbol());
         spaces();
       } while (at < s.length());
-      // A thousandth of the base unit is finer than anybody measures, and keeps 1.3386 in from
-      // falling
-      // a hair short of 34 mm.
-      double fine = Math.round(total * FINEST) / FINEST;
+      // No length is known to a hundred-thousandth of a millimetre; 1.338582677 in is 34 mm.
+      boolean length = dimension == Dimension.LENGTH;
+      double fine = length ? Math.rint(total * FINEST) / FINEST : total;
       return new Quantity(fine, dimension, firstUnit, canonical.toString());
     }
 
