@@ -29,6 +29,8 @@
 [condition][]Its leaf opens into the room=Fact( about == $thing.about, says == "opens: into the room" )
 [condition][]Its leaf opens away from the floor=Fact( name == "opens", about == $thing.about, text in ( "out of the room", "sliding" ) )
 [condition][]Its leaf may be cut=Fact( about == $thing.about, says == "trimming: allowed" )
+[condition][]A new leaf may be hung for it=Fact( about == $thing.about, says == "new leaf: possible" )
+[condition][]No new leaf may be hung for it=not Fact( about == $thing.about, says == "new leaf: possible" )
 [condition][]Its leaf must not be cut=Fact( about == $thing.about, says == "trimming: never" )
 [condition][]Its leaf is of solid or panelled timber=Fact( name == "leaf", about == $thing.about, text in ( "solid timber", "panelled timber" ) )
 [condition][]Its leaf is hollow, plastic, metal or glass=Fact( name == "leaf", about == $thing.about, text in ( "hollow-core", "plastic", "steel", "aluminium", "glass" ) )
