@@ -9,9 +9,13 @@ import java.util.Optional;
  * @param quantities what to buy
  * @param programme the steps of the work in order
  * @param cost what the materials cost; empty without a price book
+ * @param levels how the levelling compound is set out; empty without compound or spot heights
  */
 public record Consequences(
-    List<QuantityLine> quantities, List<ProgrammeStep> programme, Optional<Cost> cost) {
+    List<QuantityLine> quantities,
+    List<ProgrammeStep> programme,
+    Optional<Cost> cost,
+    Optional<LevelPlan> levels) {
   /** Copies the lists. */
   public Consequences {
     quantities = List.copyOf(quantities);
@@ -20,6 +24,6 @@ public record Consequences(
 
   /** Nothing worked out. */
   public static Consequences none() {
-    return new Consequences(List.of(), List.of(), Optional.empty());
+    return new Consequences(List.of(), List.of(), Optional.empty(), Optional.empty());
   }
 }

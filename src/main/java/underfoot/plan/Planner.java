@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import underfoot.buildup.StackLayer;
 import underfoot.buildup.Wait;
 import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
@@ -16,14 +17,18 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.Step;
+import underfoot.measure.LevelSurvey;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Candidate;
 import underfoot.reasoning.Counsel;
+import underfoot.scenario.Reading;
+import underfoot.scenario.Scenario;
 
 /** What follows from a build-up: what to buy, in what order to work, what it costs. */
 public final class Planner implements Appraisal {
   private static final String CONTINGENCY = "contingency";
+  private static final String LEVELLER = "leveller";
   private static final double PER_CENT = 100;
 
   private final PriceBook prices;
@@ -64,7 +69,45 @@ public final class Planner implements Appraisal {
               timed.hours(),
               justifier.of(timed.because(), timed.used())));
     }
-    return new Consequences(quantities, programme, cost(knowledge, amounts));
+    return new Consequences(
+        quantities,
+        programme,
+        cost(knowledge, amounts),
+        levels(counsel.scenario(), candidate, justifier));
+  }
+
+  /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
+  private static Optional<LevelPlan> levels(
+      Scenario scenario, Candidate candidate, Justifier justifier) {
+    Optional<StackLayer> leveller =
+        candidate.stack().layers().stream()
+            .filter(layer -> layer.kind().family().equals(LEVELLER))
+            .findFirst();
+    Optional<LevelSurvey> survey = LevelSurvey.of(scenario);
+    double least = candidate.facts().number("pour least");
+    if (leveller.isEmpty() || survey.isEmpty() || Double.isNaN(least)) {
+      return Optional.empty();
+    }
+    boolean level = candidate.facts().text("levels wanted").equals("level");
+    return survey
+        .get()
+        .pour(level, least)
+        .map(
+            pour -> {
+              List<LevelPlan.Marker> markers = new ArrayList<>();
+              for (int i = 0; i < pour.depthsMm().size(); i++) {
+                Reading reading = scenario.readings().get(i);
+                markers.add(
+                    new LevelPlan.Marker(
+                        reading.x(), reading.y(), reading.z(), pour.depthsMm().get(i)));
+              }
+              return new LevelPlan(
+                  level,
+                  pour.surface().datumMm(),
+                  pour.volumeL(),
+                  markers,
+                  justifier.of(leveller.get().because()));
+            });
   }
 
   @Override

@@ -25,6 +25,7 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
+import underfoot.plan.LevelPlan;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
@@ -126,7 +127,35 @@ public final class JsonReport {
     } else {
       json.writeNull();
     }
+    if (advice.consequences().levels().isPresent()) {
+      levels(advice.consequences().levels().get());
+    }
     array("ranking", advice.ranking(), this::ranking);
+    json.writeEndObject();
+  }
+
+  private void levels(LevelPlan plan) {
+    json.writeName("levels");
+    json.writeStartObject();
+    json.writeName("level");
+    json.writeBoolean(plan.level());
+    number("datumMm", plan.datumMm());
+    number("volumeL", plan.volumeL());
+    array(
+        "markers",
+        plan.markers(),
+        marker -> {
+          json.writeStartObject();
+          number("xMm", marker.xMm());
+          number("yMm", marker.yMm());
+          number("readingMm", marker.readingMm());
+          number("heightMm", marker.heightMm());
+          json.writeEndObject();
+        });
+    json.writeName("because");
+    json.writeStartArray();
+    plan.because().forEach(this::justification);
+    json.writeEndArray();
     json.writeEndObject();
   }
 

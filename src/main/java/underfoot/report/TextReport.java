@@ -23,6 +23,7 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
+import underfoot.plan.LevelPlan;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.report.Page.Tone;
@@ -30,6 +31,7 @@ import underfoot.report.Page.Tone;
 /** The advice as plain text, the answer first. */
 public final class TextReport {
   private static final int CHANGES_TOLD = 3;
+  private static final int MARKERS_TOLD = 40;
   private static final double HOURS_TOLD = 48;
   private static final double HOURS_A_DAY = 24;
   private static final double TENTHS = 10;
@@ -247,6 +249,7 @@ public final class TextReport {
   }
 
   private void consequences() {
+    advice.consequences().levels().ifPresent(this::levels);
     if (!advice.consequences().quantities().isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
       for (QuantityLine line : advice.consequences().quantities()) {
@@ -269,6 +272,37 @@ public final class TextReport {
       }
     }
     advice.consequences().cost().ifPresent(this::cost);
+  }
+
+  /** The markers, from the shallowest to the deepest as they stand in the survey; the first few. */
+  private void levels(LevelPlan plan) {
+    page.heading(phrases.say("heading-levels"));
+    page.para(
+        phrases.say(
+                plan.level() ? "levels-level" : "levels-flat",
+                "volume",
+                Texts.of(Math.ceil(plan.volumeL()), "L"))
+            + " "
+            + ids(plan.because()));
+    int told = Math.min(plan.markers().size(), MARKERS_TOLD);
+    for (LevelPlan.Marker marker : plan.markers().subList(0, told)) {
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say(
+              "marker",
+              "x",
+              Texts.metres(marker.xMm()),
+              "y",
+              Texts.metres(marker.yMm()),
+              "height",
+              Texts.of(Math.round(marker.heightMm() * 2) / 2.0, "mm")),
+          Tone.PLAIN);
+    }
+    if (told < plan.markers().size()) {
+      page.para(
+          phrases.say("markers-more", "count", Integer.toString(plan.markers().size() - told)));
+    }
   }
 
   private static String sentence(String words) {
