@@ -29,6 +29,8 @@
 [condition][]Its leaf opens into the room=Fact( about == $thing.about, says == "opens: into the room" )
 [condition][]Its leaf opens away from the floor=Fact( name == "opens", about == $thing.about, text in ( "out of the room", "sliding" ) )
 [condition][]Its leaf may be cut=Fact( about == $thing.about, says == "trimming: allowed" )
+[condition][]Its leaf is fully described=not Unknown( name == "can be trimmed", about == $thing.about ) not Unknown( name == "leaf", about == $thing.about ) not Unknown( name == "fire door", about == $thing.about )
+[condition][]Its leaf is not fully described=exists Unknown( name in ( "can be trimmed", "leaf", "fire door" ), about == $thing.about )
 [condition][]A new leaf may be hung for it=Fact( about == $thing.about, says == "new leaf: possible" )
 [condition][]No new leaf may be hung for it=not Fact( about == $thing.about, says == "new leaf: possible" )
 [condition][]Its leaf must not be cut=Fact( about == $thing.about, says == "trimming: never" )

@@ -17,7 +17,8 @@ public final class Measures {
           new ClimateMeasure(),
           new StructureMeasure(),
           new MoistureMeasure(),
-          new HeatMeasure());
+          new HeatMeasure(),
+          new FallMeasure());
 
   private Measures() {}
 

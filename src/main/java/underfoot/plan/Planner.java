@@ -196,6 +196,7 @@ public final class Planner implements Appraisal {
       ends.put(step.id(), start + hours);
       next = aside ? next : start + hours;
     }
+    timed.sort(Comparator.comparingDouble(Timed::start));
     return timed;
   }
 

@@ -69,6 +69,10 @@ public final class TextReport {
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
       new Drawing(advice, phrases, page).draw();
+      double above = advice.heights().aboveOldFloor().mean();
+      if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
+        page.para(phrases.say("levels-from-base", "above", mm(above)));
+      }
       layers();
     } else {
       page.blank();
@@ -263,6 +267,9 @@ public final class TextReport {
     }
     if (!advice.consequences().programme().isEmpty()) {
       page.heading(phrases.say("heading-programme"));
+      if (!advice.remedies().isEmpty()) {
+        page.para(phrases.say("programme-from"));
+      }
       for (ProgrammeStep step : advice.consequences().programme()) {
         page.para(
             String.format(Locale.ROOT, "%9s ", hours(step.startHour())),

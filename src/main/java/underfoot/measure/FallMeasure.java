@@ -1,0 +1,51 @@
+package underfoot.measure;
+
+import java.util.List;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.Figures;
+import underfoot.scenario.Scenario;
+import underfoot.working.Fall;
+import underfoot.working.FallLimits;
+
+/**
+ * What the falls to a floor drain come to: the drop from the farthest corner, and how steep the
+ * shortest side is. The room is taken as the smallest rectangle round it.
+ */
+final class FallMeasure implements Measure {
+  private static final String GENTLEST = "fall-gentlest";
+  private static final String STEEPEST = "fall-steepest";
+
+  @Override
+  public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
+    Findings found = new Findings();
+    Basis basis = new Basis(figures, facts);
+    String drain = basis.word("drain place");
+    double longest = basis.fact("longest run");
+    double shortest = basis.fact("shortest run");
+    if (!basis.complete() || !facts.text("wetness").equals("soaked")) {
+      return found.list();
+    }
+    Figure gentlest = figures.get(GENTLEST);
+    FallLimits limits = new FallLimits(n(gentlest), n(figures.get(STEEPEST)));
+    basis.use(gentlest);
+    Worked.with()
+        .key("gradient", gentlest.text())
+        .key("length", longest, "mm")
+        .key("width", shortest, "mm")
+        .key("drain", drain)
+        .run(new Fall(limits))
+        .ifPresent(
+            result -> {
+              found.add("fall height", result.value("fall"), "mm", Worked.how(result), basis);
+              found.add("fall steepest", result.value("steepest"), "", Worked.how(result), basis);
+            });
+    return found.list();
+  }
+
+  /** The n of a figure written 1:n. */
+  private static double n(Figure fall) {
+    return Double.parseDouble(fall.text().substring(fall.text().indexOf(':') + 1).strip());
+  }
+}

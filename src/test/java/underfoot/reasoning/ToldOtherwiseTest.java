@@ -1,0 +1,51 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import underfoot.scenario.Scenario;
+
+/** The same floor told in other units gets the same advice. */
+class ToldOtherwiseTest {
+  @TestFactory
+  Stream<DynamicTest> inches_and_millimetres_get_the_same_advice() throws Exception {
+    return Files.list(Path.of("scenarios"))
+        .filter(file -> file.toString().endsWith(".yaml"))
+        .sorted()
+        .map(
+            file ->
+                DynamicTest.dynamicTest(
+                    file.getFileName().toString(),
+                    () -> {
+                      String metric = Files.readString(file);
+                      String imperial = inInches(metric);
+                      assertThat(imperial).isNotEqualTo(metric);
+                      Counsel one = advise(metric);
+                      Counsel other = advise(imperial);
+                      assertThat(other.verdict()).isEqualTo(one.verdict());
+                      assertThat(other.chosen().map(Candidate::route))
+                          .isEqualTo(one.chosen().map(Candidate::route));
+                      assertThat(Floors.rulesOf(other)).isEqualTo(Floors.rulesOf(one));
+                    }));
+  }
+
+  /** Every length in millimetres, to nine decimals of an inch, keys left alone. */
+  private static String inInches(String yaml) {
+    return java.util.regex.Pattern.compile("(?<=[:\\[ ])(-?\\d+(?:\\.\\d+)?) mm(?=[,}\\]\\n])")
+        .matcher(yaml)
+        .replaceAll(
+            length ->
+                String.format(
+                    java.util.Locale.ROOT, "%.9f in", Double.parseDouble(length.group(1)) / 25.4));
+  }
+
+  private static Counsel advise(String yaml) throws Exception {
+    Scenario scenario = Floors.reader().read("told.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+    return Floors.advisor().advise(scenario);
+  }
+}
