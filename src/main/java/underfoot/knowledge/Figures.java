@@ -12,6 +12,11 @@ import underfoot.scenario.RuleFiles;
 
 /** Every number that a rule or a formula uses, by name. */
 public final class Figures {
+  /** Falls are written 1:n, and n is their number. */
+  private static final String GRADIENT = "1:";
+
+  private static final String DIFFERENCE = "K";
+
   private final Map<String, Figure> byName;
 
   private Figures(Map<String, Figure> byName) {
@@ -41,26 +46,29 @@ public final class Figures {
 
   private static Figure read(Entries.Entry entry) throws KnowledgeFault {
     String text = entry.required("value");
-    int end = 0;
+    boolean gradient = text.startsWith(GRADIENT);
+    int start = gradient ? GRADIENT.length() : 0;
+    int end = start;
     while (end < text.length() && "+-.0123456789eE".indexOf(text.charAt(end)) >= 0) {
       end++;
     }
     double value;
     try {
-      value = Double.parseDouble(text.substring(0, end));
+      value = Double.parseDouble(text.substring(start, end));
     } catch (NumberFormatException e) {
       throw new KnowledgeFault(
           entry.file(),
           entry.line(),
           "figure '" + entry.name() + "' must begin with a number; write value: 3 mm");
     }
+    String unit = text.substring(end).strip();
     return new Figure(
         entry.name(),
         entry.required("description"),
         text,
         value,
-        text.substring(end).strip(),
-        base(text, text.substring(end).strip(), value),
+        gradient ? "the n of 1:n" : unit,
+        base(text, unit, value),
         entry.required("practice"),
         entry.required("source"),
         entry.required("status"),
@@ -69,6 +77,9 @@ public final class Figures {
 
   /** The number in the base unit of its dimension, where scenarios use that dimension. */
   private static double base(String text, String unit, double value) {
+    if (unit.equals(DIFFERENCE)) {
+      return value; // scenarios state temperatures in kelvin, figures only differences
+    }
     for (Dimension dimension : Dimension.values()) {
       boolean ours =
           dimension.units().stream()

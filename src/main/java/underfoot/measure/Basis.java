@@ -82,13 +82,6 @@ public final class Basis {
     return figure.number();
   }
 
-  /** A figure's number in its own unit, for temperature differences, which are no temperatures. */
-  public double difference(String name) {
-    Figure figure = figures.get(name);
-    use(figure);
-    return figure.value();
-  }
-
   /**
    * The figure for a particular case, or failing that the general one: {@code
    * imposed-load-light-commercial}, or else {@code imposed-load}.

@@ -28,7 +28,7 @@ final class FallMeasure implements Measure {
       return found.list();
     }
     Figure gentlest = figures.get(GENTLEST);
-    FallLimits limits = new FallLimits(n(gentlest), n(figures.get(STEEPEST)));
+    FallLimits limits = new FallLimits(gentlest.number(), figures.get(STEEPEST).number());
     basis.use(gentlest);
     Worked.with()
         .key("gradient", gentlest.text())
@@ -42,10 +42,5 @@ final class FallMeasure implements Measure {
               found.add("fall steepest", result.value("steepest"), "", Worked.how(result), basis);
             });
     return found.list();
-  }
-
-  /** The n of a figure written 1:n. */
-  private static double n(Figure fall) {
-    return Double.parseDouble(fall.text().substring(fall.text().indexOf(':') + 1).strip());
   }
 }

@@ -23,7 +23,7 @@ final class HeatMeasure implements Measure {
     Worked.with()
         .key("output", output, "W/m2")
         .key("room", room, "C")
-        .run(new HeatOutput(basis.difference("heated-floor-excess-occupied")))
+        .run(new HeatOutput(basis.figure("heated-floor-excess-occupied")))
         .ifPresent(
             result -> {
               double excess = result.value("excess");

@@ -63,21 +63,22 @@ public final class Advisor {
     measure(scenario, pool);
     pool.addAll(rules.think(Stage.PROPOSE, knowledge, pool));
 
-    Map<String, List<Offer>> offers = new LinkedHashMap<>();
-    for (Object one : pool) {
-      if (one instanceof Offer offer) {
-        offers.computeIfAbsent(offer.route(), route -> new ArrayList<>()).add(offer);
-      }
-    }
     List<Candidate> candidates = new ArrayList<>();
-    if (stopped(pool)) {
-      // Whatever is built, the work must stop: no build-up is worth working out.
-      offers.clear();
-    }
-    for (Map.Entry<String, List<Offer>> offer : offers.entrySet()) {
-      candidates.add(workOut(scenario, pool, offer.getKey(), offer.getValue()));
+    if (!stopped(pool)) { // else, whatever is built, no build-up is worth working out
+      offers(pool)
+          .forEach((route, offers) -> candidates.add(workOut(scenario, pool, route, offers)));
     }
     return settle(scenario, pool, candidates);
+  }
+
+  private static Map<String, List<Offer>> offers(List<Object> pool) {
+    Map<String, List<Offer>> byRoute = new LinkedHashMap<>();
+    for (Object one : pool) {
+      if (one instanceof Offer offer) {
+        byRoute.computeIfAbsent(offer.route(), route -> new ArrayList<>()).add(offer);
+      }
+    }
+    return byRoute;
   }
 
   private static boolean stopped(List<Object> pool) {
@@ -131,7 +132,7 @@ public final class Advisor {
             scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
     own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, pool.size())));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
-    own.addAll(standing(own));
+    own.addAll(ranks(own));
     return candidate(route, offers, stack, own, pool.size());
   }
 
@@ -143,7 +144,7 @@ public final class Advisor {
   }
 
   /** What build-ups may be ranked by once they are judged. */
-  private static List<Fact> standing(List<Object> own) {
+  private static List<Fact> ranks(List<Object> own) {
     Verdict verdict = verdict(conclusions(own));
     long remedies = own.stream().filter(Remedy.class::isInstance).count();
     return List.of(

@@ -25,8 +25,6 @@ import org.kie.api.definition.rule.Rule;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.KieSession;
-import underfoot.buildup.Conclusion;
-import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
 import underfoot.scenario.RuleFiles;
@@ -264,10 +262,5 @@ public final class RuleBase {
     } finally {
       session.dispose();
     }
-  }
-
-  /** Whether an object is something a rule concluded. */
-  static boolean isConcluded(Object object) {
-    return object instanceof Conclusion || (object instanceof Fact fact && fact.because() != null);
   }
 }

@@ -3,11 +3,7 @@ package underfoot.cli;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import underfoot.reasoning.Floors;
 
 /** Runs the program within the test, without a process of its own. */
@@ -37,12 +33,5 @@ final class Console {
             err);
     return new Ran(
         exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
-  /** The example scenarios, by name. */
-  static List<Path> scenarios() throws Exception {
-    try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
-      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
-    }
   }
 }

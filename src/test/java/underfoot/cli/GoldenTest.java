@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import underfoot.reasoning.Floors;
 
 /**
  * Every example scenario gives the advice that was reviewed. {@code mvn test -Dtest=GoldenTest
@@ -21,7 +22,7 @@ class GoldenTest {
 
   @TestFactory
   Stream<DynamicTest> every_scenario_gives_the_advice_that_was_reviewed() throws Exception {
-    return Console.scenarios().stream()
+    return Floors.examples().stream()
         .flatMap(
             file ->
                 Stream.of(
@@ -36,7 +37,7 @@ class GoldenTest {
   @Test
   void no_golden_file_is_without_its_scenario() throws Exception {
     Set<String> names = new TreeSet<>();
-    for (Path file : Console.scenarios()) {
+    for (Path file : Floors.examples()) {
       names.add(name(file) + ".txt");
       names.add(name(file) + ".json");
     }

@@ -1,11 +1,14 @@
 package underfoot.reasoning;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
@@ -45,6 +48,13 @@ public final class Floors {
   public static Scenario read(String name) throws Exception {
     Path file = FLOORS.resolve(name + ".yaml");
     return reader().read(file.toString(), Files.readAllBytes(file));
+  }
+
+  /** The example scenarios in the order of their names. */
+  public static List<Path> examples() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    }
   }
 
   /** A reader by the shipped facts. */

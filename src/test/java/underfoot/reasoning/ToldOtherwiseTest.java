@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -14,9 +15,7 @@ import underfoot.scenario.Scenario;
 class ToldOtherwiseTest {
   @TestFactory
   Stream<DynamicTest> inches_and_millimetres_get_the_same_advice() throws Exception {
-    return Files.list(Path.of("scenarios"))
-        .filter(file -> file.toString().endsWith(".yaml"))
-        .sorted()
+    return Floors.examples().stream()
         .map(
             file ->
                 DynamicTest.dynamicTest(
@@ -36,12 +35,11 @@ class ToldOtherwiseTest {
 
   /** Every length in millimetres, to nine decimals of an inch, keys left alone. */
   private static String inInches(String yaml) {
-    return java.util.regex.Pattern.compile("(?<=[:\\[ ])(-?\\d+(?:\\.\\d+)?) mm(?=[,}\\]\\n])")
+    return Pattern.compile("(?<=[:\\[ ])(-?\\d+(?:\\.\\d+)?) mm(?=[,}\\]\\n])")
         .matcher(yaml)
         .replaceAll(
             length ->
-                String.format(
-                    java.util.Locale.ROOT, "%.9f in", Double.parseDouble(length.group(1)) / 25.4));
+                String.format(Locale.ROOT, "%.9f in", Double.parseDouble(length.group(1)) / 25.4));
   }
 
   private static Counsel advise(String yaml) throws Exception {
