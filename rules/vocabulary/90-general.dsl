@@ -76,6 +76,9 @@
 [consequence][]Fix {layer} with {wording}=insertLogical( draft.fix( "{layer}", "{wording}" ) );
 [consequence][]Bed {layer} with contact of {figure}=insertLogical( draft.cover( "{layer}", "{figure}" ) );
 [consequence][]Aim for tile contact of {figure}=insertLogical( draft.target( "{figure}" ) );
+[consequence][]Allow the time of the {name} for {step}=insertLogical( draft.allowAsFact( "{step}", "{name}" ) );
+[consequence][]Allow {figure} for each square metre for {step}=insertLogical( draft.allowByArea( "{step}", "{figure}" ) );
+[consequence][]Settle with the client first {wording}=insertLogical( draft.beyond( "{wording}" ) );
 [consequence][]Allow {figure} to cure for {step}=insertLogical( draft.allowForCure( "{step}", "{figure}" ) );
 [consequence][]Allow {figure} for {step}=insertLogical( draft.allow( "{step}", "{figure}" ) );
 [consequence][]Rank {order:\d+} by {criterion}=insertLogical( draft.rank( "{order}", "{criterion}" ) );

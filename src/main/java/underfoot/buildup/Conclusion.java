@@ -15,6 +15,7 @@ public sealed interface Conclusion
         Halt,
         Target,
         Wait,
+        ClientLimit,
         Criterion,
         Suggestion {
   /** The rule and what it matched. */

@@ -1,16 +1,25 @@
 package underfoot.buildup;
 
 import underfoot.knowledge.Because;
-import underfoot.knowledge.Figure;
 
 /**
  * A step of the programme with the time it takes or holds up the next. Of several for one step the
- * longest holds.
+ * longest holds, and times for each square metre come on top.
  *
  * @param because why
  * @param step the id of the step's text
- * @param figure the time at the reference temperature of the data sheet
- * @param cures whether it runs faster or slower with temperature
+ * @param hours the time at the reference temperature of the data sheet, h; for each square metre
+ *     where the pace says so
+ * @param pace how the time is to be taken
  */
-public record Wait(Because because, String step, Figure figure, boolean cures)
-    implements Conclusion {}
+public record Wait(Because because, String step, double hours, Pace pace) implements Conclusion {
+  /** How a time is to be taken. */
+  public enum Pace {
+    /** As it stands. */
+    FIXED,
+    /** Slower in the cold and faster in the heat. */
+    CURES,
+    /** For each square metre of the floor. */
+    BY_AREA
+  }
+}

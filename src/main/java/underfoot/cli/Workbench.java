@@ -22,11 +22,13 @@ import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.PriceBook;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
+import underfoot.plan.ChangeNotes;
 import underfoot.plan.Consequences;
 import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Counsel;
+import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
 import underfoot.reasoning.RuleText;
@@ -130,7 +132,10 @@ final class Workbench {
     Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, planner);
     try {
       Counsel counsel = advisor.advise(scenario);
-      Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
+      Consequences consequences =
+          planner
+              .of(counsel, new Justifier(scenario, loaded))
+              .with(ChangeNotes.of(new LeastChange(advisor).of(counsel), planner));
       return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
     } catch (MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());

@@ -6,8 +6,46 @@ package underfoot.knowledge;
  * @param id the name rules use
  * @param place its place in the order of the work
  * @param title what is done or waited for
- * @param waits whether it is a wait and not work
+ * @param kind whether hands work or time passes
  * @param from the step at whose end it begins and that it does not hold up; empty for one that
  *     begins when the step before it ends
+ * @param atStart what has come when it begins, such as the day of grouting; may be empty
+ * @param atEnd what has come when it ends, such as light use; may be empty
+ * @param inUse whether the room is in use when it ends
  */
-public record Step(String id, int place, String title, boolean waits, String from) {}
+public record Step(
+    String id,
+    int place,
+    String title,
+    Kind kind,
+    String from,
+    String atStart,
+    String atEnd,
+    boolean inUse) {
+
+  /** What goes on in a step. */
+  public enum Kind {
+    /** Hands work; it may be broken off in the evening and gone on with next day. */
+    WORK("work"),
+    /** Hands work, and it must be finished in one go. */
+    ONE_GO("one go"),
+    /** Something sets, dries or is kept off, by day and by night. */
+    WAIT("wait");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The word used in the steps file and in JSON. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Whether it is a wait and not work. */
+  public boolean waits() {
+    return kind == Kind.WAIT;
+  }
+}

@@ -31,10 +31,24 @@ public final class Steps {
               entry.name(),
               place,
               entry.required("title"),
-              entry.field("kind").equals("wait"),
-              entry.field("from")));
+              kind(entry),
+              entry.field("from"),
+              entry.field("at-start"),
+              entry.field("at-end"),
+              entry.field("in-use").equals("yes")));
     }
     return new Steps(byId);
+  }
+
+  private static Step.Kind kind(Entries.Entry entry) throws KnowledgeFault {
+    String word = entry.required("kind");
+    for (Step.Kind kind : Step.Kind.values()) {
+      if (kind.word().equals(word)) {
+        return kind;
+      }
+    }
+    throw new KnowledgeFault(
+        FILE, entry.line(), "'" + entry.name() + "' needs as kind one of: work, one go, wait");
   }
 
   /**

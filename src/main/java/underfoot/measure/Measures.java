@@ -17,6 +17,7 @@ public final class Measures {
           new ClimateMeasure(),
           new StructureMeasure(),
           new MoistureMeasure(),
+          new ReadinessMeasure(),
           new HeatMeasure(),
           new FallMeasure());
 

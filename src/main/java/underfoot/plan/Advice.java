@@ -268,6 +268,8 @@ public record Advice(
 
   /** How an alternative stands. */
   public enum Standing {
+    /** It is the way recommended. */
+    RECOMMENDED("recommended"),
     /** It may be built too, but another way comes first. */
     SECOND_CHOICE("second choice"),
     /** It must not be built here. */

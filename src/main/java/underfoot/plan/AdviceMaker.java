@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.Caution;
+import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Halt;
@@ -35,7 +36,6 @@ import underfoot.plan.Advice.Alternative;
 import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Coverage;
-import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.Layer;
@@ -121,7 +121,7 @@ public final class AdviceMaker {
         cautions(),
         chosen.isPresent() ? coverage() : Optional.empty(),
         assumptions,
-        alternatives(),
+        alternatives(consequences.ways()),
         heights,
         mass,
         ranking(),
@@ -274,7 +274,11 @@ public final class AdviceMaker {
 
   private List<RemedyNote> remedies() {
     List<RemedyNote> notes = new ArrayList<>();
-    for (Same<Remedy> same : group(counsel.of(Remedy.class), Remedy::wording, Remedy::about)) {
+    List<Remedy> all = new ArrayList<>(counsel.of(Remedy.class));
+    for (ClientLimit limit : counsel.of(ClientLimit.class)) {
+      all.add(new Remedy(limit.because(), limit.wording(), false, ""));
+    }
+    for (Same<Remedy> same : group(all, Remedy::wording, Remedy::about)) {
       Wording.Filled filled = fill(same.wording, same.about);
       notes.add(
           new RemedyNote(
@@ -472,7 +476,7 @@ public final class AdviceMaker {
     return definition.look().isEmpty() ? definition.ask() : definition.look();
   }
 
-  private List<Alternative> alternatives() {
+  private List<Alternative> alternatives(List<Way> ways) {
     List<Alternative> all = new ArrayList<>();
     Optional<Candidate> chosen = counsel.chosen();
     for (Candidate candidate : counsel.candidates()) {
@@ -480,7 +484,7 @@ public final class AdviceMaker {
       if (!candidate.stands()) {
         all.add(ruledOut(candidate));
       } else if (!isChosen && chosen.isPresent()) {
-        all.add(secondChoice(candidate, chosen.get()));
+        all.add(secondChoice(candidate, chosen.get(), ways));
       }
     }
     for (Same<Suggestion> same :
@@ -528,7 +532,7 @@ public final class AdviceMaker {
     used.addAll(filled.used());
   }
 
-  private Alternative secondChoice(Candidate candidate, Candidate chosen) {
+  private Alternative secondChoice(Candidate candidate, Candidate chosen, List<Way> ways) {
     List<Because> because = new ArrayList<>();
     candidate.offers().stream().map(Offer::because).forEach(because::add);
     String text = phrases.say("second-choice");
@@ -554,12 +558,34 @@ public final class AdviceMaker {
         break;
       }
     }
+    for (Way way : ways) {
+      if (way.id().equals(candidate.route())) {
+        text += gainsAndLosses(way);
+      }
+    }
     return new Alternative(
         candidate.route(),
         Standing.SECOND_CHOICE,
         phrases.way(candidate.route()),
         text,
         justifier.of(because, used));
+  }
+
+  private String gainsAndLosses(Way way) {
+    if (way.gains().isEmpty() && way.givesUp().isEmpty()) {
+      return "";
+    }
+    String id =
+        way.givesUp().isEmpty()
+            ? "only-gains"
+            : way.gains().isEmpty() ? "only-losses" : "gains-and-losses";
+    return ' '
+        + phrases.say(
+            id,
+            "gains",
+            String.join(", ", way.gains()),
+            "losses",
+            String.join(", ", way.givesUp()));
   }
 
   private static String standing(Candidate candidate) {
@@ -583,20 +609,10 @@ public final class AdviceMaker {
     if (chosen.isEmpty()) {
       return new Heights(LayerThickness.even(0), LayerThickness.even(0), List.of());
     }
-    List<Door> doors = new ArrayList<>();
-    for (String door : facts.abouts("door")) {
-      double left = facts.number("gap left", door);
-      double trim = facts.number("trim needed", door);
-      Optional<Boolean> fits =
-          Double.isNaN(left)
-              ? Optional.empty()
-              : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
-      doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
-    }
     LayerThickness above =
         new LayerThickness(
             facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
-    return new Heights(chosen.get().stack().rise(), above, doors);
+    return new Heights(chosen.get().stack().rise(), above, Ways.doors(facts));
   }
 
   private static double tenth(double number) {

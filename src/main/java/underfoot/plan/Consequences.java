@@ -8,22 +8,42 @@ import java.util.Optional;
  *
  * @param quantities what to buy
  * @param programme the steps of the work in order
+ * @param schedule how long the work takes, and the days that are waited for
  * @param cost what the materials cost; empty without a price book
  * @param levels how the levelling compound is set out; empty without compound or spot heights
+ * @param ways every way that was worked out, side by side, the recommended one first
+ * @param changes what would make a way stand or keep the client's limits, the least trouble first;
+ *     empty if the recommended way fits as it is
  */
 public record Consequences(
     List<QuantityLine> quantities,
     List<ProgrammeStep> programme,
+    Schedule schedule,
     Optional<Cost> cost,
-    Optional<LevelPlan> levels) {
+    Optional<LevelPlan> levels,
+    List<Way> ways,
+    List<ChangeNote> changes) {
   /** Copies the lists. */
   public Consequences {
     quantities = List.copyOf(quantities);
     programme = List.copyOf(programme);
+    ways = List.copyOf(ways);
+    changes = List.copyOf(changes);
   }
 
   /** Nothing worked out. */
   public static Consequences none() {
-    return new Consequences(List.of(), List.of(), Optional.empty(), Optional.empty());
+    return none(List.of());
+  }
+
+  /** Nothing recommended, but ways that were worked out. */
+  static Consequences none(List<Way> ways) {
+    return new Consequences(
+        List.of(), List.of(), Schedule.none(), Optional.empty(), Optional.empty(), ways, List.of());
+  }
+
+  /** The same with what would make a way fit. */
+  public Consequences with(List<ChangeNote> changes) {
+    return new Consequences(quantities, programme, schedule, cost, levels, ways, changes);
   }
 }

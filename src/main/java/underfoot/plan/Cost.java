@@ -3,13 +3,14 @@ package underfoot.plan;
 import java.util.List;
 
 /**
- * What the materials cost.
+ * What the materials cost, and the labour if the price book has a price for it.
  *
  * @param total the sum of the lines
+ * @param contingency what of it is kept for what nobody foresaw
  * @param currency such as {@code GBP}
  * @param lines the cost of each thing
  */
-public record Cost(double total, String currency, List<Line> lines) {
+public record Cost(double total, double contingency, String currency, List<Line> lines) {
   /** Copies the list. */
   public Cost {
     lines = List.copyOf(lines);

@@ -1,22 +1,18 @@
 package underfoot.plan;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import underfoot.buildup.StackLayer;
 import underfoot.buildup.Wait;
-import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.PriceBook;
-import underfoot.knowledge.Step;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
@@ -29,6 +25,9 @@ import underfoot.scenario.Scenario;
 public final class Planner implements Appraisal {
   private static final String CONTINGENCY = "contingency";
   private static final String LEVELLER = "leveller";
+  private static final String LABOUR = "labour";
+  private static final double HOURS_A_DAY = 24;
+  private static final double TENTHS = 10;
   private static final double PER_CENT = 100;
 
   private final PriceBook prices;
@@ -44,7 +43,7 @@ public final class Planner implements Appraisal {
   public Consequences of(Counsel counsel, Justifier justifier) {
     Optional<Candidate> chosen = counsel.chosen();
     if (chosen.isEmpty()) {
-      return Consequences.none();
+      return Consequences.none(Ways.of(counsel, this, justifier));
     }
     Candidate candidate = chosen.get();
     Knowledge knowledge = counsel.knowledge();
@@ -59,21 +58,60 @@ public final class Planner implements Appraisal {
               packs(amount),
               justifier.of(amount.layer().because(), amount.used())));
     }
+    Timetable timetable = Timetable.of(knowledge, candidate.facts(), counsel.of(Wait.class));
+    return new Consequences(
+        quantities,
+        programme(timetable, justifier),
+        schedule(timetable),
+        cost(knowledge, amounts, timetable),
+        levels(counsel.scenario(), candidate, justifier),
+        Ways.of(counsel, this, justifier),
+        List.of());
+  }
+
+  private static List<ProgrammeStep> programme(Timetable timetable, Justifier justifier) {
     List<ProgrammeStep> programme = new ArrayList<>();
-    for (Timed timed : timed(knowledge, candidate.facts(), counsel.of(Wait.class))) {
+    for (Timetable.Timed timed : timetable.steps()) {
       programme.add(
           new ProgrammeStep(
               timed.step().id(),
               timed.step().title(),
-              timed.start(),
+              timed.step().kind(),
+              timed.span().start(),
               timed.hours(),
+              timed.span().end(),
+              on(timetable, timed.span().start()),
+              on(timetable, timed.span().end()),
+              timed.critical(),
               justifier.of(timed.because(), timed.used())));
     }
-    return new Consequences(
-        quantities,
-        programme,
-        cost(knowledge, amounts),
-        levels(counsel.scenario(), candidate, justifier));
+    return programme;
+  }
+
+  private static Schedule schedule(Timetable timetable) {
+    List<Milestone> milestones = new ArrayList<>();
+    for (Timetable.Timed timed : timetable.steps()) {
+      milestone(timetable, timed, timed.step().atStart(), timed.span().start(), milestones);
+      milestone(timetable, timed, timed.step().atEnd(), timed.span().end(), milestones);
+    }
+    milestones.sort(Comparator.comparingDouble(Milestone::hour));
+    return new Schedule(timetable.workHours(), timetable.inUseAfter(), milestones);
+  }
+
+  private static void milestone(
+      Timetable timetable,
+      Timetable.Timed timed,
+      String what,
+      double hour,
+      List<Milestone> milestones) {
+    if (!what.isEmpty()) {
+      milestones.add(new Milestone(what, timed.step().id(), hour, on(timetable, hour)));
+    }
+  }
+
+  private static Optional<LocalDateTime> on(Timetable timetable, double hour) {
+    WorkingHours working = timetable.working();
+    return working.dated() ? Optional.of(working.at(hour)) : Optional.empty();
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
@@ -113,25 +151,65 @@ public final class Planner implements Appraisal {
   @Override
   public List<Fact> of(Knowledge knowledge, Candidate candidate) {
     List<Fact> found = new ArrayList<>();
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts());
-    cost(knowledge, amounts).ifPresent(cost -> found.addAll(price(knowledge, candidate, cost)));
-    List<Timed> timed = timed(knowledge, candidate.facts(), candidate.of(Wait.class));
-    if (!timed.isEmpty()) {
-      double hours = timed.stream().mapToDouble(one -> one.start() + one.hours()).max().orElse(0);
-      found.add(
-          Fact.measured(
-              "hours until use",
-              "",
-              Texts.of(hours, "h"),
-              hours,
-              "the steps of the programme one after another",
-              List.of()));
+    Facts facts = candidate.facts();
+    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), facts);
+    Timetable timetable = Timetable.of(knowledge, facts, candidate.of(Wait.class));
+    cost(knowledge, amounts, timetable)
+        .ifPresent(cost -> found.addAll(price(knowledge, candidate, cost)));
+    if (!timetable.steps().isEmpty()) {
+      found.addAll(time(facts, timetable));
     }
     return found;
   }
 
+  /** How long a build-up takes, and by how much that is later than wanted. */
+  private static List<Fact> time(Facts facts, Timetable timetable) {
+    List<Object> used = new ArrayList<>();
+    timetable.steps().forEach(step -> used.addAll(step.used()));
+    List<Object> once = used.stream().distinct().toList();
+    double hours = timetable.inUseAfter();
+    Fact until =
+        Fact.measured(
+            "hours until use",
+            "",
+            span(hours),
+            hours,
+            "the steps of the programme one after another, nights and days off included",
+            once);
+    List<Fact> found = new ArrayList<>();
+    found.add(until);
+    found.add(
+        Fact.measured(
+            "work hours",
+            "",
+            Texts.of(Math.ceil(timetable.workHours()), "h"),
+            timetable.workHours(),
+            "the hours of all steps in which hands work",
+            once));
+    Fact wanted = facts.find("ready within");
+    if (wanted != null && wanted.hasNumber()) {
+      double late = Math.max(0, hours - wanted.number());
+      found.add(
+          Fact.measured(
+              "late by",
+              "",
+              span(late),
+              late,
+              until.text() + " against " + wanted.text(),
+              List.of(until, wanted)));
+    }
+    return found;
+  }
+
+  /** A time as people count it: hours up to two days, then days and tenths. */
+  static String span(double hours) {
+    return hours < 2 * HOURS_A_DAY
+        ? Texts.of(Math.ceil(hours), "h")
+        : Texts.of(Math.ceil(hours / HOURS_A_DAY * TENTHS) / TENTHS, "days");
+  }
+
   /** What a build-up costs, and by how much that is over the budget where there is one. */
-  private List<Fact> price(Knowledge knowledge, Candidate candidate, Cost cost) {
+  private static List<Fact> price(Knowledge knowledge, Candidate candidate, Cost cost) {
     List<Fact> found = new ArrayList<>();
     Fact total =
         Fact.measured(
@@ -144,63 +222,35 @@ public final class Planner implements Appraisal {
     found.add(total);
     Fact budget = candidate.facts().find("budget");
     if (budget != null && budget.hasNumber() && budget.text().contains(cost.currency())) {
-      double over = Math.max(0, cost.total() - budget.number());
+      found.add(over("over budget", cost.total(), cost.currency(), total, budget));
       found.add(
-          Fact.measured(
-              "over budget",
-              "",
-              money(over, cost.currency()),
-              over,
-              total.text() + " against " + budget.text(),
-              List.of(total, budget)));
+          over(
+              "over budget before contingency",
+              cost.total() - cost.contingency(),
+              cost.currency(),
+              total,
+              budget));
     }
     return found;
+  }
+
+  private static Fact over(String name, double sum, String currency, Fact total, Fact budget) {
+    double over = Math.max(0, sum - budget.number());
+    return Fact.measured(
+        name,
+        "",
+        money(over, currency),
+        over,
+        money(sum, currency) + " against " + budget.text(),
+        List.of(total, budget));
   }
 
   private static String money(double sum, String currency) {
     return String.format(Locale.ROOT, "%.2f %s", sum, currency);
   }
 
-  /** One step with its time. */
-  private record Timed(
-      Step step, double start, double hours, List<Because> because, List<Object> used) {}
-
-  private static List<Timed> timed(Knowledge knowledge, Facts facts, List<Wait> waits) {
-    Map<String, List<Wait>> byStep = new LinkedHashMap<>();
-    for (Wait wait : waits) {
-      byStep.computeIfAbsent(wait.step(), id -> new ArrayList<>()).add(wait);
-    }
-    List<Step> steps = new ArrayList<>();
-    byStep.keySet().forEach(id -> steps.add(knowledge.steps().get(id)));
-    steps.sort(Comparator.comparingInt(Step::place));
-    Fact speed = facts.find("cure factor");
-    List<Timed> timed = new ArrayList<>();
-    Map<String, Double> ends = new HashMap<>();
-    double next = 0;
-    for (Step step : steps) {
-      double hours = 0;
-      List<Because> because = new ArrayList<>();
-      List<Object> used = new ArrayList<>();
-      for (Wait wait : byStep.get(step.id())) {
-        boolean scaled = wait.cures() && speed != null && speed.number() > 0;
-        double needed = wait.figure().number() / (scaled ? speed.number() : 1);
-        hours = Math.max(hours, needed);
-        because.add(wait.because());
-        if (scaled && !used.contains(speed)) {
-          used.add(speed);
-        }
-      }
-      boolean aside = ends.containsKey(step.from());
-      double start = aside ? ends.get(step.from()) : next;
-      timed.add(new Timed(step, start, hours, because, used));
-      ends.put(step.id(), start + hours);
-      next = aside ? next : start + hours;
-    }
-    timed.sort(Comparator.comparingDouble(Timed::start));
-    return timed;
-  }
-
-  private Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts) {
+  /** What a build-up costs; empty if its area or the prices are not known. */
+  Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {
     List<Cost.Line> lines = new ArrayList<>();
     double total = 0;
     for (Amount amount : amounts) {
@@ -214,10 +264,16 @@ public final class Planner implements Appraisal {
     if (lines.isEmpty()) {
       return Optional.empty();
     }
+    Optional<PriceBook.Price> labour = prices.find(LABOUR).filter(one -> one.unit().equals("h"));
+    if (labour.isPresent()) {
+      double hours = Math.ceil(timetable.workHours() / labour.get().pack());
+      lines.add(new Cost.Line(LABOUR, hours * labour.get().price()));
+      total += hours * labour.get().price();
+    }
     Figure contingency = knowledge.figures().get(CONTINGENCY);
     double extra = total * contingency.value() / PER_CENT;
-    lines.add(new Cost.Line("contingency of " + contingency.text(), extra));
-    return Optional.of(new Cost(total + extra, prices.currency(), lines));
+    lines.add(new Cost.Line(CONTINGENCY + " of " + contingency.text(), extra));
+    return Optional.of(new Cost(total + extra, extra, prices.currency(), lines));
   }
 
   private int packs(Amount amount) {

@@ -1,18 +1,36 @@
 package underfoot.plan;
 
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
+import underfoot.knowledge.Step;
 
 /**
  * A step of the work.
  *
  * @param id the id by which {@code why} explains it
  * @param step what is done
+ * @param kind whether hands work or time passes
  * @param startHour when it begins, hours from the start of the work
- * @param hours how long it takes or holds up the next
+ * @param hours how long the work or the wait itself is
+ * @param endHour when it ends, hours from the start of the work; later than start and hours
+ *     together where nights and days off lie between
+ * @param begins the date and time it begins; empty without a start date
+ * @param ends the date and time it ends; empty without a start date
+ * @param critical whether a delay of it delays the day the room is in use
  * @param because why it takes so long
  */
 public record ProgrammeStep(
-    String id, String step, double startHour, double hours, List<Justification> because)
+    String id,
+    String step,
+    Step.Kind kind,
+    double startHour,
+    double hours,
+    double endHour,
+    Optional<LocalDateTime> begins,
+    Optional<LocalDateTime> ends,
+    boolean critical,
+    List<Justification> because)
     implements Advice.Decision {
   /** Copies the list. */
   public ProgrammeStep {

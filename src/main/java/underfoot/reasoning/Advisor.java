@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Halt;
@@ -144,7 +145,8 @@ public final class Advisor {
   }
 
   /** What build-ups may be ranked by once they are judged. */
-  private static List<Fact> ranks(List<Object> own) {
+  private List<Fact> ranks(List<Object> own) {
+    String disturbance = new Facts().addAll(own).text("disturbance");
     Verdict verdict = verdict(conclusions(own));
     long remedies = own.stream().filter(Remedy.class::isInstance).count();
     return List.of(
@@ -161,6 +163,13 @@ public final class Advisor {
             Long.toString(remedies),
             remedies,
             "how many things are put right first",
+            List.of()),
+        Fact.measured(
+            "disturbance order",
+            "",
+            disturbance,
+            knowledge.scales().get("disturbances").indexOf(disturbance),
+            "how much the house is disturbed, least first",
             List.of()));
   }
 
@@ -222,7 +231,8 @@ public final class Advisor {
     for (Conclusion one : decisive) {
       if (one instanceof Halt halt && halt.verdict().compareTo(verdict) > 0) {
         verdict = halt.verdict();
-      } else if (one instanceof Remedy && verdict == Verdict.SOUND) {
+      } else if ((one instanceof Remedy || one instanceof ClientLimit)
+          && verdict == Verdict.SOUND) {
         verdict = Verdict.SOUND_ONCE_PUT_RIGHT;
       }
     }

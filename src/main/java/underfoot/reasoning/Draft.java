@@ -7,6 +7,7 @@ import java.util.Map;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
 import underfoot.buildup.Caution;
+import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Halt;
 import underfoot.buildup.Laid;
@@ -27,6 +28,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
+import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.RuleNote;
 
 /**
@@ -157,14 +159,37 @@ public final class Draft {
 
   /** Allows time for a step. */
   public Wait allow(String step, String figure) {
-    Figure read = knowledge.figures().get(figure);
-    return new Wait(because(read), step, read, false);
+    return allow(step, figure, Wait.Pace.FIXED);
   }
 
   /** Allows time for a step that cold slows and heat hastens. */
   public Wait allowForCure(String step, String figure) {
+    return allow(step, figure, Wait.Pace.CURES);
+  }
+
+  /** Allows time for a step for each square metre. */
+  public Wait allowByArea(String step, String figure) {
+    return allow(step, figure, Wait.Pace.BY_AREA);
+  }
+
+  /** Allows for a step the time that a fact the rule matched tells. */
+  public Wait allowAsFact(String step, String name) {
+    for (Object one : match.getObjects()) {
+      if (one instanceof Fact fact && fact.name().equals(name) && fact.hasNumber()) {
+        return new Wait(because(), step, fact.number(), Wait.Pace.FIXED);
+      }
+    }
+    throw new MissingKnowledge("time among what " + match.getRule().getName() + " asks for", name);
+  }
+
+  private Wait allow(String step, String figure, Wait.Pace pace) {
     Figure read = knowledge.figures().get(figure);
-    return new Wait(because(read), step, read, true);
+    return new Wait(because(read), step, read.number(), pace);
+  }
+
+  /** Says that the build-up goes beyond a limit the client set. */
+  public ClientLimit beyond(String wording) {
+    return new ClientLimit(because(), wording);
   }
 
   /** Ranks build-ups by a criterion. */

@@ -23,12 +23,15 @@ import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.Ranking;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
+import underfoot.plan.ChangeNote;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
+import underfoot.plan.Schedule;
+import underfoot.plan.Way;
 
 /**
  * The advice as JSON, format {@code underfoot.advice/1}. Fields may be added to the format, but
@@ -121,6 +124,9 @@ public final class JsonReport {
     number("massKgPerM2", advice.massKgPerM2());
     array("quantities", advice.consequences().quantities(), this::quantity);
     array("programme", advice.consequences().programme(), this::step);
+    schedule(advice.consequences().schedule());
+    array("ways", advice.consequences().ways(), this::way);
+    array("leastChanges", advice.consequences().changes(), this::change);
     json.writeName("cost");
     if (advice.consequences().cost().isPresent()) {
       cost(advice.consequences().cost().get());
@@ -294,13 +300,94 @@ public final class JsonReport {
     json.writeStringProperty("step", step.step());
     number("startHour", step.startHour());
     number("hours", step.hours());
+    number("endHour", step.endHour());
+    json.writeStringProperty("kind", step.kind().word());
+    step.begins().ifPresent(on -> json.writeStringProperty("begins", on.toString()));
+    step.ends().ifPresent(on -> json.writeStringProperty("ends", on.toString()));
+    json.writeBooleanProperty("critical", step.critical());
     because(step);
     json.writeEndObject();
+  }
+
+  private void schedule(Schedule schedule) {
+    json.writeName("schedule");
+    json.writeStartObject();
+    number("workHours", schedule.workHours());
+    number("inUseAfterHours", schedule.inUseAfterHours());
+    array(
+        "milestones",
+        schedule.milestones(),
+        one -> {
+          json.writeStartObject();
+          json.writeStringProperty("what", one.what());
+          json.writeStringProperty("step", one.step());
+          number("hour", one.hour());
+          one.on().ifPresent(on -> json.writeStringProperty("on", on.toString()));
+          json.writeEndObject();
+        });
+    json.writeEndObject();
+  }
+
+  private void change(ChangeNote change) {
+    json.writeStartObject();
+    json.writeStringProperty("text", change.text());
+    texts("with", change.with());
+    json.writeStringProperty("verdict", change.verdict().word());
+    json.writeName("way");
+    way(change.numbers());
+    json.writeEndObject();
+  }
+
+  private void way(Way way) {
+    json.writeStartObject();
+    json.writeStringProperty("id", way.id());
+    json.writeStringProperty("title", way.title());
+    json.writeStringProperty("standing", way.standing().word());
+    array(
+        "layers",
+        way.layers(),
+        layer -> {
+          json.writeStartObject();
+          json.writeStringProperty("id", layer.id());
+          json.writeStringProperty("name", layer.name());
+          thickness("thicknessMm", layer.thickness());
+          json.writeEndObject();
+        });
+    thickness("aboveOldFloorMm", way.aboveOldFloor());
+    array("doors", way.doors(), this::door);
+    number("massKgPerM2", way.massKgPerM2());
+    number("joistRatio", way.joistRatio());
+    number("deckRatio", way.deckRatio());
+    json.writeName("cost");
+    if (way.cost().isPresent()) {
+      cost(way.cost().get());
+    } else {
+      json.writeNull();
+    }
+    number("workHours", way.workHours());
+    number("inUseAfterHours", way.inUseAfterHours());
+    way.inUse().ifPresent(on -> json.writeStringProperty("inUse", on.toString()));
+    json.writeStringProperty("disturbance", way.disturbance());
+    texts("first", way.first());
+    texts("risks", way.risks());
+    texts("against", way.against());
+    texts("gains", way.gains());
+    texts("givesUp", way.givesUp());
+    texts("rules", way.because().stream().map(one -> one.rule().id()).toList());
+    json.writeEndObject();
+  }
+
+  private void texts(String name, List<String> texts) {
+    json.writeName(name);
+    json.writeStartArray();
+    texts.forEach(json::writeString);
+    json.writeEndArray();
   }
 
   private void cost(Cost cost) {
     json.writeStartObject();
     number("total", cost.total());
+    number("contingency", cost.contingency());
     json.writeStringProperty("currency", cost.currency());
     array(
         "lines",

@@ -1,11 +1,13 @@
 package underfoot.report;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
@@ -21,19 +23,22 @@ import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
+import underfoot.plan.ChangeNote;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
+import underfoot.plan.Milestone;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
+import underfoot.plan.Schedule;
 import underfoot.report.Page.Tone;
 
 /** The advice as plain text, the answer first. */
 public final class TextReport {
   private static final int CHANGES_TOLD = 3;
   private static final int MARKERS_TOLD = 40;
-  private static final double HOURS_TOLD = 48;
-  private static final double HOURS_A_DAY = 24;
+  private static final int HOURS_COLUMN = 9;
+  private static final int DATED_COLUMN = 18;
   private static final double TENTHS = 10;
 
   private static final String INDENT = "   ";
@@ -77,9 +82,13 @@ public final class TextReport {
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));
+      changes();
       alternatives("no-way-stands");
     }
     remedies();
+    if (advice.builds()) {
+      changes();
+    }
     cautions();
     coverage();
     doors();
@@ -265,20 +274,50 @@ public final class TextReport {
             Tone.PLAIN);
       }
     }
-    if (!advice.consequences().programme().isEmpty()) {
-      page.heading(phrases.say("heading-programme"));
-      if (!advice.remedies().isEmpty()) {
-        page.para(phrases.say("programme-from"));
-      }
-      for (ProgrammeStep step : advice.consequences().programme()) {
-        page.para(
-            String.format(Locale.ROOT, "%9s ", hours(step.startHour())),
-            "          ",
-            step.step() + ", " + hours(step.hours()) + " " + ids(step.because()),
-            Tone.PLAIN);
-      }
-    }
+    programme();
     advice.consequences().cost().ifPresent(this::cost);
+  }
+
+  private void programme() {
+    List<ProgrammeStep> steps = advice.consequences().programme();
+    if (steps.isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-programme"));
+    Optional<LocalDateTime> first = steps.get(0).begins();
+    if (first.isPresent()) {
+      page.para(phrases.say("programme-dated", "start", Times.day(first.get())));
+    } else {
+      page.para(phrases.say("programme-monday"));
+    }
+    if (!advice.remedies().isEmpty()) {
+      page.para(phrases.say(first.isPresent() ? "programme-by-then" : "programme-from"));
+    }
+    for (ProgrammeStep step : steps) {
+      String when = step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour()));
+      int wide = first.isPresent() ? DATED_COLUMN : HOURS_COLUMN;
+      page.para(
+          String.format(Locale.ROOT, "%s%" + wide + "s ", step.critical() ? "»" : " ", when),
+          " ".repeat(wide + 2),
+          step.step() + ", " + Times.hours(step.hours()) + " " + ids(step.because()),
+          Tone.PLAIN);
+    }
+    Schedule schedule = advice.consequences().schedule();
+    page.para(phrases.say("milestones"));
+    for (Milestone one : schedule.milestones()) {
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say(
+              "milestone-line",
+              "what",
+              capital(one.what()),
+              "when",
+              Times.when(phrases, one.on(), one.hour())),
+          Tone.PLAIN);
+    }
+    page.para(
+        phrases.say("work-in-all", "hours", Texts.of(Math.ceil(schedule.workHours()), "hours")));
   }
 
   /** The markers, from the shallowest to the deepest as they stand in the survey; the first few. */
@@ -334,25 +373,16 @@ public final class TextReport {
     return Texts.of(amount, line.unit());
   }
 
-  /** A time as people plan it: half hours up to two days, then tenths of a day. */
-  private static String hours(double hours) {
-    if (hours < HOURS_TOLD) {
-      return Texts.of(Math.ceil(hours * 2) / 2, "h");
-    }
-    return Texts.of(Math.ceil(hours / HOURS_A_DAY * TENTHS) / TENTHS, "days");
-  }
-
-  private static String money(double sum, String currency) {
-    return String.format(Locale.ROOT, "%.2f %s", sum, currency);
-  }
-
   private void cost(Cost cost) {
     page.heading(phrases.say("heading-cost"));
     for (Cost.Line line : cost.lines()) {
       page.para(
-          " - ", INDENT, line.item() + ": " + money(line.cost(), cost.currency()), Tone.PLAIN);
+          " - ",
+          INDENT,
+          line.item() + ": " + Times.money(line.cost(), cost.currency()),
+          Tone.PLAIN);
     }
-    page.para(phrases.say("cost-total", "total", money(cost.total(), cost.currency())));
+    page.para(phrases.say("cost-total", "total", Times.money(cost.total(), cost.currency())));
   }
 
   private void assumptions() {
@@ -387,6 +417,23 @@ public final class TextReport {
         + ids(one.because());
   }
 
+  private void changes() {
+    List<ChangeNote> changes = advice.consequences().changes();
+    if (changes.isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say(advice.builds() ? "heading-changes-limits" : "heading-changes"));
+    for (ChangeNote change : changes) {
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say("change-then", "change", change.text(), "way", change.way()),
+          Tone.PLAIN);
+      page.para(INDENT, INDENT, WayText.numbers(change.numbers(), phrases), Tone.FAINT);
+    }
+    page.para(phrases.say("changes-proved"));
+  }
+
   private void alternatives(String heading) {
     if (advice.alternatives().isEmpty()) {
       return;
@@ -403,6 +450,9 @@ public final class TextReport {
               + " "
               + ids(one.because()),
           Tone.PLAIN);
+      advice.consequences().ways().stream()
+          .filter(way -> way.id().equals(one.id()))
+          .forEach(way -> page.para(INDENT, INDENT, WayText.numbers(way, phrases), Tone.FAINT));
     }
   }
 

@@ -1,0 +1,12 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * A limit the client set, such as the budget, that the build-up goes beyond. It can be built all
+ * the same, but not before that is settled.
+ *
+ * @param because why
+ * @param wording the id of the text
+ */
+public record ClientLimit(Because because, String wording) implements Conclusion {}

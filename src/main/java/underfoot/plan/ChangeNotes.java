@@ -1,0 +1,58 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Phrases;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.LeastChange.Altered;
+import underfoot.reasoning.LeastChange.Proposal;
+
+/** Puts the changes that would make a way stand into words and numbers. */
+public final class ChangeNotes {
+  private ChangeNotes() {}
+
+  /**
+   * The notes, in the order of the proposals.
+   *
+   * @param proposals what was found
+   * @param planner works out what could be built then
+   */
+  public static List<ChangeNote> of(List<Proposal> proposals, Planner planner) {
+    List<ChangeNote> notes = new ArrayList<>();
+    for (Proposal proposal : proposals) {
+      Counsel then = proposal.then();
+      Phrases phrases = new Phrases(then.knowledge().wording());
+      List<String> asked = new ArrayList<>();
+      List<String> with = new ArrayList<>();
+      for (Altered one : proposal.altered()) {
+        asked.add(ask(then.knowledge(), one, phrases));
+        with.add(Justifier.name(one.change().fact().key(), one.about()) + "=" + one.is());
+      }
+      Way way = Ways.of(then, planner, new Justifier(then.scenario(), then.knowledge())).get(0);
+      String text = String.join(phrases.say("and-also"), asked);
+      notes.add(
+          new ChangeNote(
+              text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1),
+              with,
+              way.title(),
+              then.verdict(),
+              way));
+    }
+    return notes;
+  }
+
+  private static String ask(Knowledge knowledge, Altered one, Phrases phrases) {
+    return phrases.say(
+        one.change().wording(),
+        "by",
+        one.by(),
+        "was",
+        one.was(),
+        "is",
+        one.is(),
+        "it",
+        one.about());
+  }
+}

@@ -1,0 +1,281 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import underfoot.buildup.ClientLimit;
+import underfoot.buildup.Halt;
+import underfoot.knowledge.Changes.Change;
+import underfoot.knowledge.Fact;
+import underfoot.measure.Texts;
+import underfoot.scenario.Dimension;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Given;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+
+/**
+ * The least change of a floor or a job that would make a way stand where none does: one thing
+ * changed, or failing that two together, each by as little as will do. Every change told was proved
+ * by thinking the changed floor through.
+ */
+public final class LeastChange {
+  /** Pairs are many; so many are told. */
+  private static final int PAIRS_TOLD = 3;
+
+  private static final int HALVINGS = 12;
+
+  private final Advisor advisor;
+
+  /**
+   * @param advisor who thinks the changed floors through
+   */
+  public LeastChange(Advisor advisor) {
+    this.advisor = advisor.remembering();
+  }
+
+  /**
+   * A fact changed.
+   *
+   * @param change what was changed
+   * @param about which of several things it is about; empty for the room
+   * @param was its value before, in words
+   * @param is its value now, as a scenario writes it
+   * @param by how much it was changed; empty where the value is none of more or less
+   */
+  public record Altered(Change change, String about, String was, String is, String by) {}
+
+  /**
+   * A change that makes a way stand.
+   *
+   * @param altered what is changed, together
+   * @param then what is decided of the changed floor
+   */
+  public record Proposal(List<Altered> altered, Counsel then) {
+    /** Copies the list. */
+    public Proposal {
+      altered = List.copyOf(altered);
+    }
+  }
+
+  /** What could be tried of one change: either values in turn, or more and more of one. */
+  private record Trial(
+      Change change,
+      String about,
+      Given before,
+      double now,
+      List<Option> options,
+      boolean stepped) {
+
+    /** The furthest that may be tried. */
+    Option furthest() {
+      return stepped
+          ? amount(Math.floor((change.bound() - now) / change.step() + 1e-9))
+          : options.get(options.size() - 1);
+    }
+
+    /** So many steps. */
+    Option amount(double steps) {
+      double by = steps * change.step();
+      return new Option(text(now + by), text(Math.abs(by)));
+    }
+
+    private String text(double number) {
+      FactDefinition fact = change.fact();
+      if (fact.dimension() == Dimension.MONEY) {
+        return Texts.of(number, before.text().substring(before.text().lastIndexOf(' ') + 1));
+      }
+      if (change.unit() != null) {
+        return Texts.of(
+            number / change.unit().factor() - change.unit().offset(), change.unit().symbol());
+      }
+      return Texts.of(number, fact.dimension() == null ? "" : fact.dimension().base());
+    }
+  }
+
+  /** One value to try. */
+  private record Option(String value, String by) {}
+
+  /**
+   * Whether a floor can be built as it stands: a way was chosen, and it keeps the limits the client
+   * set.
+   */
+  public static boolean fits(Counsel counsel) {
+    return counsel.chosen().isPresent() && counsel.of(ClientLimit.class).isEmpty();
+  }
+
+  /**
+   * Searches.
+   *
+   * @param counsel what was decided of the floor as it is
+   * @return the changes that make it fit, the least trouble first; empty if it fits already, if
+   *     something stops it that no change of the job can mend, or if no change was found
+   */
+  public List<Proposal> of(Counsel counsel) {
+    boolean beyondMending =
+        counsel.general().stream().anyMatch(one -> one instanceof Halt halt && halt.isStop())
+            && counsel.candidates().isEmpty();
+    if (fits(counsel) || beyondMending) {
+      return List.of();
+    }
+    List<Trial> trials = trials(counsel);
+    List<Proposal> single =
+        trials.parallelStream()
+            .map(trial -> least(counsel.scenario(), List.of(), trial))
+            .flatMap(Optional::stream)
+            .toList();
+    return single.isEmpty() ? pairs(counsel.scenario(), trials) : single;
+  }
+
+  private List<Proposal> pairs(Scenario scenario, List<Trial> trials) {
+    List<int[]> places = new ArrayList<>();
+    for (int i = 0; i < trials.size(); i++) {
+      for (int j = i + 1; j < trials.size(); j++) {
+        if (!trials.get(i).change().equals(trials.get(j).change())
+            || !trials.get(i).about().equals(trials.get(j).about())) {
+          places.add(new int[] {i, j});
+        }
+      }
+    }
+    List<int[]> promising =
+        places.parallelStream()
+            .filter(
+                pair ->
+                    proved(
+                            scenario,
+                            List.of(
+                                altered(trials.get(pair[0]), trials.get(pair[0]).furthest()),
+                                altered(trials.get(pair[1]), trials.get(pair[1]).furthest())))
+                        .isPresent())
+            .limit(PAIRS_TOLD)
+            .toList();
+    return promising.stream()
+        .map(pair -> both(scenario, trials.get(pair[0]), trials.get(pair[1])))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** The least of the second with the first at its furthest, then the least of the first. */
+  private Optional<Proposal> both(Scenario scenario, Trial first, Trial second) {
+    Optional<Proposal> found = least(scenario, List.of(altered(first, first.furthest())), second);
+    if (found.isEmpty()) {
+      return found;
+    }
+    Altered kept = found.get().altered().get(1);
+    Optional<Proposal> less = least(scenario, List.of(kept), first);
+    return less.isPresent() ? less : found;
+  }
+
+  private static Altered altered(Trial trial, Option option) {
+    return new Altered(
+        trial.change(), trial.about(), trial.before().text(), option.value(), option.by());
+  }
+
+  private static List<Trial> trials(Counsel counsel) {
+    List<Trial> trials = new ArrayList<>();
+    for (Change change : counsel.knowledge().changes()) {
+      for (Given given : counsel.scenario().givens()) {
+        if (given.definition().key().equals(change.fact().key())) {
+          trial(counsel, change, given).ifPresent(trials::add);
+        }
+      }
+    }
+    return trials;
+  }
+
+  private static Optional<Trial> trial(Counsel counsel, Change change, Given given) {
+    Fact held = counsel.factsOfChosen().find(change.fact().called(), given.about());
+    String now = given.known() ? given.text() : held == null ? "" : held.text();
+    double number = given.known() ? given.number() : held == null ? Double.NaN : held.number();
+    if (!change.onlyFor().isEmpty() && !change.onlyFor().contains(now)) {
+      return Optional.empty();
+    }
+    List<Option> options = new ArrayList<>();
+    for (String value : change.to()) {
+      if (!value.equals(now)) {
+        options.add(new Option(value, ""));
+      }
+    }
+    // How texts are written is the same for all of a trial.
+    Trial bare = new Trial(change, given.about(), given, number, List.of(), true);
+    if (!Double.isNaN(number)) {
+      for (double factor : change.times()) {
+        options.add(new Option(bare.text(number * factor), ""));
+      }
+      for (double more : change.more()) {
+        options.add(new Option(bare.text(number + more), bare.text(more)));
+      }
+      if (change.step() != 0 && (change.bound() - number) / change.step() >= 1) {
+        return Optional.of(bare);
+      }
+    }
+    return options.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Trial(change, given.about(), given, number, options, false));
+  }
+
+  /** The least of one change that makes the floor fit, with others already made. */
+  private Optional<Proposal> least(Scenario scenario, List<Altered> made, Trial trial) {
+    if (!trial.stepped()) {
+      for (Option option : trial.options()) {
+        Optional<Proposal> proposal = proved(scenario, with(made, altered(trial, option)));
+        if (proposal.isPresent()) {
+          return proposal;
+        }
+      }
+      return Optional.empty();
+    }
+    DoubleFunction<Optional<Proposal>> at =
+        steps -> proved(scenario, with(made, altered(trial, trial.amount(steps))));
+    double most = Math.floor((trial.change().bound() - trial.now()) / trial.change().step() + 1e-9);
+    double enough = firstThatDoes(at, most);
+    if (Double.isNaN(enough)) {
+      return Optional.empty();
+    }
+    double tooLittle = enough == 1 ? 0 : Math.floor(enough / 2);
+    while (enough - tooLittle > 1) {
+      double middle = Math.floor((enough + tooLittle) / 2);
+      if (at.apply(middle).isPresent()) {
+        enough = middle;
+      } else {
+        tooLittle = middle;
+      }
+    }
+    // Where one step is more than is needed, less than a step is told.
+    for (int i = 0; i < HALVINGS && at.apply(enough / 2).isPresent(); i++) {
+      enough /= 2;
+    }
+    return at.apply(enough);
+  }
+
+  /** Doubles the steps until they do, so that the least is found near the least. */
+  private static double firstThatDoes(DoubleFunction<Optional<Proposal>> at, double most) {
+    for (double steps = 1; steps < most; steps *= 2) {
+      if (at.apply(steps).isPresent()) {
+        return steps;
+      }
+    }
+    return at.apply(most).isPresent() ? most : Double.NaN;
+  }
+
+  private static List<Altered> with(List<Altered> made, Altered one) {
+    List<Altered> all = new ArrayList<>(made);
+    all.add(one);
+    return all;
+  }
+
+  /** The changed floor thought through; empty if it does not fit, or cannot be so. */
+  private Optional<Proposal> proved(Scenario scenario, List<Altered> altered) {
+    try {
+      Scenario changed = scenario;
+      for (Altered one : altered) {
+        changed = changed.with(one.change().fact().key(), one.about(), one.is());
+      }
+      Counsel then = advisor.advise(changed);
+      return fits(then) ? Optional.of(new Proposal(altered, then)) : Optional.empty();
+    } catch (ScenarioFaults impossibleHere) {
+      return Optional.empty();
+    }
+  }
+}
