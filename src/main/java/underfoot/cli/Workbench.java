@@ -135,7 +135,7 @@ final class Workbench {
       Consequences consequences =
           planner
               .of(counsel, new Justifier(scenario, loaded))
-              .with(ChangeNotes.of(new LeastChange(advisor).of(counsel), planner));
+              .with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner));
       return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
     } catch (MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());

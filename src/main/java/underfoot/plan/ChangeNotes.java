@@ -31,7 +31,10 @@ public final class ChangeNotes {
         with.add(Justifier.name(one.change().fact().key(), one.about()) + "=" + one.is());
       }
       Way way = Ways.of(then, planner, new Justifier(then.scenario(), then.knowledge())).get(0);
-      String text = String.join(phrases.say("and-also"), asked);
+      String text =
+          asked.size() == 1
+              ? asked.get(0)
+              : phrases.say("two-changes", "one", asked.get(0), "other", asked.get(1));
       notes.add(
           new ChangeNote(
               text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1),

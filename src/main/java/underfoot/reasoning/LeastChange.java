@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Predicate;
 import underfoot.buildup.ClientLimit;
-import underfoot.buildup.Halt;
 import underfoot.knowledge.Changes.Change;
 import underfoot.knowledge.Fact;
 import underfoot.measure.Texts;
@@ -27,12 +27,11 @@ public final class LeastChange {
   private static final int HALVINGS = 12;
 
   private final Advisor advisor;
+  private final Predicate<Counsel> wanted;
 
-  /**
-   * @param advisor who thinks the changed floors through
-   */
-  public LeastChange(Advisor advisor) {
-    this.advisor = advisor.remembering();
+  private LeastChange(Advisor advisor, Predicate<Counsel> wanted) {
+    this.advisor = advisor;
+    this.wanted = wanted;
   }
 
   /**
@@ -98,34 +97,49 @@ public final class LeastChange {
   private record Option(String value, String by) {}
 
   /**
-   * Whether a floor can be built as it stands: a way was chosen, and it keeps the limits the client
-   * set.
+   * Searches for what would let a floor be built: for a way to stand if none does, and else for the
+   * recommended way to keep the limits the client set.
+   *
+   * @param advisor who thinks the changed floors through
+   * @param counsel what was decided of the floor as it is
+   * @return the changes that do, the least trouble first; empty if it fits already, if something
+   *     stops it that no change of the job can mend, or if no change was found
    */
-  public static boolean fits(Counsel counsel) {
-    return counsel.chosen().isPresent() && counsel.of(ClientLimit.class).isEmpty();
+  public static List<Proposal> of(Advisor advisor, Counsel counsel) {
+    boolean stands = counsel.chosen().isPresent();
+    if (stands && keepsLimits(counsel)) {
+      return List.of();
+    }
+    return search(
+        advisor, counsel, stands ? LeastChange::keepsLimits : then -> then.chosen().isPresent());
   }
 
   /**
-   * Searches.
+   * Searches for what would make something hold.
    *
+   * @param advisor who thinks the changed floors through
    * @param counsel what was decided of the floor as it is
-   * @return the changes that make it fit, the least trouble first; empty if it fits already, if
-   *     something stops it that no change of the job can mend, or if no change was found
+   * @param wanted what is to hold of the changed floor
+   * @return the changes that do, the least trouble first; empty if something stops the floor that
+   *     no change of the job can mend, or if no change was found
    */
-  public List<Proposal> of(Counsel counsel) {
-    boolean beyondMending =
-        counsel.general().stream().anyMatch(one -> one instanceof Halt halt && halt.isStop())
-            && counsel.candidates().isEmpty();
-    if (fits(counsel) || beyondMending) {
+  public static List<Proposal> search(Advisor advisor, Counsel counsel, Predicate<Counsel> wanted) {
+    if (counsel.candidates().isEmpty()) {
       return List.of();
     }
+    LeastChange search = new LeastChange(advisor.remembering(), wanted);
     List<Trial> trials = trials(counsel);
     List<Proposal> single =
         trials.parallelStream()
-            .map(trial -> least(counsel.scenario(), List.of(), trial))
+            .map(trial -> search.least(counsel.scenario(), List.of(), trial))
             .flatMap(Optional::stream)
             .toList();
-    return single.isEmpty() ? pairs(counsel.scenario(), trials) : single;
+    return single.isEmpty() ? search.pairs(counsel.scenario(), trials) : single;
+  }
+
+  /** Whether a way was chosen that keeps the limits the client set. */
+  public static boolean keepsLimits(Counsel counsel) {
+    return counsel.chosen().isPresent() && counsel.of(ClientLimit.class).isEmpty();
   }
 
   private List<Proposal> pairs(Scenario scenario, List<Trial> trials) {
@@ -273,7 +287,7 @@ public final class LeastChange {
         changed = changed.with(one.change().fact().key(), one.about(), one.is());
       }
       Counsel then = advisor.advise(changed);
-      return fits(then) ? Optional.of(new Proposal(altered, then)) : Optional.empty();
+      return wanted.test(then) ? Optional.of(new Proposal(altered, then)) : Optional.empty();
     } catch (ScenarioFaults impossibleHere) {
       return Optional.empty();
     }

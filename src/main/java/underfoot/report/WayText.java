@@ -24,7 +24,13 @@ final class WayText {
     parts.add(phrases.say("way-rises", "rise", mm(way.aboveOldFloor().mean())));
     for (Door door : way.doors()) {
       if (!Double.isNaN(door.gapLeftMm())) {
-        parts.add(phrases.say("way-gap", "gap", mm(door.gapLeftMm()), "door", door.name()));
+        parts.add(
+            phrases.say(
+                door.gapLeftMm() < 0 ? "way-gap-lacking" : "way-gap",
+                "gap",
+                mm(Math.abs(door.gapLeftMm())),
+                "door",
+                door.name()));
       }
     }
     parts.add(phrases.say("way-weighs", "mass", Texts.of(Math.round(way.massKgPerM2()), "kg/m2")));

@@ -58,18 +58,7 @@ final class Gatherer {
   /** A scenario with one fact changed. */
   Scenario change(Scenario from, FactDefinition fact, String about, String text)
       throws ScenarioFaults {
-    for (Given given : from.givens()) {
-      said.put(id(given.key(), given.about()), given);
-      if (given.definition().ofEntries()) {
-        List<String> names =
-            entries.computeIfAbsent(given.definition().list(), list -> new ArrayList<>());
-        if (names.isEmpty() || !names.contains(given.about())) {
-          names.add(given.about());
-        }
-      }
-    }
-    outline = from.outline();
-    readings = from.readings();
+    begin(from);
     KeyNode node = node(fact.key());
     boolean name = fact.ofEntries() && fact.word().equals("name");
     if (name) {
@@ -91,6 +80,46 @@ final class Gatherer {
     written.add(id(fact.key(), about));
     missing(new Node.Keys(List.of(), 0, 0));
     return finish();
+  }
+
+  /** A scenario with what another says of one fact, of one entry, or of a whole list. */
+  Scenario graft(Scenario from, Scenario donor, FactDefinition fact, String about)
+      throws ScenarioFaults {
+    begin(from);
+    forget(fact, about);
+    donor.find(fact.key(), about).ifPresent(given -> said.put(id(given.key(), about), given));
+    switch (fact.kind()) {
+      case POINTS -> outline = donor.outline();
+      case READINGS -> readings = donor.readings();
+      case LIST -> {
+        String list = fact.key() + "[]";
+        entries.put(list, new ArrayList<>(donor.entries(list)));
+        for (Given given : donor.givens()) {
+          if (given.definition().list().equals(list)) {
+            said.put(id(given.key(), given.about()), given);
+          }
+        }
+      }
+      default -> {
+        // The fact itself is all there is.
+      }
+    }
+    return finish();
+  }
+
+  private void begin(Scenario from) {
+    for (Given given : from.givens()) {
+      said.put(id(given.key(), given.about()), given);
+      if (given.definition().ofEntries()) {
+        List<String> names =
+            entries.computeIfAbsent(given.definition().list(), list -> new ArrayList<>());
+        if (names.isEmpty() || !names.contains(given.about())) {
+          names.add(given.about());
+        }
+      }
+    }
+    outline = from.outline();
+    readings = from.readings();
   }
 
   private static boolean isScalar(FactDefinition fact) {

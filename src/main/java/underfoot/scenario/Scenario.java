@@ -107,6 +107,20 @@ public record Scenario(
     return new Gatherer(book, file).change(this, fact, entry, valueText);
   }
 
+  /**
+   * This scenario with what another says of one fact, checked as a file would be. For a list all
+   * its entries are taken over.
+   *
+   * @param other the scenario it is taken from
+   * @param fact the fact
+   * @param about the entry it belongs to; empty for a fact of the floor as a whole, and for a list
+   * @return the changed scenario
+   * @throws ScenarioFaults if it contradicts what this scenario says
+   */
+  public Scenario taking(Scenario other, FactDefinition fact, String about) throws ScenarioFaults {
+    return new Gatherer(book, file).graft(this, other, fact, about);
+  }
+
   private String entry(FactDefinition fact, String about) throws ScenarioFaults {
     if (!fact.ofEntries()) {
       if (about.isEmpty()) {
