@@ -24,15 +24,21 @@ import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.ChangeNotes;
 import underfoot.plan.Consequences;
+import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
+import underfoot.plan.Refusal;
+import underfoot.plan.Refusals;
 import underfoot.reasoning.Advisor;
+import underfoot.reasoning.Comparison;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.LeastChange;
+import underfoot.reasoning.MaterialWords;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
 import underfoot.reasoning.RuleText;
 import underfoot.reasoning.WhatIf;
+import underfoot.reasoning.WhyNot;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.Given;
 import underfoot.scenario.RuleFiles;
@@ -125,18 +131,61 @@ final class Workbench {
 
   /** Reads a scenario and thinks it through. */
   Advice advise(String name, InputStream in) throws Complaint {
-    byte[] content = content(name, in);
-    Scenario scenario = scenario(name, content);
+    Scenario scenario = scenario(name, content(name, in));
+    Planner planner = planner(name, scenario);
+    Advisor advisor = advisor(planner);
+    return thinking(
+        () -> {
+          Counsel counsel = advisor.advise(scenario);
+          Consequences consequences =
+              planner
+                  .of(counsel, new Justifier(scenario, knowledge))
+                  .with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner));
+          return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
+        });
+  }
+
+  /** Compares two floors. */
+  FloorsCompared compare(Scenario first, Planner ofFirst, Scenario second, Planner ofSecond)
+      throws Complaint {
+    Advisor advisor = advisor(ofFirst);
+    return thinking(
+        () -> FloorsCompared.of(Comparison.of(advisor, first, second), ofFirst, ofSecond));
+  }
+
+  /** Why a material is not what is recommended. */
+  Refusal whyNot(String name, InputStream in, String material) throws Complaint {
+    Scenario scenario = scenario(name, content(name, in));
+    Planner planner = planner(name, scenario);
+    MaterialWords words = new MaterialWords(knowledge(), ruleTexts());
+    MaterialWords.Meant meant = words.find(material);
+    if (meant.isNothing()) {
+      throw Complaint.usage(
+          "No layer and no way of building is called '"
+              + Main.cut(material)
+              + "'; nearest: "
+              + String.join(", ", words.nearest(material)));
+    }
+    Advisor advisor = advisor(planner);
+    return thinking(
+        () ->
+            Refusals.of(
+                WhyNot.of(advisor, scenario, meant::isIn), material, meant.askedFor(), planner));
+  }
+
+  /** What works out a scenario's amounts, times and cost by the price book it names. */
+  Planner planner(String name, Scenario scenario) throws Complaint {
+    return new Planner(prices(name, scenario, knowledge()));
+  }
+
+  private Advisor advisor(Planner planner) throws Complaint {
     Knowledge loaded = knowledge();
-    Planner planner = new Planner(prices(name, scenario, loaded));
-    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, planner);
+    return new Advisor(own ? compile() : shipped.get(), loaded, planner);
+  }
+
+  private <T> T thinking(Supplier<T> thought) throws Complaint {
     try {
-      Counsel counsel = advisor.advise(scenario);
-      Consequences consequences =
-          planner
-              .of(counsel, new Justifier(scenario, loaded))
-              .with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner));
-      return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
+      return thought.get();
     } catch (MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());
     }

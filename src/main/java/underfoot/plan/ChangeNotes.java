@@ -3,7 +3,6 @@ package underfoot.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.LeastChange.Altered;
@@ -24,38 +23,36 @@ public final class ChangeNotes {
     for (Proposal proposal : proposals) {
       Counsel then = proposal.then();
       Phrases phrases = new Phrases(then.knowledge().wording());
-      List<String> asked = new ArrayList<>();
       List<String> with = new ArrayList<>();
       for (Altered one : proposal.altered()) {
-        asked.add(ask(then.knowledge(), one, phrases));
         with.add(Justifier.name(one.change().fact().key(), one.about()) + "=" + one.is());
       }
       Way way = Ways.of(then, planner, new Justifier(then.scenario(), then.knowledge())).get(0);
-      String text =
-          asked.size() == 1
-              ? asked.get(0)
-              : phrases.say("two-changes", "one", asked.get(0), "other", asked.get(1));
-      notes.add(
-          new ChangeNote(
-              text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1),
-              with,
-              way.title(),
-              then.verdict(),
-              way));
+      notes.add(new ChangeNote(text(proposal, phrases), with, way.title(), then.verdict(), way));
     }
     return notes;
   }
 
-  private static String ask(Knowledge knowledge, Altered one, Phrases phrases) {
-    return phrases.say(
-        one.change().wording(),
-        "by",
-        one.by(),
-        "was",
-        one.was(),
-        "is",
-        one.is(),
-        "it",
-        one.about());
+  /** What a proposal asks for, as a sentence without its full stop. */
+  static String text(Proposal proposal, Phrases phrases) {
+    List<String> asked = new ArrayList<>();
+    for (Altered one : proposal.altered()) {
+      asked.add(
+          phrases.say(
+              one.change().wording(),
+              "by",
+              one.by(),
+              "was",
+              one.was(),
+              "is",
+              one.is(),
+              "it",
+              one.about()));
+    }
+    String text =
+        asked.size() == 1
+            ? asked.get(0)
+            : phrases.say("two-changes", "one", asked.get(0), "other", asked.get(1));
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -49,7 +49,7 @@ public final class JsonReport {
   private final JsonGenerator json;
   private final Map<Object, Boolean> told = new IdentityHashMap<>();
 
-  private JsonReport(JsonGenerator json) {
+  JsonReport(JsonGenerator json) {
     this.json = json;
   }
 
@@ -166,11 +166,11 @@ public final class JsonReport {
   }
 
   /** Writes one entry of a list. */
-  private interface Entry<T> {
+  interface Entry<T> {
     void write(T one);
   }
 
-  private <T> void array(String name, List<T> all, Entry<T> entry) {
+  <T> void array(String name, List<T> all, Entry<T> entry) {
     json.writeName(name);
     json.writeStartArray();
     for (T one : all) {
@@ -338,7 +338,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void way(Way way) {
+  void way(Way way) {
     json.writeStartObject();
     json.writeStringProperty("id", way.id());
     json.writeStringProperty("title", way.title());
@@ -377,7 +377,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void texts(String name, List<String> texts) {
+  void texts(String name, List<String> texts) {
     json.writeName(name);
     json.writeStartArray();
     texts.forEach(json::writeString);
@@ -416,7 +416,7 @@ public final class JsonReport {
     because(decision.because());
   }
 
-  private void because(List<Justification> because) {
+  void because(List<Justification> because) {
     told.clear();
     array("because", because, this::justification);
   }
@@ -456,7 +456,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void figure(Figure figure) {
+  void figure(Figure figure) {
     json.writeStartObject();
     json.writeStringProperty("figure", figure.name());
     number("value", figure.value());
@@ -474,7 +474,7 @@ public final class JsonReport {
   }
 
   /** A number to six decimals, whole ones without a point; null if there is none. */
-  private void number(String name, double value) {
+  void number(String name, double value) {
     json.writeName(name);
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       json.writeNull();

@@ -1,0 +1,166 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import underfoot.buildup.Conclusion;
+import underfoot.buildup.Halt;
+import underfoot.buildup.Offer;
+import underfoot.buildup.RuledOut;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.From;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Phrases;
+import underfoot.knowledge.Wording;
+import underfoot.reasoning.Candidate;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.LeastChange;
+import underfoot.reasoning.WhyNot;
+
+/** Puts into words why a material is not what is recommended. */
+public final class Refusals {
+  private final WhyNot found;
+  private final Knowledge knowledge;
+  private final Phrases phrases;
+  private final Justifier justifier;
+
+  private Refusals(WhyNot found) {
+    this.found = found;
+    this.knowledge = found.counsel().knowledge();
+    this.phrases = new Phrases(knowledge.wording());
+    this.justifier = new Justifier(found.counsel().scenario(), knowledge);
+  }
+
+  /**
+   * The words.
+   *
+   * @param found what was found out
+   * @param asked what was asked about, as the person wrote it
+   * @param askedFor the ids of the rules that would ask for it
+   * @param planner works out what the build-up with it would come to
+   */
+  public static Refusal of(WhyNot found, String asked, List<String> askedFor, Planner planner) {
+    return new Refusals(found).refusal(asked, askedFor, planner);
+  }
+
+  private Refusal refusal(String asked, List<String> askedFor, Planner planner) {
+    Counsel counsel = found.counsel();
+    Optional<Way> way =
+        found
+            .nearest()
+            .flatMap(
+                nearest ->
+                    Ways.of(counsel, planner, justifier).stream()
+                        .filter(one -> one.id().equals(nearest.route()))
+                        .findFirst());
+    String standing = found.standing().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String text =
+        phrases.say(
+            "why-not-" + standing.replace(' ', '-'),
+            "asked",
+            asked,
+            "way",
+            way.map(Way::title).orElse(""),
+            "chosen",
+            counsel.chosen().map(one -> phrases.way(one.route())).orElse(""));
+    return new Refusal(
+        counsel.scenario().name(),
+        asked,
+        standing,
+        text,
+        way,
+        reasons(way),
+        failed(),
+        found.changes().stream().map(this::opening).toList(),
+        askedFor);
+  }
+
+  private List<Advice.Say> reasons(Optional<Way> way) {
+    List<Advice.Say> reasons = new ArrayList<>();
+    Set<String> told = new LinkedHashSet<>();
+    Facts facts = found.nearest().map(Candidate::facts).orElse(found.counsel().facts());
+    switch (found.standing()) {
+      case RULED_OUT, FLOOR_STOPPED -> {
+        for (Conclusion one : found.refusals()) {
+          String wording = one instanceof RuledOut out ? out.wording() : ((Halt) one).wording();
+          Wording.Filled filled = knowledge.wording().fill(wording, knowledge.figures(), facts, "");
+          if (told.add(filled.text())) {
+            reasons.add(
+                new Advice.Say(filled.text(), justifier.of(List.of(one.because()), filled.used())));
+          }
+        }
+      }
+      case SECOND_CHOICE -> {
+        List<Justification> because =
+            justifier.of(found.refusals().stream().map(Conclusion::because).toList());
+        way.ifPresent(
+            one -> {
+              for (Conclusion behind : found.refusals()) {
+                String reason = behind.because().rule().reason() + ".";
+                reasons.add(new Advice.Say(reason, because));
+              }
+              one.gains().forEach(gain -> reasons.add(say("why-not-for", gain)));
+              one.givesUp().forEach(loss -> reasons.add(say("why-not-against", loss)));
+            });
+      }
+      case RECOMMENDED -> {
+        for (Offer offer : found.nearest().map(Candidate::offers).orElse(List.of())) {
+          Because because = offer.because();
+          reasons.add(
+              new Advice.Say(because.rule().reason() + ".", justifier.of(List.of(because))));
+        }
+      }
+      default -> {
+        // Nothing refused it; no rule asked for it.
+      }
+    }
+    return reasons;
+  }
+
+  private Advice.Say say(String phrase, String what) {
+    return new Advice.Say(phrases.say(phrase, "what", what) + ".", List.of());
+  }
+
+  private List<Refusal.Failed> failed() {
+    List<Refusal.Failed> failed = new ArrayList<>();
+    for (Fact fact : found.failed()) {
+      failed.add(
+          new Refusal.Failed(
+              Justifier.name(fact.key(), fact.about()),
+              fact.about().isEmpty() ? fact.name() : fact.name() + " (" + fact.about() + ")",
+              fact.text(),
+              fact.from() == From.ASSUMED));
+    }
+    return failed;
+  }
+
+  private Refusal.Opening opening(WhyNot.Opening opening) {
+    List<String> parts = new ArrayList<>();
+    List<String> with = new ArrayList<>();
+    for (WhyNot.Asked asked : opening.asked()) {
+      String key = Justifier.name(asked.fact().key(), asked.about());
+      with.add(key + "=" + asked.is());
+      parts.add(
+          phrases.say(
+              asked.was().equals("unknown") ? "why-not-were-unknown" : "why-not-were",
+              "fact",
+              asked.about().isEmpty()
+                  ? asked.fact().called()
+                  : asked.fact().called() + " (" + asked.about() + ")",
+              "was",
+              asked.was(),
+              "is",
+              asked.is()));
+    }
+    Optional<LeastChange.Proposal> least = opening.least();
+    String text =
+        least.isPresent() ? ChangeNotes.text(least.get(), phrases) : String.join("; ", parts);
+    return new Refusal.Opening(
+        text, with, opening.then().chosen().map(one -> phrases.way(one.route())).orElse(""));
+  }
+}

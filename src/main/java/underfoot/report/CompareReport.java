@@ -1,0 +1,93 @@
+package underfoot.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import underfoot.knowledge.Phrases;
+import underfoot.plan.Advice;
+import underfoot.plan.FloorsCompared;
+import underfoot.plan.Way;
+import underfoot.report.Page.Tone;
+
+/** Two floors, or the ways for one floor, on one page. */
+public final class CompareReport {
+  private static final String INDENT = "   ";
+
+  private CompareReport() {}
+
+  /** Two floors: what differs, what is decided otherwise and why, and both side by side. */
+  public static void write(FloorsCompared compared, Phrases phrases, Page page) {
+    page.para(
+        "", "", compared.first().scenario() + " / " + compared.second().scenario(), Tone.BOLD);
+    page.heading(phrases.say("heading-differs"));
+    if (compared.facts().isEmpty()) {
+      page.para(phrases.say("nothing-differs"));
+    }
+    for (FloorsCompared.Differing one : compared.facts()) {
+      page.para(
+          " - ",
+          INDENT,
+          one.fact()
+              + ": "
+              + orNothing(one.first(), phrases)
+              + " / "
+              + orNothing(one.second(), phrases),
+          Tone.PLAIN);
+    }
+    page.heading(phrases.say("heading-decided"));
+    if (compared.decisions().isEmpty()) {
+      page.para(phrases.say("nothing-decided"));
+    }
+    for (FloorsCompared.Decided one : compared.decisions()) {
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say(
+              one.becauseOf().isEmpty() ? "decided-together" : "decided-because",
+              "what",
+              capital(one.what()),
+              "facts",
+              String.join(", ", one.becauseOf())),
+          Tone.PLAIN);
+    }
+    page.heading(phrases.say("heading-side-by-side"));
+    new SideBySide(phrases, page)
+        .write(List.of(column(compared.first(), phrases), column(compared.second(), phrases)));
+  }
+
+  private static SideBySide.Column column(FloorsCompared.Floor floor, Phrases phrases) {
+    return new SideBySide.Column(FloorsCompared.verdict(floor, phrases), floor.way().orElse(null));
+  }
+
+  /** The ways for one floor: the recommended one, then the others by what they cost. */
+  public static void write(Advice advice, Phrases phrases, Page page) {
+    page.para("", "", advice.scenario(), Tone.BOLD);
+    page.para(phrases.say("verdict-" + advice.verdict().word()));
+    page.heading(phrases.say("ways-on-one-page"));
+    List<SideBySide.Column> columns = new ArrayList<>();
+    for (Way way : ranked(advice)) {
+      columns.add(new SideBySide.Column(SideBySide.standing(phrases, way.standing()), way));
+    }
+    new SideBySide(phrases, page).write(columns);
+    page.blank();
+    page.para("", "", phrases.say("ask-why"), Tone.FAINT);
+  }
+
+  /** The recommended way first, then the others, the cheapest first. */
+  static List<Way> ranked(Advice advice) {
+    List<Way> ways = new ArrayList<>(advice.consequences().ways());
+    ways.sort(
+        Comparator.comparing((Way way) -> way.standing() != Advice.Standing.RECOMMENDED)
+            .thenComparingDouble(
+                way -> way.cost().map(cost -> cost.total()).orElse(Double.MAX_VALUE)));
+    return ways;
+  }
+
+  private static String orNothing(String text, Phrases phrases) {
+    return text.isEmpty() ? phrases.say("nothing") : text;
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

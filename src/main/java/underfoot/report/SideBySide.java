@@ -1,0 +1,173 @@
+package underfoot.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.Standing;
+import underfoot.plan.Way;
+import underfoot.report.Page.Tone;
+
+/** Ways of building in columns beside each other, as many as the page is wide for. */
+final class SideBySide {
+  private static final int LABEL = 15;
+  private static final int LEAST_COLUMN = 20;
+  private static final int GAP = 2;
+
+  private final Phrases phrases;
+  private final Page page;
+
+  SideBySide(Phrases phrases, Page page) {
+    this.phrases = phrases;
+    this.page = page;
+  }
+
+  /** One column: a heading over it, and the way; null for none. */
+  record Column(String heading, Way way) {}
+
+  /** One row: its label, and what stands in each column. */
+  private record Row(String label, List<String> cells) {}
+
+  /** Writes the columns, those that find no room beneath the others. */
+  void write(List<Column> columns) {
+    int fit = Math.max(1, (page.width() - LABEL) / (LEAST_COLUMN + GAP));
+    int tables = (columns.size() + fit - 1) / fit;
+    int each = (columns.size() + tables - 1) / Math.max(1, tables);
+    for (int i = 0; i < columns.size(); i += each) {
+      if (i > 0) {
+        page.blank();
+      }
+      table(columns.subList(i, Math.min(columns.size(), i + each)));
+    }
+  }
+
+  private void table(List<Column> columns) {
+    int wide = (page.width() - LABEL) / columns.size() - GAP;
+    List<String> headings = columns.stream().map(Column::heading).toList();
+    cells(new Row("", headings), wide, Tone.BOLD);
+    for (Row row : rows(columns)) {
+      if (row.cells().stream().anyMatch(cell -> !cell.isEmpty())) {
+        cells(row, wide, Tone.PLAIN);
+      }
+    }
+  }
+
+  private List<Row> rows(List<Column> columns) {
+    List<Row> rows = new ArrayList<>();
+    add(rows, "row-way", columns, Way::title);
+    add(rows, "row-layers", columns, this::layers);
+    add(
+        rows,
+        "row-cost",
+        columns,
+        way -> way.cost().map(cost -> Times.money(cost.total(), cost.currency())).orElse(""));
+    add(rows, "row-rise", columns, way -> WayText.mm(way.aboveOldFloor().mean()));
+    Set<String> doors = new LinkedHashSet<>();
+    for (Column column : columns) {
+      if (column.way() != null) {
+        column.way().doors().forEach(door -> doors.add(door.name()));
+      }
+    }
+    for (String door : doors) {
+      rows.add(
+          new Row(
+              phrases.say("row-door", "door", door),
+              columns.stream().map(column -> gap(column.way(), door)).toList()));
+    }
+    add(rows, "row-mass", columns, way -> Texts.of(Math.round(way.massKgPerM2()), "kg/m2"));
+    add(rows, "row-joists", columns, way -> ratio(way.joistRatio()));
+    add(rows, "row-deck", columns, way -> ratio(way.deckRatio()));
+    add(rows, "row-work", columns, way -> Texts.of(Math.ceil(way.workHours()), "h"));
+    add(
+        rows,
+        "row-in-use",
+        columns,
+        way -> Times.when(phrases, way.inUse(), way.inUseAfterHours()));
+    add(rows, "row-disturbs", columns, Way::disturbance);
+    add(rows, "row-first", columns, way -> list(way.first()));
+    add(rows, "row-risks", columns, way -> list(way.risks()));
+    add(rows, "row-gains", columns, way -> list(way.gains()));
+    add(rows, "row-losses", columns, way -> list(way.givesUp()));
+    add(rows, "row-against", columns, way -> list(way.against()));
+    add(
+        rows,
+        "row-rules",
+        columns,
+        way -> String.join(" ", way.because().stream().map(one -> one.rule().id()).toList()));
+    return rows;
+  }
+
+  private void add(List<Row> rows, String label, List<Column> columns, Function<Way, String> cell) {
+    rows.add(
+        new Row(
+            phrases.say(label),
+            columns.stream()
+                .map(column -> column.way() == null ? "" : cell.apply(column.way()))
+                .toList()));
+  }
+
+  private String layers(Way way) {
+    List<String> layers = new ArrayList<>();
+    for (Way.Part part : way.layers()) {
+      double mean = part.thickness().mean();
+      layers.add(mean > 0 ? WayText.mm(mean) + " " + part.name() : part.name());
+    }
+    return list(layers);
+  }
+
+  private static String gap(Way way, String name) {
+    if (way == null) {
+      return "";
+    }
+    for (Door door : way.doors()) {
+      if (door.name().equals(name) && !Double.isNaN(door.gapLeftMm())) {
+        return WayText.mm(door.gapLeftMm());
+      }
+    }
+    return "";
+  }
+
+  private String ratio(double ratio) {
+    return Double.isNaN(ratio)
+        ? ""
+        : phrases.say("span-over", "ratio", Long.toString(Math.round(ratio)));
+  }
+
+  /** Each on a line of its own. */
+  private static String list(List<String> texts) {
+    return String.join("\n", texts.stream().map(text -> "· " + text).toList());
+  }
+
+  private void cells(Row row, int wide, Tone tone) {
+    List<List<String>> columns = new ArrayList<>();
+    columns.add(Page.wrap(row.label(), LABEL - GAP, LABEL - GAP));
+    for (String cell : row.cells()) {
+      List<String> lines = new ArrayList<>();
+      for (String line : cell.split("\n")) {
+        lines.addAll(Page.wrap(line, wide, wide));
+      }
+      columns.add(lines);
+    }
+    int height = columns.stream().mapToInt(List::size).max().orElse(0);
+    for (int i = 0; i < height; i++) {
+      StringBuilder line = new StringBuilder();
+      for (int j = 0; j < columns.size(); j++) {
+        List<String> cell = columns.get(j);
+        String text = i < cell.size() ? cell.get(i) : "";
+        int to = j == 0 ? LABEL - GAP : wide;
+        String padded = text + " ".repeat(Math.max(0, to - Page.length(text)));
+        line.append(page.paint(padded, j == 0 ? Tone.FAINT : tone)).append(" ".repeat(GAP));
+      }
+      page.line(line.toString());
+    }
+  }
+
+  /** How a way stands, as a heading. */
+  static String standing(Phrases phrases, Standing standing) {
+    return phrases.say("standing-of-" + standing.word().replace(' ', '-'));
+  }
+}
