@@ -20,6 +20,7 @@ import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 import underfoot.measure.Measures;
+import underfoot.measure.Texts;
 import underfoot.scenario.Given;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.State;
@@ -146,7 +147,15 @@ public final class Advisor {
 
   /** What build-ups may be ranked by once they are judged. */
   private List<Fact> ranks(List<Object> own) {
-    String disturbance = new Facts().addAll(own).text("disturbance");
+    Facts facts = new Facts().addAll(own);
+    String disturbance = facts.text("disturbance");
+    List<Object> trims = new ArrayList<>();
+    double lacking = 0;
+    for (String door : facts.abouts("trim needed")) {
+      Fact trim = facts.find("trim needed", door);
+      trims.add(trim);
+      lacking += Math.max(0, trim.number());
+    }
     Verdict verdict = verdict(conclusions(own));
     long remedies = own.stream().filter(Remedy.class::isInstance).count();
     return List.of(
@@ -164,6 +173,13 @@ public final class Advisor {
             remedies,
             "how many things are put right first",
             List.of()),
+        Fact.measured(
+            "room lacking at doors",
+            "",
+            Texts.of(lacking, "mm"),
+            lacking,
+            "what the leaves of all doors lack, added up",
+            trims),
         Fact.measured(
             "disturbance order",
             "",

@@ -1,0 +1,209 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import underfoot.buildup.ClientLimit;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Fact;
+import underfoot.scenario.Given;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+
+/** What must hold of the choice between build-ups, on floors made up by chance. */
+class ChoosingTest {
+  private static final int FLOORS = Integer.getInteger("choices", 60);
+  private static final double SLIP = 1e-6;
+
+  private final Advisor advisor = Floors.advisor();
+
+  /** A floor and what is decided of it. */
+  private record Case(String yaml, Scenario scenario, Counsel counsel) {}
+
+  private List<Case> cases(long seed, Map<String, String> fixed) {
+    RandomFloors floors = new RandomFloors(advisor.knowledge().facts(), seed);
+    List<Case> cases = new ArrayList<>();
+    while (cases.size() < FLOORS) {
+      String yaml = floors.next(fixed);
+      try {
+        Scenario scenario =
+            Floors.reader().read("chance.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+        cases.add(new Case(yaml, scenario, advisor.advise(scenario)));
+      } catch (ScenarioFaults contradictsItself) {
+        // Made up by chance, some floors contradict themselves; the next one is taken.
+      }
+    }
+    return cases;
+  }
+
+  private Optional<Counsel> with(Scenario scenario, String key, String about, String value) {
+    try {
+      return Optional.of(advisor.advise(scenario.with(key, about, value)));
+    } catch (ScenarioFaults contradicts) {
+      return Optional.empty();
+    }
+  }
+
+  private static int badness(Counsel counsel) {
+    boolean beyond = !counsel.of(ClientLimit.class).isEmpty();
+    return counsel.verdict() == Verdict.SOUND_ONCE_PUT_RIGHT && !beyond
+        ? 0
+        : counsel.verdict().compareTo(Verdict.SOUND_ONCE_PUT_RIGHT) * 2 + (beyond ? 1 : 0);
+  }
+
+  @Test
+  void more_budget_never_gives_a_worse_or_newly_refused_result() {
+    int compared = 0;
+    for (Case one : cases(11, Map.of("room.area", "9 m2", "room.longest side", "4 m"))) {
+      Counsel before = null;
+      for (String budget : List.of("50 GBP", "400 GBP", "800 GBP", "1500 GBP", "90000 GBP")) {
+        Optional<Counsel> now = with(one.scenario(), "budget.limit", "", budget);
+        if (now.isEmpty()) {
+          continue;
+        }
+        if (before != null) {
+          compared++;
+          assertThat(badness(now.get()))
+              .as("with %s of\n%s", budget, one.yaml())
+              .isLessThanOrEqualTo(badness(before));
+          assertThat(now.get().chosen().isPresent() || before.chosen().isEmpty()).isTrue();
+        }
+        before = now.get();
+      }
+    }
+    assertThat(compared).isGreaterThan(FLOORS);
+  }
+
+  @Test
+  void a_tighter_door_never_gives_a_higher_build_up() {
+    int compared = 0;
+    for (Case one : cases(12, Map.of())) {
+      for (String door : one.scenario().entries("room.doors[]")) {
+        double looser = Double.NaN;
+        for (String gap : List.of("60 mm", "30 mm", "20 mm", "12 mm", "5 mm")) {
+          Optional<Counsel> now = with(one.scenario(), "room.doors[].gap under leaf", door, gap);
+          double rise =
+              now.flatMap(Counsel::chosen)
+                  .map(chosen -> chosen.facts().number("rise"))
+                  .orElse(Double.NaN);
+          if (!Double.isNaN(rise) && !Double.isNaN(looser)) {
+            compared++;
+            assertThat(rise)
+                .as("with %s under %s of\n%s", gap, door, one.yaml())
+                .isLessThanOrEqualTo(looser + SLIP);
+          }
+          looser = Double.isNaN(rise) ? looser : rise;
+        }
+      }
+    }
+    assertThat(compared).isGreaterThan(FLOORS / 2);
+  }
+
+  @Test
+  void the_order_in_which_facts_are_told_changes_nothing() throws Exception {
+    Random random = new Random(13);
+    for (Path file : Floors.examples()) {
+      String yaml = Files.readString(file);
+      List<String> blocks = new ArrayList<>(List.of(yaml.split("\n(?=[a-z])")));
+      Collections.shuffle(blocks, random);
+      Scenario shuffled =
+          Floors.reader()
+              .read("told.yaml", String.join("\n", blocks).getBytes(StandardCharsets.UTF_8));
+      Counsel one = advisor.advise(Floors.reader().read("told.yaml", Files.readAllBytes(file)));
+      Counsel other = advisor.advise(shuffled);
+      assertThat(other.verdict()).as(file.toString()).isEqualTo(one.verdict());
+      assertThat(other.candidates().stream().map(Candidate::route))
+          .as(file.toString())
+          .containsExactlyElementsOf(one.candidates().stream().map(Candidate::route).toList());
+      assertThat(Floors.rulesOf(other)).as(file.toString()).isEqualTo(Floors.rulesOf(one));
+    }
+  }
+
+  @Test
+  void each_least_change_makes_a_way_stand_and_half_of_it_does_not() throws Exception {
+    int found = 0;
+    List<Case> cases = cases(14, Map.of("budget.limit", "300 GBP", "room.area", "6 m2"));
+    cases.addAll(cases(15, Map.of("site.ready within", "5 days")));
+    for (Case one : cases) {
+      boolean stands = one.counsel().chosen().isPresent();
+      for (LeastChange.Proposal proposal : LeastChange.of(advisor, one.counsel())) {
+        found++;
+        Counsel then = advisor.advise(changed(one.scenario(), proposal, proposal.altered().size()));
+        assertThat(then.chosen()).as("%s of\n%s", proposal.altered(), one.yaml()).isPresent();
+        assertThat(!stands || LeastChange.keepsLimits(then))
+            .as("%s of\n%s", proposal.altered(), one.yaml())
+            .isTrue();
+        half(one, proposal, stands);
+      }
+    }
+    assertThat(found).isGreaterThan(FLOORS / 3);
+  }
+
+  private void half(Case one, LeastChange.Proposal proposal, boolean stands) throws ScenarioFaults {
+    LeastChange.Altered last = proposal.altered().get(proposal.altered().size() - 1);
+    Given before = one.scenario().find(last.change().fact().key(), last.about()).orElseThrow();
+    if (last.change().step() == 0 || !before.known()) {
+      return;
+    }
+    Scenario most = changed(one.scenario(), proposal, proposal.altered().size());
+    double to = most.find(last.change().fact().key(), last.about()).orElseThrow().number();
+    double half = (before.number() + to) / 2;
+    String unit = last.change().fact().dimension().base();
+    Counsel then =
+        advisor.advise(
+            changed(one.scenario(), proposal, proposal.altered().size() - 1)
+                .with(last.change().fact().key(), last.about(), half + " " + unit));
+    boolean fits = stands ? LeastChange.keepsLimits(then) : then.chosen().isPresent();
+    assertThat(fits).as("half of %s of\n%s", last, one.yaml()).isFalse();
+  }
+
+  private static Scenario changed(Scenario scenario, LeastChange.Proposal proposal, int many)
+      throws ScenarioFaults {
+    Scenario changed = scenario;
+    for (LeastChange.Altered one : proposal.altered().subList(0, many)) {
+      changed = changed.with(one.change().fact().key(), one.about(), one.is());
+    }
+    return changed;
+  }
+
+  @Test
+  void what_would_let_a_material_in_does_so_when_the_floor_is_thought_through_again()
+      throws Exception {
+    int opened = 0;
+    for (Path file : Floors.examples()) {
+      Scenario scenario = Floors.reader().read(file.toString(), Files.readAllBytes(file));
+      for (String layer : List.of("foam-board", "tanking", "decoupling-membrane")) {
+        WhyNot found = WhyNot.of(advisor, scenario, candidate -> lays(candidate, layer));
+        boolean nothing = found.counsel().candidates().stream().noneMatch(Candidate::stands);
+        for (WhyNot.Opening opening : found.changes()) {
+          opened++;
+          Scenario changed = scenario;
+          for (WhyNot.Asked asked : opening.asked()) {
+            changed = changed.with(asked.fact().key(), asked.about(), asked.is());
+          }
+          assertThat(advisor.advise(changed).candidates())
+              .as("%s in %s", opening.asked(), file)
+              .anyMatch(one -> lays(one, layer) && (nothing || one.stands()));
+        }
+        if (found.standing() == WhyNot.Standing.RULED_OUT) {
+          assertThat(found.refusals()).isNotEmpty();
+          assertThat(found.failed()).extracting(Fact::key).isNotEmpty();
+        }
+      }
+    }
+    assertThat(opened).isGreaterThan(20);
+  }
+
+  private static boolean lays(Candidate candidate, String layer) {
+    return candidate.stack().layers().stream().anyMatch(one -> one.kind().id().equals(layer));
+  }
+}
