@@ -1,8 +1,10 @@
 package underfoot.scenario;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -97,8 +99,7 @@ public record Scenario(
   public Scenario with(String key, String about, String valueText) throws ScenarioFaults {
     FactDefinition fact = book.find(key).orElse(null);
     if (fact == null) {
-      List<String> keys = book.definitions().stream().map(FactDefinition::key).toList();
-      String near = Nearest.to(key, keys);
+      String near = nearest(key);
       throw fault(
           Words.quote(key) + " is not one fact of a scenario",
           near.isEmpty() ? "write the whole key" : "write: " + near);
@@ -119,6 +120,18 @@ public record Scenario(
    */
   public Scenario taking(Scenario other, FactDefinition fact, String about) throws ScenarioFaults {
     return new Gatherer(book, file).graft(this, other, fact, about);
+  }
+
+  /** The whole key whose end, of as many parts, is most like a key that is none; may be empty. */
+  private String nearest(String key) {
+    int parts = key.split("\\.").length;
+    Map<String, String> byEnd = new LinkedHashMap<>();
+    for (FactDefinition fact : book.definitions()) {
+      String[] all = fact.key().split("\\.");
+      List<String> end = List.of(all).subList(Math.max(0, all.length - parts), all.length);
+      byEnd.putIfAbsent(String.join(".", end), fact.key());
+    }
+    return byEnd.getOrDefault(Nearest.to(key, List.copyOf(byEnd.keySet())), "");
   }
 
   private String entry(FactDefinition fact, String about) throws ScenarioFaults {
