@@ -131,18 +131,54 @@ final class Workbench {
 
   /** Reads a scenario and thinks it through. */
   Advice advise(String name, InputStream in) throws Complaint {
-    Scenario scenario = scenario(name, content(name, in));
-    Planner planner = planner(name, scenario);
-    Advisor advisor = advisor(planner);
-    return thinking(
-        () -> {
-          Counsel counsel = advisor.advise(scenario);
-          Consequences consequences =
-              planner
-                  .of(counsel, new Justifier(scenario, knowledge))
-                  .with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner));
-          return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
-        });
+    Scenario scenario = scenario(name, content(name, in)); // its faults come before the rules'
+    return desk(true).advise(name, scenario);
+  }
+
+  /** A place at which one scenario after another is thought through, by several at once. */
+  Desk desk(boolean trials) throws Complaint {
+    return new Desk(knowledge(), own ? compile() : shipped.get(), ruleBaseId(), trials);
+  }
+
+  /** What is needed for each scenario, loaded once. Safe to share between threads. */
+  final class Desk {
+    private final Knowledge loaded;
+    private final RuleBase compiled;
+    private final String ruleBase;
+    private final boolean trials;
+
+    private Desk(Knowledge loaded, RuleBase compiled, String ruleBase, boolean trials) {
+      this.loaded = loaded;
+      this.compiled = compiled;
+      this.ruleBase = ruleBase;
+      this.trials = trials;
+    }
+
+    /** What tells this rule base from others. */
+    String ruleBase() {
+      return ruleBase;
+    }
+
+    /** Reads a scenario that was already fetched, and advises on it. */
+    Advice advise(String name, byte[] content) throws Complaint {
+      return advise(name, scenario(name, content));
+    }
+
+    private Advice advise(String name, Scenario scenario) throws Complaint {
+      Planner planner = new Planner(prices(name, scenario, loaded));
+      Advisor advisor = new Advisor(compiled, loaded, planner);
+      return thinking(
+          () -> {
+            Counsel counsel = advisor.advise(scenario);
+            Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
+            return trials
+                ? AdviceMaker.make(
+                    counsel,
+                    new WhatIf(advisor).of(counsel),
+                    consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner)))
+                : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
+          });
+    }
   }
 
   /** Compares two floors. */

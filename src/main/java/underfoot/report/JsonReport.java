@@ -81,13 +81,22 @@ public final class JsonReport {
    */
   public static void write(Advice advice, String version, String ruleBase, Writer out) {
     try (JsonGenerator json = generator(out)) {
-      new JsonReport(json).write(advice, version, ruleBase);
+      new JsonReport(json).write(advice, "", version, ruleBase);
     }
   }
 
-  private void write(Advice advice, String version, String ruleBase) {
+  /** A generator that writes JSON on one line and leaves its writer open. */
+  static JsonGenerator onOneLine(Writer out) {
+    return JSON.createGenerator(new ObjectWriteContext.Base() {}, out);
+  }
+
+  /** Writes the advice; with the file it is about where there are several. */
+  void write(Advice advice, String file, String version, String ruleBase) {
     json.writeStartObject();
     json.writeStringProperty("format", FORMAT);
+    if (!file.isEmpty()) {
+      json.writeStringProperty("file", file);
+    }
     json.writeName("tool");
     json.writeStartObject();
     json.writeStringProperty("version", version);
