@@ -10,6 +10,7 @@ import underfoot.measure.Doorway;
 import underfoot.measure.Findings;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.PourSurface;
+import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 
@@ -19,7 +20,8 @@ final class StackDoors {
 
   private StackDoors() {}
 
-  static List<Fact> of(Scenario scenario, Stack stack, Figures figures, Facts facts) {
+  static List<Fact> of(
+      Scenario scenario, Surveys surveys, Stack stack, Figures figures, Facts facts) {
     Findings found = new Findings();
     List<String> doors = facts.abouts("door");
     if (doors.isEmpty()) {
@@ -28,8 +30,7 @@ final class StackDoors {
     Optional<LevelSurvey> survey =
         facts.abouts("door wall").isEmpty()
             ? Optional.empty()
-            : LevelSurvey.of(scenario)
-                .filter(one -> one.room().isPresent() && one.plane().isPresent());
+            : surveys.of(scenario).filter(one -> one.room().isPresent() && one.plane().isPresent());
     Optional<PourSurface> pour =
         stack.poured() && facts.find("levels wanted") != null
             ? survey.flatMap(

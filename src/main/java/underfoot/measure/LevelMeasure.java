@@ -14,11 +14,17 @@ import underfoot.working.StraightedgeGap;
 
 /** How flat and how level the floor is, and how deep a levelling compound would come. */
 final class LevelMeasure implements Measure {
+  private final Surveys surveys;
+
+  LevelMeasure(Surveys surveys) {
+    this.surveys = surveys;
+  }
+
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     Findings found = new Findings();
     Facts known = new Facts().addAll(facts.all());
-    Optional<LevelSurvey> survey = LevelSurvey.of(scenario);
+    Optional<LevelSurvey> survey = surveys.of(scenario);
     // Measures are asked for twice; what readings tell does not change in between.
     if (survey.isPresent() && facts.find("level difference") == null) {
       flatness(survey.get(), new Basis(figures, facts), found);
