@@ -46,6 +46,7 @@ public final class StackMeasures {
     take(first.list(), all, known);
     take(StackStructure.of(stack, figures, known), all, known);
     take(StackScrews.of(stack, figures, known), all, known);
+    take(StackTiles.of(figures, known), all, known);
     take(StackHeat.of(stack, figures, known), all, known);
     take(StackDoors.of(scenario, surveys, stack, figures, known), all, known);
     return all;
