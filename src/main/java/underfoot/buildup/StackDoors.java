@@ -49,7 +49,11 @@ final class StackDoors {
       } else {
         unsurveyed(door, figures, facts, stack.poured(), evenly, one);
       }
-      trim(door, figures, new Facts().addAll(facts.all()).addAll(one.list()), one);
+      Facts known = new Facts().addAll(facts.all()).addAll(one.list());
+      trim(door, figures, known, one);
+      if (stack.poured()) {
+        new Wedge(door, figures, known, one).work(doorway, pour);
+      }
       found.list().addAll(one.list());
     }
     return found.list();
