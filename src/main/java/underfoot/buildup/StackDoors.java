@@ -47,7 +47,7 @@ final class StackDoors {
       if (doorway.isPresent() && (pour.isPresent() || !stack.poured())) {
         surveyed(doorway.get(), pour, evenly, door, figures, facts, one);
       } else {
-        unsurveyed(door, figures, facts, stack.poured(), evenly, one);
+        unsurveyed(door, figures, facts, stack.poured(), stack.falls(), evenly, one);
       }
       Facts known = new Facts().addAll(facts.all()).addAll(one.list());
       trim(door, figures, known, one);
@@ -148,7 +148,13 @@ final class StackDoors {
   }
 
   private static void unsurveyed(
-      String door, Figures figures, Facts facts, boolean poured, double evenly, Findings found) {
+      String door,
+      Figures figures,
+      Facts facts,
+      boolean poured,
+      Optional<StackLayer> falls,
+      double evenly,
+      Findings found) {
     Basis ofGap = new Basis(figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
     double most = ofGap.fact("rise most");
@@ -170,8 +176,19 @@ final class StackDoors {
     }
     Basis ofStep = new Basis(figures, facts);
     double beyond = ofStep.fact("floor beyond", door);
-    double rise = ofStep.fact("rise");
-    step(door, rise, beyond, "rise", ofStep, found);
+    double rise = ofStep.fact("rise") + aboveMean(falls);
+    step(
+        door,
+        rise,
+        beyond,
+        falls.isEmpty() ? "rise" : "rise where the falls stand highest",
+        ofStep,
+        found);
+  }
+
+  /** How much higher falls stand at the walls than on average, mm. */
+  private static double aboveMean(Optional<StackLayer> falls) {
+    return falls.map(one -> one.thickness().max() - one.thickness().mean()).orElse(0.0);
   }
 
   private static void step(

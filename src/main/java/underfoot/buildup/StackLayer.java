@@ -22,6 +22,11 @@ public record StackLayer(LayerKind kind, LayerThickness thickness, List<Laid> la
     return kind.thickness().equals(LayerThickness.OF_POUR);
   }
 
+  /** Whether it is laid to falls. */
+  public boolean fallsToDrain() {
+    return kind.thickness().equals(LayerThickness.OF_FALLS);
+  }
+
   /** Whether it takes the place of the old deck. */
   public boolean replacesDeck() {
     return kind.id().equals("new-deck");
