@@ -17,9 +17,10 @@ public record LayerThickness(double min, double mean, double max) {
   static final String OF_FACT = "the ";
   static final String OF_POUR = "the pour";
   static final String OF_FALLS = "the falls";
+  static final String OF_PACKING = "the packing";
 
   /** Thicknesses that differ from place to place; facts tell the least, the mean and the most. */
-  private static final Set<String> UNEVEN = Set.of(OF_POUR, OF_FALLS);
+  private static final Set<String> UNEVEN = Set.of(OF_POUR, OF_FALLS, OF_PACKING);
 
   /**
    * What is read for a layer's thickness, where that is a matter of facts.

@@ -76,6 +76,11 @@ public record Stack(List<StackLayer> layers) {
     return layers.stream().anyMatch(StackLayer::poured);
   }
 
+  /** Whether a new deck is packed up to a line. */
+  public boolean packed() {
+    return layers.stream().anyMatch(StackLayer::packed);
+  }
+
   /** The layer that forms the falls to a drain; empty where there is none. */
   public Optional<StackLayer> falls() {
     return layers.stream().filter(StackLayer::fallsToDrain).findFirst();

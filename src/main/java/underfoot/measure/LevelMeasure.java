@@ -37,6 +37,8 @@ final class LevelMeasure implements Measure {
     known.addAll(found.list());
     if (facts.find("pour mean") == null) {
       pours(survey, figures, known, found);
+      known.addAll(found.list());
+      packing(figures, known, found);
     }
     return found.list();
   }
@@ -204,5 +206,20 @@ final class LevelMeasure implements Measure {
             + Texts.of(pour.areaM2(), "m2"),
         basis);
     found.add("pour most", pour.mostMm(), "mm", surface + "; greatest depth", basis);
+  }
+
+  /** How high a new deck is packed to lie level or flat: the pour without its least. */
+  private static void packing(Figures figures, Facts facts, Findings found) {
+    for (String which : List.of("least", "mean", "most")) {
+      Basis basis = new Basis(figures, facts);
+      double least = basis.figure("leveller-least-pour");
+      double pour = basis.fact("pour " + which);
+      found.add(
+          "packing " + which,
+          Math.max(0, pour - least),
+          "mm",
+          "a pour of " + Texts.of(pour, "mm") + " less its least of " + Texts.of(least, "mm"),
+          basis);
+    }
   }
 }
