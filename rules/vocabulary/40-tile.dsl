@@ -98,6 +98,8 @@
 [consequence][]Call the tile irregular=insertLogical( draft.conclude( "irregular", "", "yes" ) );
 [consequence][]Ask for a joint of at least {figure}=insertLogical( draft.concludeAs( "least joint", "", "{figure}" ) );
 [consequence][]Order {figure} more tiles than the floor area=insertLogical( draft.concludeAs( "tile waste", "", "{figure}" ) );
+[consequence][]Comb under boards with a notch of {figure}=insertLogical( draft.concludeAs( "board notch", "", "{figure}" ) );
+[consequence][]Comb under membranes with a notch of {figure}=insertLogical( draft.concludeAs( "membrane notch", "", "{figure}" ) );
 [consequence][]Comb with a notch of {figure}=insertLogical( draft.concludeAs( "notch", "", "{figure}" ) );
 [consequence][]Grout the joints with at least class {grade}=insertLogical( draft.grade( "tile", "{grade}" ) );
 [consequence][]Say of the joints that {wording}=insertLogical( draft.say( "tile", "{wording}" ) );

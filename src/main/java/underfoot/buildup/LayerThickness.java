@@ -1,5 +1,7 @@
 package underfoot.buildup;
 
+import java.util.List;
+import java.util.Set;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 import underfoot.knowledge.MissingKnowledge;
@@ -14,6 +16,24 @@ import underfoot.knowledge.MissingKnowledge;
 public record LayerThickness(double min, double mean, double max) {
   static final String OF_FACT = "the ";
   static final String OF_POUR = "the pour";
+  static final String OF_FALLS = "the falls";
+  static final String OF_PACKING = "the packing";
+
+  /** Thicknesses that differ from place to place; facts tell the least, the mean and the most. */
+  private static final Set<String> UNEVEN = Set.of(OF_POUR, OF_FALLS, OF_PACKING);
+
+  /**
+   * What is read for a layer's thickness, where that is a matter of facts.
+   *
+   * @param given how a layer's thickness is given
+   */
+  static List<String> facts(String given) {
+    String name = given.startsWith(OF_FACT) ? given.substring(OF_FACT.length()) : "";
+    if (UNEVEN.contains(given)) {
+      return List.of(name + " least", name + " mean", name + " most");
+    }
+    return name.isEmpty() ? List.of() : List.of(name);
+  }
 
   /** A layer of one thickness, mm. */
   public static LayerThickness even(double mm) {
@@ -31,7 +51,8 @@ public record LayerThickness(double min, double mean, double max) {
    *
    * @param laid the layer
    * @param figures where figures are looked up
-   * @param facts where {@code the tile thickness} and {@code the pour} are looked up
+   * @param facts where {@code the tile thickness}, {@code the pour} and {@code the falls} are
+   *     looked up
    * @throws MissingKnowledge if what is named is not there
    */
   static LayerThickness of(Laid laid, Figures figures, Facts facts) {
@@ -39,12 +60,13 @@ public record LayerThickness(double min, double mean, double max) {
     if (given.equals("none")) {
       return even(0);
     }
-    if (given.equals(OF_POUR)) {
+    List<String> names = facts(given);
+    if (names.size() > 1) {
       return new LayerThickness(
-          known(facts, "pour least"), known(facts, "pour mean"), known(facts, "pour most"));
+          known(facts, names.get(0)), known(facts, names.get(1)), known(facts, names.get(2)));
     }
-    if (given.startsWith(OF_FACT)) {
-      return even(known(facts, given.substring(OF_FACT.length())));
+    if (!names.isEmpty()) {
+      return even(known(facts, names.get(0)));
     }
     return even(figures.get(given).number());
   }

@@ -28,12 +28,8 @@ public final class LayerWorth {
       String given = laid.figure().isEmpty() ? laid.kind().thickness() : laid.figure();
       if (figures.has(given)) {
         basis.use(figures.get(given));
-      } else if (given.equals(LayerThickness.OF_POUR)) {
-        for (String pour : new String[] {"pour least", "pour mean", "pour most"}) {
-          use(pour, facts, basis);
-        }
-      } else if (given.startsWith(LayerThickness.OF_FACT)) {
-        use(given.substring(LayerThickness.OF_FACT.length()), facts, basis);
+      } else {
+        LayerThickness.facts(given).forEach(name -> use(name, facts, basis));
       }
     }
   }

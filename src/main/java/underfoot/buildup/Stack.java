@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 
@@ -73,6 +74,16 @@ public record Stack(List<StackLayer> layers) {
   /** Whether a levelling compound is poured. */
   public boolean poured() {
     return layers.stream().anyMatch(StackLayer::poured);
+  }
+
+  /** Whether a new deck is packed up to a line. */
+  public boolean packed() {
+    return layers.stream().anyMatch(StackLayer::packed);
+  }
+
+  /** The layer that forms the falls to a drain; empty where there is none. */
+  public Optional<StackLayer> falls() {
+    return layers.stream().filter(StackLayer::fallsToDrain).findFirst();
   }
 
   /** Whether the old deck is taken up and a new one laid in its place. */

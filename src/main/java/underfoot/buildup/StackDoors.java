@@ -10,6 +10,7 @@ import underfoot.measure.Doorway;
 import underfoot.measure.Findings;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.PourSurface;
+import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 
@@ -19,7 +20,8 @@ final class StackDoors {
 
   private StackDoors() {}
 
-  static List<Fact> of(Scenario scenario, Stack stack, Figures figures, Facts facts) {
+  static List<Fact> of(
+      Scenario scenario, Surveys surveys, Stack stack, Figures figures, Facts facts) {
     Findings found = new Findings();
     List<String> doors = facts.abouts("door");
     if (doors.isEmpty()) {
@@ -28,37 +30,44 @@ final class StackDoors {
     Optional<LevelSurvey> survey =
         facts.abouts("door wall").isEmpty()
             ? Optional.empty()
-            : LevelSurvey.of(scenario)
-                .filter(one -> one.room().isPresent() && one.plane().isPresent());
-    Optional<PourSurface> pour =
-        stack.poured() && facts.find("levels wanted") != null
+            : surveys.of(scenario).filter(one -> one.room().isPresent() && one.plane().isPresent());
+    Optional<PourSurface> evened =
+        (stack.poured() || stack.packed()) && facts.find("levels wanted") != null
             ? survey.flatMap(
                 one ->
-                    one.surface(
-                        facts.text("levels wanted").equals("level"),
-                        figures.get("leveller-least-pour").number()))
+                    one.surface(facts.text("levels wanted").equals("level"), least(stack, figures)))
             : Optional.empty();
+    boolean asItIs = !stack.poured() && !stack.packed();
     for (String door : doors) {
       Optional<Doorway> doorway =
           survey.isPresent() ? Doorway.of(scenario, survey.get(), facts, door) : Optional.empty();
       double evenly = evenly(stack, facts);
       Findings one = new Findings();
-      if (doorway.isPresent() && (pour.isPresent() || !stack.poured())) {
-        surveyed(doorway.get(), pour, evenly, door, figures, facts, one);
+      if (doorway.isPresent() && (evened.isPresent() || asItIs)) {
+        surveyed(doorway.get(), evened, stack.poured(), evenly, door, figures, facts, one);
       } else {
-        unsurveyed(door, figures, facts, stack.poured(), evenly, one);
+        unsurveyed(door, figures, facts, stack.poured(), stack.falls(), evenly, one);
       }
-      trim(door, figures, new Facts().addAll(facts.all()).addAll(one.list()), one);
+      Facts known = new Facts().addAll(facts.all()).addAll(one.list());
+      trim(door, figures, known, one);
+      if (stack.poured()) {
+        new Wedge(door, figures, known, one).work(doorway, evened);
+      }
       found.list().addAll(one.list());
     }
     return found.list();
   }
 
-  /** How much the floor rises everywhere alike, the pour left out, mm. */
+  /** How much a compound stands at its least over the highest point; a packed deck lies on it. */
+  private static double least(Stack stack, Figures figures) {
+    return stack.poured() ? figures.get("leveller-least-pour").number() : 0;
+  }
+
+  /** How much the floor rises everywhere alike, the pour or packing left out, mm. */
   private static double evenly(Stack stack, Facts facts) {
     double rise = facts.number("rise most");
     for (StackLayer layer : stack.layers()) {
-      if (layer.poured()) {
+      if (layer.poured() || layer.packed()) {
         rise -= layer.thickness().max();
       }
     }
@@ -67,7 +76,8 @@ final class StackDoors {
 
   private static void surveyed(
       Doorway doorway,
-      Optional<PourSurface> pour,
+      Optional<PourSurface> evened,
+      boolean poured,
       double evenly,
       String door,
       Figures figures,
@@ -82,8 +92,8 @@ final class StackDoors {
         basis.use(facts.find(name, door));
       }
     }
-    double here = pour.map(doorway::depthInTheOpening).orElse(0.0);
-    if (pour.isPresent()) {
+    double here = evened.map(doorway::depthInTheOpening).orElse(0.0);
+    if (poured && evened.isPresent()) {
       basis.use(facts.find("pour most"));
       found.add(
           "pour at the door",
@@ -95,7 +105,7 @@ final class StackDoors {
     }
     Basis ofGap = copy(basis, figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
-    double climb = doorway.climbUnderTheLeaf(pour);
+    double climb = doorway.climbUnderTheLeaf(evened);
     found.add(
         "gap left",
         door,
@@ -105,7 +115,7 @@ final class StackDoors {
             + " gap − "
             + Texts.of(climb, "mm")
             + " that the "
-            + (pour.isPresent() ? "poured surface" : "floor")
+            + (evened.isEmpty() ? "floor" : poured ? "poured surface" : "packed deck")
             + " stands, at its highest under the leaf and its swing, above the floor in the opening"
             + " − "
             + Texts.of(evenly, "mm")
@@ -114,7 +124,7 @@ final class StackDoors {
                 ? "; which way it opens is not said, so it is taken to open into the room"
                 : ""),
         ofGap);
-    if (pour.isPresent()) {
+    if (poured && evened.isPresent()) {
       double bare = doorway.climbUnderTheLeaf(Optional.empty());
       found.add(
           BESIDE_THE_POUR,
@@ -143,7 +153,13 @@ final class StackDoors {
   }
 
   private static void unsurveyed(
-      String door, Figures figures, Facts facts, boolean poured, double evenly, Findings found) {
+      String door,
+      Figures figures,
+      Facts facts,
+      boolean poured,
+      Optional<StackLayer> falls,
+      double evenly,
+      Findings found) {
     Basis ofGap = new Basis(figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
     double most = ofGap.fact("rise most");
@@ -165,8 +181,19 @@ final class StackDoors {
     }
     Basis ofStep = new Basis(figures, facts);
     double beyond = ofStep.fact("floor beyond", door);
-    double rise = ofStep.fact("rise");
-    step(door, rise, beyond, "rise", ofStep, found);
+    double rise = ofStep.fact("rise") + aboveMean(falls);
+    step(
+        door,
+        rise,
+        beyond,
+        falls.isEmpty() ? "rise" : "rise where the falls stand highest",
+        ofStep,
+        found);
+  }
+
+  /** How much higher falls stand at the walls than on average, mm. */
+  private static double aboveMean(Optional<StackLayer> falls) {
+    return falls.map(one -> one.thickness().max() - one.thickness().mean()).orElse(0.0);
   }
 
   private static void step(

@@ -22,6 +22,16 @@ public record StackLayer(LayerKind kind, LayerThickness thickness, List<Laid> la
     return kind.thickness().equals(LayerThickness.OF_POUR);
   }
 
+  /** Whether it is packed up to a line, as thick as the floor is uneven. */
+  public boolean packed() {
+    return kind.thickness().equals(LayerThickness.OF_PACKING);
+  }
+
+  /** Whether it is laid to falls. */
+  public boolean fallsToDrain() {
+    return kind.thickness().equals(LayerThickness.OF_FALLS);
+  }
+
   /** Whether it takes the place of the old deck. */
   public boolean replacesDeck() {
     return kind.id().equals("new-deck");

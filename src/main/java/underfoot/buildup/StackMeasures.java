@@ -7,6 +7,7 @@ import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 import underfoot.measure.Basis;
 import underfoot.measure.Findings;
+import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 
@@ -21,6 +22,7 @@ public final class StackMeasures {
    * Works a build-up out.
    *
    * @param scenario the floor
+   * @param surveys the levels of floors, worked out once
    * @param stack its layers
    * @param standing its place on the scale of standings, 0 being the usual way
    * @param figures where figures are looked up
@@ -28,7 +30,7 @@ public final class StackMeasures {
    * @return measured facts about this build-up
    */
   public static List<Fact> of(
-      Scenario scenario, Stack stack, int standing, Figures figures, Facts facts) {
+      Scenario scenario, Surveys surveys, Stack stack, int standing, Figures figures, Facts facts) {
     List<Fact> all = new ArrayList<>();
     Facts known = new Facts().addAll(facts.all());
     Findings first = new Findings();
@@ -44,8 +46,9 @@ public final class StackMeasures {
     take(first.list(), all, known);
     take(StackStructure.of(stack, figures, known), all, known);
     take(StackScrews.of(stack, figures, known), all, known);
+    take(StackTiles.of(figures, known), all, known);
     take(StackHeat.of(stack, figures, known), all, known);
-    take(StackDoors.of(scenario, stack, figures, known), all, known);
+    take(StackDoors.of(scenario, surveys, stack, figures, known), all, known);
     return all;
   }
 

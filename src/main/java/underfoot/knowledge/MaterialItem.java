@@ -27,6 +27,8 @@ public record MaterialItem(
     AREA,
     /** The area of the floor times the mean thickness of the layer, m2 × mm. */
     DEPTH,
+    /** The powder of an adhesive bed as thick as the layer is on average, over the floor, kg. */
+    BED,
     /** The length round the room, m. */
     PERIMETER,
     /** The volume of the joints between tiles, L. */

@@ -58,7 +58,7 @@ public final class Materials {
               + entry.name()
               + "' goes by '"
               + entry.field("by")
-              + "'; write by: area, depth, perimeter or joints");
+              + "'; write by: area, depth, bed, perimeter or joints");
     }
   }
 

@@ -9,6 +9,7 @@ import underfoot.working.CureTime;
 import underfoot.working.DewPoint;
 import underfoot.working.Evaporation;
 import underfoot.working.EvaporationBands;
+import underfoot.working.WoodMoisture;
 
 /** What the air and the floor do to fresh adhesive and levelling compound. */
 final class ClimateMeasure implements Measure {
@@ -18,6 +19,7 @@ final class ClimateMeasure implements Measure {
     evaporation(new Basis(figures, facts), found);
     dewPoint(figures, facts, found);
     curing(figures, facts, found);
+    timber(figures, facts, found);
     return found.list();
   }
 
@@ -92,5 +94,28 @@ final class ClimateMeasure implements Measure {
         .ifPresent(
             result ->
                 found.add("cure factor", result.value("rate"), "", Worked.how(result), ofRate));
+  }
+
+  /** What timber in the room's air comes to, and how far that is from what it holds now. */
+  private static void timber(Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    Worked.with()
+        .key("temperature", basis.fact("air temperature"), "C")
+        .key("humidity", basis.fact("air humidity"), "%")
+        .run(new WoodMoisture())
+        .ifPresent(
+            result -> {
+              double rest = result.value("content");
+              Fact settled = found.add("timber equilibrium", rest, "%", Worked.how(result), basis);
+              Basis ofChange = new Basis(figures, facts).use(settled);
+              double now = ofChange.fact("timber moisture");
+              String how =
+                  "reading against what this air brings it to: "
+                      + Texts.of(now, "%")
+                      + " and "
+                      + Texts.of(rest, "%");
+              found.add("timber drying to come", now - rest, "%", how, ofChange);
+              found.add("timber swelling to come", rest - now, "%", how, ofChange);
+            });
   }
 }

@@ -20,8 +20,11 @@ import underfoot.scenario.Scenario;
  * @param to the other side, mm
  * @param swept the floor the leaf sweeps within the room, hung on either side; only the opening
  *     where it opens outwards or slides
+ * @param inX how far x moves for each mm into the room, square to the wall
+ * @param inY how far y moves for each mm into the room
  */
-public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geometry swept) {
+public record Doorway(
+    LevelSurvey survey, Coordinate from, Coordinate to, Geometry swept, double inX, double inY) {
   private static final GeometryFactory SHAPES = RoomShape.SHAPES;
 
   /**
@@ -74,7 +77,7 @@ public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geomet
     }
     Geometry within = swept.intersection(floor);
     return within.getArea() > 0
-        ? Optional.of(new Doorway(survey, from, to, within))
+        ? Optional.of(new Doorway(survey, from, to, within, vx, vy))
         : Optional.empty();
   }
 
@@ -118,6 +121,42 @@ public record Doorway(LevelSurvey survey, Coordinate from, Coordinate to, Geomet
     double x = (from.x + to.x) / 2;
     double y = (from.y + to.y) / 2;
     return Math.max(0, pour.at(x, y) - floorAt(x, y));
+  }
+
+  /**
+   * The greatest depth of a pour on a line before the door, as wide as the opening, mm.
+   *
+   * @param pour what is poured
+   * @param distance how far the line is from the wall, mm
+   */
+  public double depthBefore(PourSurface pour, double distance) {
+    double most = 0;
+    for (int i = 0; i <= ARC; i++) {
+      double share = (double) i / ARC;
+      double x = from.x + share * (to.x - from.x) + distance * inX;
+      double y = from.y + share * (to.y - from.y) + distance * inY;
+      most = Math.max(most, pour.at(x, y) - floorAt(x, y));
+    }
+    return most;
+  }
+
+  /** How far the room goes on before the middle of the opening, square to the wall, mm. */
+  public double roomBefore() {
+    Polygon floor = survey.room().orElseThrow().floor();
+    double across = floor.getEnvelopeInternal().getDiameter();
+    // A millimetre in, so that the wall itself does not count.
+    Coordinate middle =
+        new Coordinate(
+            (from.x + to.x) / 2 + IN_THE_OPENING * inX, (from.y + to.y) / 2 + IN_THE_OPENING * inY);
+    Coordinate far = new Coordinate(middle.x + across * inX, middle.y + across * inY);
+    Geometry ahead = SHAPES.createLineString(new Coordinate[] {middle, far}).intersection(floor);
+    for (int i = 0; i < ahead.getNumGeometries(); i++) {
+      Geometry stretch = ahead.getGeometryN(i);
+      if (stretch.distance(SHAPES.createPoint(middle)) < IN_THE_OPENING) {
+        return stretch.getLength() + IN_THE_OPENING;
+      }
+    }
+    return 0;
   }
 
   private double floorAt(double x, double y) {

@@ -40,7 +40,30 @@ final class FallMeasure implements Measure {
             result -> {
               found.add("fall height", result.value("fall"), "mm", Worked.how(result), basis);
               found.add("fall steepest", result.value("steepest"), "", Worked.how(result), basis);
+              falls(
+                  Fall.of(gentlest.number(), longest, shortest, Fall.Drain.named(drain)),
+                  basis,
+                  found);
             });
     return found.list();
+  }
+
+  /** How thick the mortar is that forms the falls. */
+  private static void falls(Fall.Values falls, Basis basis, Findings found) {
+    double least = basis.figure("falls-mortar-least");
+    String known = Texts.of(least, "mm") + " at the drain";
+    found.add("falls least", least, "mm", known, basis);
+    found.add(
+        "falls mean",
+        least + falls.meanMm(),
+        "mm",
+        known + " + " + Texts.of(falls.meanMm(), "mm") + ", the mean height of the planes",
+        basis);
+    found.add(
+        "falls most",
+        least + falls.fallMm(),
+        "mm",
+        known + " + " + Texts.of(falls.fallMm(), "mm") + " of fall",
+        basis);
   }
 }

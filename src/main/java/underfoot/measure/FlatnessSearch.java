@@ -39,7 +39,13 @@ final class FlatnessSearch {
   /** Nearer than this is on the line, mm. */
   private static final double ON = 1e-6;
 
+  /** More than any floor holds, mm: nothing of that sort is looked for. */
+  private static final double NONE = Double.MAX_VALUE;
+
   private final Tin tin;
+  private final double[] x;
+  private final double[] y;
+  private final double[] z;
   private final List<Coordinate[]> walls;
   private final double edgeMm;
   private int tried;
@@ -47,6 +53,9 @@ final class FlatnessSearch {
 
   private FlatnessSearch(Tin tin, Geometry clip, double edgeMm) {
     this.tin = tin;
+    this.x = tin.vertices().stream().mapToDouble(Coordinate::getX).toArray();
+    this.y = tin.vertices().stream().mapToDouble(Coordinate::getY).toArray();
+    this.z = tin.vertices().stream().mapToDouble(Coordinate::getZ).toArray();
     this.walls = clip == null ? null : walls(clip);
     this.edgeMm = edgeMm;
   }
@@ -169,28 +178,25 @@ final class FlatnessSearch {
 
   private void along(Coordinate point, double ux, double uy) {
     List<double[]> cut = new ArrayList<>();
-    List<Coordinate> vertices = tin.vertices();
-    double[] off = new double[vertices.size()];
+    double[] off = new double[x.length];
     for (int i = 0; i < off.length; i++) {
-      Coordinate v = vertices.get(i);
-      off[i] = (v.y - point.y) * ux - (v.x - point.x) * uy;
+      off[i] = (y[i] - point.y) * ux - (x[i] - point.x) * uy;
       if (Math.abs(off[i]) <= ON) {
-        cut.add(new double[] {(v.x - point.x) * ux + (v.y - point.y) * uy, v.getZ()});
+        cut.add(new double[] {(x[i] - point.x) * ux + (y[i] - point.y) * uy, z[i]});
       }
     }
     for (int[] edge : tin.edges()) {
       double a = off[edge[0]];
       double b = off[edge[1]];
       if ((a > ON && b < -ON) || (a < -ON && b > ON)) {
-        Coordinate from = vertices.get(edge[0]);
-        Coordinate to = vertices.get(edge[1]);
+        int from = edge[0];
+        int to = edge[1];
         double share = a / (a - b);
-        double x = from.x + share * (to.x - from.x);
-        double y = from.y + share * (to.y - from.y);
+        double atX = x[from] + share * (x[to] - x[from]);
+        double atY = y[from] + share * (y[to] - y[from]);
         cut.add(
             new double[] {
-              (x - point.x) * ux + (y - point.y) * uy,
-              from.getZ() + share * (to.getZ() - from.getZ())
+              (atX - point.x) * ux + (atY - point.y) * uy, z[from] + share * (z[to] - z[from])
             });
       }
     }
@@ -318,22 +324,43 @@ final class FlatnessSearch {
    */
   private Flatness slide() {
     return new Flatness(
-        worst(StraightedgeGap.Values::gapMm), worst(StraightedgeGap.Values::humpMm), tried);
+        worst(
+            StraightedgeGap.Values::gapMm,
+            (one, found) ->
+                StraightedgeGap.of(one.positions(), one.heights(), edgeMm, found, NONE)),
+        worst(
+            StraightedgeGap.Values::humpMm,
+            (one, found) ->
+                StraightedgeGap.of(one.positions(), one.heights(), edgeMm, NONE, found)),
+        tried);
   }
 
-  private Flatness.Line worst(ToDoubleFunction<StraightedgeGap.Values> measure) {
+  /** Slides the edge along a stretch, where only more than was found elsewhere is of interest. */
+  private interface Slide {
+    StraightedgeGap.Values along(Flatness.Line one, double found);
+  }
+
+  private Flatness.Line worst(ToDoubleFunction<StraightedgeGap.Values> measure, Slide slide) {
     stretches.sort(Comparator.comparingDouble(one -> -measure.applyAsDouble(one.values())));
     Flatness.Line worst = null;
+    double found = 0;
     for (Flatness.Line one : stretches) {
-      if (worst != null
-          && measure.applyAsDouble(one.values()) <= measure.applyAsDouble(worst.values())) {
+      if (worst != null && measure.applyAsDouble(one.values()) <= found) {
         break;
       }
-      StraightedgeGap.Values values = StraightedgeGap.of(one.positions(), one.heights(), edgeMm);
-      if (worst == null || measure.applyAsDouble(values) > measure.applyAsDouble(worst.values())) {
-        worst = new Flatness.Line(one.from(), one.to(), one.positions(), one.heights(), values);
+      double here = measure.applyAsDouble(slide.along(one, found));
+      if (worst == null || here > found) {
+        worst = one;
+        found = here;
       }
     }
-    return worst;
+    return worst == null
+        ? null
+        : new Flatness.Line(
+            worst.from(),
+            worst.to(),
+            worst.positions(),
+            worst.heights(),
+            StraightedgeGap.of(worst.positions(), worst.heights(), edgeMm));
   }
 }

@@ -8,7 +8,9 @@ import underfoot.knowledge.Figures;
 import underfoot.working.DeckDeflection;
 import underfoot.working.FloorFrequency;
 import underfoot.working.JoistDeflection;
+import underfoot.working.JoistSpan;
 import underfoot.working.JoistStress;
+import underfoot.working.LongTermDeflection;
 import underfoot.working.Result;
 
 /**
@@ -124,6 +126,8 @@ public final class JoistCheck {
     Fact total = total(imposed);
     share(total);
     doubled();
+    reach();
+    inTime();
     strength();
     frequency();
     return found.list();
@@ -235,6 +239,79 @@ public final class JoistCheck {
                         + " each two; "
                         + Worked.how(result),
                     basis));
+  }
+
+  /** How far joists like these reach before they bend more than a tile stands. */
+  private void reach() {
+    for (String tile : List.of("ceramic", "stone")) {
+      reach("clear span for " + tile + " " + when, tile, 1);
+      reach("clear span for " + tile + " if doubled " + when, tile, 2);
+    }
+  }
+
+  private void reach(String name, String tile, int joists) {
+    Basis basis = new Basis(figures, facts);
+    String grade = gradeStem(basis);
+    double breadth = joists * basis.fact("joist breadth");
+    double depth = basis.fact("joist depth");
+    double centres = basis.fact("joist centres");
+    double bearing = basis.fact("joist bearing");
+    double load = basis.fact("dead load " + when) + basis.fact("imposed load");
+    if (!basis.complete()) {
+      return;
+    }
+    Worked.with()
+        .key("breadth", breadth, "mm")
+        .key("depth", depth, "mm")
+        .key("modulus", basis.figure(grade + "modulus"), "N/mm2")
+        .key("shear-modulus", basis.figure(grade + "shear-modulus"), "N/mm2")
+        .key("centres", centres, "mm")
+        .key("load", load, "kN/m2")
+        .key("limit", Double.toString(basis.figure("tile-ratio-" + tile)))
+        .run(new JoistSpan(List.of()))
+        .ifPresent(
+            result -> {
+              double clear = result.value("span") * 1000 - bearing;
+              found.addAs(
+                  name,
+                  "",
+                  Texts.metres(clear),
+                  clear,
+                  Worked.how(result) + "; less the bearing of " + Texts.of(bearing, "mm"),
+                  basis);
+            });
+  }
+
+  /** What the joists come to bend in the course of years. */
+  private void inTime() {
+    Basis basis = new Basis(figures, facts);
+    double dead = basis.fact("dead load " + when);
+    double live = basis.fact("imposed load");
+    Optional<Result> permanent = deflection(basis, dead, 1);
+    Optional<Result> passing = deflection(basis, live, 1);
+    if (permanent.isEmpty() || passing.isEmpty()) {
+      return;
+    }
+    double creep = basis.figure("timber-creep-factor");
+    double share = basis.figure("imposed-load-always-there");
+    double atOnce = permanent.get().value("deflection");
+    double underUse = passing.get().value("deflection");
+    found.add(
+        "joist deflection in time " + when,
+        LongTermDeflection.of(atOnce, underUse, creep, share),
+        "mm",
+        "dead part × (1 + creep) + imposed part × (1 + share × creep): "
+            + Texts.of(atOnce, "")
+            + " × (1 + "
+            + Texts.of(creep, "")
+            + ") + "
+            + Texts.of(underUse, "")
+            + " × (1 + "
+            + Texts.of(share, "")
+            + " × "
+            + Texts.of(creep, "")
+            + ")",
+        basis);
   }
 
   private void strength() {

@@ -14,11 +14,17 @@ import underfoot.working.StraightedgeGap;
 
 /** How flat and how level the floor is, and how deep a levelling compound would come. */
 final class LevelMeasure implements Measure {
+  private final Surveys surveys;
+
+  LevelMeasure(Surveys surveys) {
+    this.surveys = surveys;
+  }
+
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     Findings found = new Findings();
     Facts known = new Facts().addAll(facts.all());
-    Optional<LevelSurvey> survey = LevelSurvey.of(scenario);
+    Optional<LevelSurvey> survey = surveys.of(scenario);
     // Measures are asked for twice; what readings tell does not change in between.
     if (survey.isPresent() && facts.find("level difference") == null) {
       flatness(survey.get(), new Basis(figures, facts), found);
@@ -31,6 +37,8 @@ final class LevelMeasure implements Measure {
     known.addAll(found.list());
     if (facts.find("pour mean") == null) {
       pours(survey, figures, known, found);
+      known.addAll(found.list());
+      packing(figures, known, found);
     }
     return found.list();
   }
@@ -198,5 +206,20 @@ final class LevelMeasure implements Measure {
             + Texts.of(pour.areaM2(), "m2"),
         basis);
     found.add("pour most", pour.mostMm(), "mm", surface + "; greatest depth", basis);
+  }
+
+  /** How high a new deck is packed to lie level or flat: the pour without its least. */
+  private static void packing(Figures figures, Facts facts, Findings found) {
+    for (String which : List.of("least", "mean", "most")) {
+      Basis basis = new Basis(figures, facts);
+      double least = basis.figure("leveller-least-pour");
+      double pour = basis.fact("pour " + which);
+      found.add(
+          "packing " + which,
+          Math.max(0, pour - least),
+          "mm",
+          "a pour of " + Texts.of(pour, "mm") + " less its least of " + Texts.of(least, "mm"),
+          basis);
+    }
   }
 }

@@ -2,7 +2,9 @@ package underfoot.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -16,25 +18,53 @@ import underfoot.working.PourVolume;
 
 /**
  * The levels of a floor: the readings, the surface through them, and what follows for a levelling
- * compound.
- *
- * @param readings the spot heights, mm, at least two
- * @param room the room; empty where its outline is not known, and then the floor is what the
- *     readings enclose
- * @param plane the plane that fits the readings best; empty where they lie on one line
- * @param measured the surface through the readings alone
- * @param floor that surface carried on level to the corners of the room that lie beyond the
- *     readings
+ * compound. What is asked for twice is worked out once.
  */
-public record LevelSurvey(
-    List<Reading> readings,
-    Optional<RoomShape> room,
-    Optional<BestPlane.Values> plane,
-    Tin measured,
-    Tin floor) {
-  /** Copies the list. */
-  public LevelSurvey {
-    readings = List.copyOf(readings);
+public final class LevelSurvey {
+  private final List<Reading> readings;
+  private final Optional<RoomShape> room;
+  private final Optional<BestPlane.Values> plane;
+  private final Tin measured;
+  private final Tin floor;
+  private final Map<Double, Flatness> flatness = new ConcurrentHashMap<>();
+  private final Map<PourSurface, Pour> pours = new ConcurrentHashMap<>();
+
+  private LevelSurvey(
+      List<Reading> readings,
+      Optional<RoomShape> room,
+      Optional<BestPlane.Values> plane,
+      Tin measured,
+      Tin floor) {
+    this.readings = List.copyOf(readings);
+    this.room = room;
+    this.plane = plane;
+    this.measured = measured;
+    this.floor = floor;
+  }
+
+  /** The spot heights, mm, at least two. */
+  public List<Reading> readings() {
+    return readings;
+  }
+
+  /** The room; empty where its outline is not known, and then it is what the readings enclose. */
+  public Optional<RoomShape> room() {
+    return room;
+  }
+
+  /** The plane that fits the readings best; empty where they lie on one line. */
+  public Optional<BestPlane.Values> plane() {
+    return plane;
+  }
+
+  /** The surface through the readings alone. */
+  public Tin measured() {
+    return measured;
+  }
+
+  /** That surface carried on level to the corners of the room that lie beyond the readings. */
+  public Tin floor() {
+    return floor;
   }
 
   /** The levels of a scenario; empty where it has fewer than two readings. */
@@ -139,6 +169,10 @@ public record LevelSurvey(
    * @param edgeMm length of the edge, mm
    */
   public Flatness flatness(double edgeMm) {
+    return flatness.computeIfAbsent(edgeMm, this::searched);
+  }
+
+  private Flatness searched(double edgeMm) {
     List<Coordinate> points = new ArrayList<>();
     for (Reading reading : readings) {
       points.add(new Coordinate(reading.x(), reading.y(), reading.z()));
@@ -224,6 +258,10 @@ public record LevelSurvey(
   }
 
   private Pour fill(PourSurface surface) {
+    return pours.computeIfAbsent(surface, this::filled);
+  }
+
+  private Pour filled(PourSurface surface) {
     // Heights are told from the poured surface's own plane, so that it may slope.
     List<underfoot.working.Reading> told = new ArrayList<>();
     for (Coordinate vertex : measured.vertices()) {

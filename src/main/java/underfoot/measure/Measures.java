@@ -9,17 +9,18 @@ import underfoot.scenario.Scenario;
 
 /** All that can be worked out from a scenario alone. */
 public final class Measures {
-  private static final List<Measure> ALL =
-      List.of(
-          new RoomMeasure(),
-          new TileMeasure(),
-          new LevelMeasure(),
-          new ClimateMeasure(),
-          new StructureMeasure(),
-          new MoistureMeasure(),
-          new ReadinessMeasure(),
-          new HeatMeasure(),
-          new FallMeasure());
+  private static List<Measure> all(Surveys surveys) {
+    return List.of(
+        new RoomMeasure(),
+        new TileMeasure(),
+        new LevelMeasure(surveys),
+        new ClimateMeasure(),
+        new StructureMeasure(),
+        new MoistureMeasure(),
+        new ReadinessMeasure(),
+        new HeatMeasure(),
+        new FallMeasure());
+  }
 
   private Measures() {}
 
@@ -28,13 +29,14 @@ public final class Measures {
    * again once rules have made assumptions of what it does not.
    *
    * @param scenario the floor
+   * @param surveys the levels of floors, worked out once
    * @param figures where figures are looked up
    * @param facts what is held so far
    * @return measured facts that were not held before
    */
-  public static List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
+  public static List<Fact> of(Scenario scenario, Surveys surveys, Figures figures, Facts facts) {
     List<Fact> found = new ArrayList<>();
-    for (Measure measure : ALL) {
+    for (Measure measure : all(surveys)) {
       for (Fact fact : measure.of(scenario, figures, facts)) {
         if (facts.find(fact.name(), fact.about()) == null) {
           facts.add(fact);

@@ -5,6 +5,7 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 import underfoot.scenario.Scenario;
+import underfoot.working.Adhesive;
 
 /** The tile's longest edge, shortest edge, face area, slenderness and share of bow. */
 final class TileMeasure implements Measure {
@@ -30,6 +31,25 @@ final class TileMeasure implements Measure {
         "%",
         "bow / longest edge: " + Texts.of(bow, "mm") + " / " + Texts.of(edge, "mm"),
         ofBow);
+    bed("tile", "notch", figures, facts, found);
+    bed("board", "board notch", figures, facts, found);
+    bed("membrane", "membrane notch", figures, facts, found);
     return found.list();
+  }
+
+  /** The bed a notch leaves, and the powder it takes. */
+  private static void bed(String of, String notch, Figures figures, Facts facts, Findings found) {
+    Basis basis = new Basis(figures, facts);
+    Worked.with()
+        .key("notch", basis.fact(notch), "mm")
+        .key("angle", Double.toString(basis.figure("trowel-angle")))
+        .key("powder", basis.figure("use-of-adhesive-powder"), "kg/m2")
+        .run(new Adhesive())
+        .ifPresent(
+            result -> {
+              String how = Worked.how(result);
+              found.add(of + " bed depth", result.value("bed"), "mm", how, basis);
+              found.add(of + " bed powder", result.value("mass"), "kg/m2", how, basis);
+            });
   }
 }

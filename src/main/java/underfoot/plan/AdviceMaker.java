@@ -554,6 +554,7 @@ public final class AdviceMaker {
                 "standing",
                 standing(candidate));
         used.add(here);
+        used.add(there);
         because.add(criterion.because());
         break;
       }

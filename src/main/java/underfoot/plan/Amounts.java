@@ -10,6 +10,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Figures;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.MaterialItem;
+import underfoot.working.Adhesive;
 import underfoot.working.Grout;
 
 /** Works out how much of everything a build-up takes. */
@@ -48,6 +49,11 @@ final class Amounts {
     switch (item.by()) {
       case AREA -> amount = squareMetres;
       case DEPTH -> amount = squareMetres * layer.thickness().mean();
+      case BED -> {
+        Figure powder = figures.get(item.rate());
+        used.add(powder);
+        amount = squareMetres * Adhesive.massKgPerM2(layer.thickness().mean(), powder.value());
+      }
       case PERIMETER -> {
         Fact perimeter = facts.find("perimeter");
         if (perimeter == null) {
@@ -69,7 +75,7 @@ final class Amounts {
     if (area != null && item.by() != MaterialItem.By.PERIMETER) {
       used.add(area);
     }
-    amount *= rate(item.rate(), used);
+    amount *= item.by() == MaterialItem.By.BED ? 1 : rate(item.rate(), used);
     amount *= 1 + waste(item.waste(), used) / PER_CENT;
     if (amount > 0) {
       amounts.add(new Amount(item, layer, amount, whole, used));
@@ -105,7 +111,7 @@ final class Amounts {
   /** Litres of joint in a square metre of tiling; the exact formula with a density of one. */
   private double litresOfJoint(List<Object> used) {
     List<Fact> needed = new ArrayList<>();
-    for (String name : List.of("longest edge", "shortest edge", "tile thickness", "least joint")) {
+    for (String name : List.of("longest edge", "shortest edge", "tile thickness", "tile joint")) {
       Fact fact = facts.find(name);
       if (fact == null || !fact.hasNumber()) {
         return Double.NaN;

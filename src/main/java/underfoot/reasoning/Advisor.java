@@ -20,6 +20,7 @@ import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 import underfoot.measure.Measures;
+import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.scenario.Given;
 import underfoot.scenario.Scenario;
@@ -30,6 +31,7 @@ public final class Advisor {
   private final RuleBase rules;
   private final Knowledge knowledge;
   private final Appraisal appraisal;
+  private final Surveys surveys;
 
   /**
    * @param rules the compiled rules
@@ -37,14 +39,19 @@ public final class Advisor {
    * @param appraisal works out what a build-up costs and how long it takes
    */
   public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
+    this(rules, knowledge, appraisal, new Surveys());
+  }
+
+  private Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal, Surveys surveys) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.appraisal = appraisal;
+    this.surveys = surveys;
   }
 
   /** The same advisor with a memory, for comparing one floor with its variants. */
   Advisor remembering() {
-    return new Advisor(rules.remembering(), knowledge, appraisal);
+    return new Advisor(rules.remembering(), knowledge, appraisal, surveys);
   }
 
   /** The rules it thinks by. */
@@ -104,7 +111,7 @@ public final class Advisor {
   }
 
   private void measure(Scenario scenario, List<Object> pool) {
-    pool.addAll(Measures.of(scenario, knowledge.figures(), new Facts().addAll(pool)));
+    pool.addAll(Measures.of(scenario, surveys, knowledge.figures(), new Facts().addAll(pool)));
   }
 
   private Candidate workOut(
@@ -131,7 +138,12 @@ public final class Advisor {
     Stack stack = Stack.of(own, knowledge.figures(), new Facts().addAll(own));
     own.addAll(
         StackMeasures.of(
-            scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
+            scenario,
+            surveys,
+            stack,
+            standing(best),
+            knowledge.figures(),
+            new Facts().addAll(own)));
     own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, pool.size())));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(ranks(own));

@@ -17,16 +17,18 @@ final class Drawing {
   private static final int LEVEL = 10;
   private static final int THICKNESS = 10;
   private static final Map<String, String> GRAIN =
-      Map.of(
-          "tile", "████",
-          "bed", "░░░░",
-          "board", "▓▓▓▓",
-          "deck", "▓▓▓▓",
-          "leveller", "▒▒▒▒",
-          "heating", "∿∿∿∿",
-          "membrane", "╌╌╌╌",
-          "sealing", "━━━━",
-          "primer", "····");
+      Map.ofEntries(
+          Map.entry("tile", "████"),
+          Map.entry("bed", "░░░░"),
+          Map.entry("board", "▓▓▓▓"),
+          Map.entry("deck", "▓▓▓▓"),
+          Map.entry("leveller", "▒▒▒▒"),
+          Map.entry("screed", "▒▒▒▒"),
+          Map.entry("heating", "∿∿∿∿"),
+          Map.entry("membrane", "╌╌╌╌"),
+          Map.entry("sealing", "━━━━"),
+          Map.entry("primer", "····"),
+          Map.entry("packing", "▓▓▓▓"));
 
   private final Advice advice;
   private final Phrases phrases;

@@ -26,7 +26,19 @@ public final class Adhesive implements Working {
       throw new IllegalArgumentException("the angle must be above 0 and at most 90 degrees");
     }
     double bed = Need.positive("notch", notchMm) / 2 * Math.sin(Math.toRadians(angleDegrees));
-    return new Values(bed, bed * Need.positive("powder", powderKgPerM2PerMm));
+    return new Values(bed, massKgPerM2(bed, powderKgPerM2PerMm));
+  }
+
+  /**
+   * Works out mass = bed powder, for a bed of any make.
+   *
+   * @param bedMm thickness of the bed, mm, 0 or more
+   * @param powderKgPerM2PerMm dry powder for each mm of bed, kg/m2, above 0
+   * @return dry powder, kg/m2
+   * @throws IllegalArgumentException outside those ranges
+   */
+  public static double massKgPerM2(double bedMm, double powderKgPerM2PerMm) {
+    return Need.notNegative("bed", bedMm) * Need.positive("powder", powderKgPerM2PerMm);
   }
 
   @Override

@@ -36,6 +36,20 @@ public final class Fall implements Working {
     public String words() {
       return words;
     }
+
+    /**
+     * The drain of that name.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Drain named(String words) {
+      for (Drain each : values()) {
+        if (each.words.equals(words)) {
+          return each;
+        }
+      }
+      throw new IllegalArgumentException("no drain lies at " + words);
+    }
   }
 
   /**
@@ -45,8 +59,10 @@ public final class Fall implements Working {
    * @param longestRunMm run to the farthest point, mm
    * @param shortestRunMm shortest straight run from the drain to an edge, mm
    * @param steepest n of 1:n on that shortest run
+   * @param meanMm mean height above the drain, mm
    */
-  public record Values(double fallMm, double longestRunMm, double shortestRunMm, double steepest) {}
+  public record Values(
+      double fallMm, double longestRunMm, double shortestRunMm, double steepest, double meanMm) {}
 
   /**
    * The fall along one straight run.
@@ -56,7 +72,7 @@ public final class Fall implements Working {
    */
   public static Values of(double gradient, double runMm) {
     double fall = Need.positive("run", runMm) / Need.positive("gradient", gradient);
-    return new Values(fall, runMm, runMm, gradient);
+    return new Values(fall, runMm, runMm, gradient, fall / 2);
   }
 
   /**
@@ -86,7 +102,14 @@ public final class Fall implements Working {
           case SHORT_EDGE -> longer;
         };
     double fall = longest / Need.positive("gradient", gradient);
-    return new Values(fall, longest, shortest, shortest / fall);
+    // To a channel the floor is one plane; to a point it is made of triangles of which two corners
+    // stand at the edge and one at the drain.
+    double share =
+        switch (drain) {
+          case CENTRE, CORNER -> 2.0 / 3;
+          case LONG_EDGE, SHORT_EDGE -> 1.0 / 2;
+        };
+    return new Values(fall, longest, shortest, shortest / fall, share * fall);
   }
 
   @Override
@@ -138,12 +161,7 @@ public final class Fall implements Working {
     if (in.has("run")) {
       values = of(gradient, in.number("run"));
     } else {
-      Drain drain = null;
-      for (Drain each : Drain.values()) {
-        if (each.words().equals(in.word("drain"))) {
-          drain = each;
-        }
-      }
+      Drain drain = Drain.named(in.word("drain"));
       double length = in.number("length");
       double width = in.number("width");
       values = of(gradient, length, width, drain);

@@ -2,7 +2,6 @@ package underfoot.working;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 
 /** The worst gap under a straightedge slid along a profile, and how far it rocks on a hump. */
 public final class StraightedgeGap implements Working {
@@ -55,32 +54,138 @@ public final class StraightedgeGap implements Working {
    * @throws IllegalArgumentException where positions do not rise or the numbers do not match
    */
   public static Values of(double[] positionsMm, double[] heightsMm, double edgeMm) {
+    return of(positionsMm, heightsMm, edgeMm, 0, 0);
+  }
+
+  /**
+   * The same, where gaps and humps below some height are of no interest: a place of the edge that
+   * cannot hold more is passed over, and what is told of a profile without more is only a part.
+   *
+   * @param positionsMm places of the readings, mm, rising, at least two
+   * @param heightsMm heights of the readings, mm, as many
+   * @param edgeMm length of the edge, mm, above 0
+   * @param gapFloorMm the gap that is to be passed, mm; 0 for the worst of all
+   * @param humpFloorMm the hump that is to be passed, mm; 0 for the worst of all
+   * @throws IllegalArgumentException where positions do not rise or the numbers do not match
+   */
+  public static Values of(
+      double[] positionsMm,
+      double[] heightsMm,
+      double edgeMm,
+      double gapFloorMm,
+      double humpFloorMm) {
     check(positionsMm, heightsMm, edgeMm);
-    double[] x = positionsMm.clone();
-    double[] z = heightsMm.clone();
-    double gap = 0;
-    double hump = 0;
-    double at = x[0];
-    double humpAt = x[0];
-    double from = x[0];
-    double to = Math.min(x[0] + edgeMm, x[x.length - 1]);
-    for (double start : starts(x, edgeMm)) {
-      double end = Math.min(start + edgeMm, x[x.length - 1]);
-      double[][] under = window(x, z, start, end);
-      double[] below = worst(under[0], under[1], 1);
-      if (below[0] > gap + SAME_MM) {
-        gap = below[0];
-        at = below[1];
-        from = start;
-        to = end;
-      }
-      double[] above = worst(under[0], under[1], -1);
-      if (above[0] > hump + SAME_MM) {
-        hump = above[0];
-        humpAt = above[1];
+    Slide gap = new Slide(positionsMm, heightsMm, edgeMm, 1, gapFloorMm);
+    Slide hump = new Slide(positionsMm, heightsMm, edgeMm, -1, humpFloorMm);
+    gap.run();
+    hump.run();
+    return new Values(gap.most, gap.at, hump.most, hump.at, gap.from, gap.to);
+  }
+
+  /**
+   * One edge slid along one profile. A hull over more of the profile lies nowhere below the hull
+   * over less of it, so that what lies under several places of the edge taken as one bounds what
+   * each of them holds: places are halved again and again, and passed over together where they
+   * cannot hold more than was found.
+   */
+  private static final class Slide {
+    private final double[] x;
+    private final double[] z;
+    private final double edge;
+    private final int side;
+    private final double floor;
+    private final double[] starts;
+    private final double[] places;
+    private final double[] heights;
+    private final int[] hull;
+    private double most;
+    private double at;
+    private double from;
+    private double to;
+
+    Slide(double[] x, double[] z, double edge, int side, double floor) {
+      this.x = x;
+      this.z = z;
+      this.edge = edge;
+      this.side = side;
+      this.floor = floor;
+      this.starts = starts(x, edge);
+      this.places = new double[x.length + 2];
+      this.heights = new double[x.length + 2];
+      this.hull = new int[x.length + 2];
+      this.at = x[0];
+      this.from = x[0];
+      this.to = end(x[0]);
+    }
+
+    void run() {
+      slide(0, starts.length - 1);
+    }
+
+    private double end(double start) {
+      return Math.min(start + edge, x[x.length - 1]);
+    }
+
+    private void slide(int first, int last) {
+      double[] found = worst(starts[first], end(starts[last]));
+      if (first == last) {
+        if (found[0] > most + SAME_MM) {
+          most = found[0];
+          at = found[1];
+          from = starts[first];
+          to = end(starts[first]);
+        }
+      } else if (found[0] > most && found[0] > floor - SAME_MM) {
+        int middle = (first + last) / 2;
+        slide(first, middle);
+        slide(middle + 1, last);
       }
     }
-    return new Values(gap, at, hump, humpAt, from, to);
+
+    /** The largest distance from the hull to the profile between two places, and where it is. */
+    private double[] worst(double start, double end) {
+      int n = window(start, end);
+      int size = 0;
+      for (int i = 0; i < n; i++) {
+        while (size > 1 && side * turn(places, heights, hull[size - 2], hull[size - 1], i) >= 0) {
+          size--;
+        }
+        hull[size++] = i;
+      }
+      double largest = 0;
+      double place = places[0];
+      for (int h = 1; h < size; h++) {
+        int left = hull[h - 1];
+        int right = hull[h];
+        for (int i = left + 1; i < right; i++) {
+          double share = (places[i] - places[left]) / (places[right] - places[left]);
+          double distance =
+              side * (heights[left] + share * (heights[right] - heights[left]) - heights[i]);
+          if (distance > largest + SAME_MM) {
+            largest = distance;
+            place = places[i];
+          }
+        }
+      }
+      return new double[] {largest, place};
+    }
+
+    /** Takes the profile between two places, with heights interpolated at both ends. */
+    private int window(double start, double end) {
+      int first = firstAbove(x, start);
+      int last = first;
+      while (last < x.length && x[last] < end) {
+        last++;
+      }
+      int count = last - first;
+      places[0] = start;
+      heights[0] = height(x, z, start);
+      System.arraycopy(x, first, places, 1, count);
+      System.arraycopy(z, first, heights, 1, count);
+      places[count + 1] = end;
+      heights[count + 1] = height(x, z, end);
+      return count + 2;
+    }
   }
 
   private static void check(double[] x, double[] z, double edge) {
@@ -102,46 +207,34 @@ public final class StraightedgeGap implements Working {
   }
 
   /** The starting places of the edge, rising. */
-  private static TreeSet<Double> starts(double[] x, double edge) {
-    TreeSet<Double> starts = new TreeSet<>();
+  private static double[] starts(double[] x, double edge) {
     double first = x[0];
     double last = x[x.length - 1] - edge;
-    starts.add(first);
     if (last <= first) {
-      return starts;
+      return new double[] {first};
     }
-    long steps = (long) Math.ceil((last - first) / SLIDE_MM);
-    for (long i = 1; i < steps; i++) {
-      starts.add(first + i * SLIDE_MM);
+    int steps = (int) Math.ceil((last - first) / SLIDE_MM);
+    double[] all = new double[steps + 1 + 2 * x.length];
+    int n = 0;
+    for (int i = 0; i < steps; i++) {
+      all[n++] = first + i * SLIDE_MM;
     }
-    starts.add(last);
+    all[n++] = last;
     for (double reading : x) {
       for (double start : new double[] {reading, reading - edge}) {
         if (start >= first && start <= last) {
-          starts.add(start);
+          all[n++] = start;
         }
       }
     }
-    return starts;
-  }
-
-  /** The profile between two places, with heights interpolated at both ends. */
-  private static double[][] window(double[] x, double[] z, double start, double end) {
-    int first = firstAbove(x, start);
-    int last = first;
-    while (last < x.length && x[last] < end) {
-      last++;
+    Arrays.sort(all, 0, n);
+    int distinct = 1;
+    for (int i = 1; i < n; i++) {
+      if (all[i] > all[distinct - 1]) {
+        all[distinct++] = all[i];
+      }
     }
-    int count = last - first;
-    double[] places = new double[count + 2];
-    double[] heights = new double[count + 2];
-    places[0] = start;
-    heights[0] = height(x, z, start);
-    System.arraycopy(x, first, places, 1, count);
-    System.arraycopy(z, first, heights, 1, count);
-    places[count + 1] = end;
-    heights[count + 1] = height(x, z, end);
-    return new double[][] {places, heights};
+    return Arrays.copyOf(all, distinct);
   }
 
   private static int firstAbove(double[] x, double place) {
@@ -157,33 +250,6 @@ public final class StraightedgeGap implements Working {
     int right = Math.min(Math.max(-found - 1, 1), x.length - 1);
     double share = (place - x[right - 1]) / (x[right] - x[right - 1]);
     return z[right - 1] + share * (z[right] - z[right - 1]);
-  }
-
-  /** The largest distance from the hull to the profile and its place; side 1 upper, -1 lower. */
-  private static double[] worst(double[] x, double[] z, int side) {
-    int[] hull = new int[x.length];
-    int size = 0;
-    for (int i = 0; i < x.length; i++) {
-      while (size > 1 && side * turn(x, z, hull[size - 2], hull[size - 1], i) >= 0) {
-        size--;
-      }
-      hull[size++] = i;
-    }
-    double most = 0;
-    double place = x[0];
-    for (int h = 1; h < size; h++) {
-      int left = hull[h - 1];
-      int right = hull[h];
-      for (int i = left + 1; i < right; i++) {
-        double share = (x[i] - x[left]) / (x[right] - x[left]);
-        double distance = side * (z[left] + share * (z[right] - z[left]) - z[i]);
-        if (distance > most + SAME_MM) {
-          most = distance;
-          place = x[i];
-        }
-      }
-    }
-    return new double[] {most, place};
   }
 
   /** Positive where the way from a over b to c turns upwards. */

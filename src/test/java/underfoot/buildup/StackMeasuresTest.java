@@ -13,6 +13,7 @@ import underfoot.knowledge.Figures;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.RuleNote;
 import underfoot.measure.Measured;
+import underfoot.measure.Surveys;
 import underfoot.scenario.Scenario;
 
 /** What a build-up does to a floor, from whole scenarios and layers named one by one. */
@@ -32,7 +33,7 @@ class StackMeasuresTest {
     Facts facts = Measured.of(scenario, concluded);
     Figures figures = Measured.knowledge().figures();
     Stack stack = new Stack(layers.stream().map(one -> layer(one, facts)).toList());
-    return facts.addAll(StackMeasures.of(scenario, stack, 0, figures, facts));
+    return facts.addAll(StackMeasures.of(scenario, new Surveys(), stack, 0, figures, facts));
   }
 
   /** Layers of fixed thickness, so that the figures of kinds may change without these checks. */
@@ -118,7 +119,8 @@ class StackMeasuresTest {
         new StackLayer(board, LayerThickness.even(same), List.of(laid("rigid-board")));
     Facts facts = Measured.of(timber(""), TIMBER);
     Figures figures = Measured.knowledge().figures();
-    facts.addAll(StackMeasures.of(timber(""), new Stack(List.of(layer)), 0, figures, facts));
+    facts.addAll(
+        StackMeasures.of(timber(""), new Surveys(), new Stack(List.of(layer)), 0, figures, facts));
     double load = 2.0 + facts.number("dead load added");
     assertThat(facts.number("deck ratio after")).isCloseTo(1387 * 2.0 / load, within(1.0));
   }
@@ -202,13 +204,13 @@ class StackMeasuresTest {
             "heating: {kind: water pipes in screed, output: 60 W/m2}");
     Figures figures = Measured.knowledge().figures();
     Facts warm = Measured.of(scenario, "heated: yes");
-    warm.addAll(StackMeasures.of(scenario, new Stack(layers), 0, figures, warm));
+    warm.addAll(StackMeasures.of(scenario, new Surveys(), new Stack(layers), 0, figures, warm));
     assertThat(warm.number("covering resistance")).isCloseTo(0.01, within(1e-12));
     // Down = (Ro q + 20 - 20)/1.04 with Ro = 1/10.8 + 0.01 + 0.045/1.2 (EN 1264-2, as H23).
     assertThat(warm.number("heat lost below"))
         .isCloseTo((1 / 10.8 + 0.01 + 0.045 / 1.2) * 60 / 1.04, within(1e-9));
     Facts cold = Measured.of(scenario, "heated: no");
-    cold.addAll(StackMeasures.of(scenario, new Stack(layers), 0, figures, cold));
+    cold.addAll(StackMeasures.of(scenario, new Surveys(), new Stack(layers), 0, figures, cold));
     assertThat(cold.find("covering resistance")).isNull();
   }
 

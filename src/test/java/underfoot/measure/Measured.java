@@ -81,9 +81,9 @@ public final class Measured {
       String[] parts = one.split(": ", 2);
       more.add(Fact.stated(parts[0], parts[0], "", parts[1], Double.NaN));
     }
-    Measures.of(scenario, KNOWLEDGE.figures(), facts);
+    Measures.of(scenario, new Surveys(), KNOWLEDGE.figures(), facts);
     facts.addAll(more);
-    Measures.of(scenario, KNOWLEDGE.figures(), facts);
+    Measures.of(scenario, new Surveys(), KNOWLEDGE.figures(), facts);
     return facts;
   }
 }

@@ -194,7 +194,7 @@ class StructureMeasureTest {
             "22 mm",
             "{breadth: 47 mm, grade: C16, centres: 400 mm, clear span: 3.9 m, bearing: 100 mm}");
     Facts facts = Measured.stated(scenario);
-    Measures.of(scenario, Measured.knowledge().figures(), facts);
+    Measures.of(scenario, new Surveys(), Measured.knowledge().figures(), facts);
     assertThat(facts.find("joist ratio before")).isNull();
     Fact assumed =
         new Fact(
@@ -210,7 +210,7 @@ class StructureMeasureTest {
     facts.add(assumed);
     facts.add(Fact.stated("base", "base", "", "chipboard", Double.NaN));
     facts.add(Fact.stated("base family", "base family", "", "timber", Double.NaN));
-    Measures.of(scenario, Measured.knowledge().figures(), facts);
+    Measures.of(scenario, new Surveys(), Measured.knowledge().figures(), facts);
     assertThat(facts.find("joist ratio before").uses()).contains(assumed);
   }
 

@@ -1,0 +1,123 @@
+package underfoot.buildup;
+
+import java.util.Optional;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figures;
+import underfoot.measure.Basis;
+import underfoot.measure.Doorway;
+import underfoot.measure.Findings;
+import underfoot.measure.PourSurface;
+import underfoot.measure.Texts;
+
+/**
+ * The floor before a leaf that has to clear it without being cut, as a profile from the door into
+ * the room. Within the swing the finished floor lies low enough for the leaf; the zero line is
+ * where the swing ends. From there it rises as steeply as a floor may to the stop line, where the
+ * levelling compound ends at its full height. Between the two lines, and within the swing, the
+ * adhesive bed makes up what is left: a wedge, thickest at the stop line.
+ */
+final class Wedge {
+  private static final String DROP = "drop before the leaf";
+  private static final String STOP = "stop line";
+
+  private final String door;
+  private final Figures figures;
+  private final Facts facts;
+  private final Findings found;
+
+  Wedge(String door, Figures figures, Facts facts, Findings found) {
+    this.door = door;
+    this.figures = figures;
+    this.facts = facts;
+    this.found = found;
+  }
+
+  /**
+   * Works the profile out, if the leaf does not clear the floor where the compound is poured.
+   *
+   * @param doorway the surveyed doorway; empty where readings or the door's place are not known
+   * @param pour the surface poured to; empty where there is no survey
+   */
+  void work(Optional<Doorway> doorway, Optional<PourSurface> pour) {
+    Basis ofDrop = new Basis(figures, facts);
+    double left = ofDrop.fact("gap left", door);
+    double clearance = ofDrop.figure("door-clearance");
+    double drop = clearance - left;
+    if (!ofDrop.complete() || drop <= 0) {
+      return;
+    }
+    Fact lost =
+        found.add(
+            DROP,
+            door,
+            drop,
+            "mm",
+            "clearance − gap left: " + Texts.of(clearance, "") + " − " + Texts.of(left, "mm"),
+            ofDrop);
+    Basis ofZero = new Basis(figures, facts);
+    double zero = ofZero.fact("door width", door);
+    Fact zeroLine =
+        found.addAs(
+            "zero line",
+            door,
+            Texts.metres(zero),
+            zero,
+            "the end of the leaf's swing, as far from the wall as the leaf is wide",
+            ofZero);
+    if (zeroLine == null) {
+      return;
+    }
+    Basis ofStop = new Basis(figures, facts).use(lost).use(zeroLine);
+    double fall = ofStop.figure("wedge-fall-most");
+    double length = drop / fall * 1000;
+    double stop = zero + length;
+    found.addAs(
+        "wedge length",
+        door,
+        Texts.metres(length),
+        length,
+        "drop / steepest fall: " + Texts.of(drop, "mm") + " / " + Texts.of(fall, "mm/m"),
+        ofStop);
+    Fact stopLine =
+        found.addAs(
+            STOP,
+            door,
+            Texts.metres(stop),
+            stop,
+            "zero line + wedge: " + Texts.metres(zero) + " + " + Texts.metres(length),
+            ofStop);
+    Basis ofBed = new Basis(figures, facts).use(stopLine);
+    double bed = ofBed.fact("tile bed depth");
+    double deep = ofBed.fact("pour most");
+    String where = "at its most";
+    if (doorway.isPresent() && pour.isPresent()) {
+      ofBed.use(facts.find("readings"));
+      deep = doorway.get().depthBefore(pour.get(), stop);
+      where = "at the stop line";
+      Basis ofRoom = new Basis(figures, facts);
+      ofRoom.word("outline");
+      double room = doorway.get().roomBefore();
+      found.addAs(
+          "room before the door",
+          door,
+          Texts.metres(room),
+          room,
+          "from the middle of the opening square to its wall, to the next wall",
+          ofRoom);
+    }
+    found.add(
+        "wedge most",
+        door,
+        bed + deep,
+        "mm",
+        "tile bed + pour "
+            + where
+            + ": "
+            + Texts.of(bed, "")
+            + " + "
+            + Texts.of(deep, "mm")
+            + ", the base being bare there",
+        ofBed);
+  }
+}

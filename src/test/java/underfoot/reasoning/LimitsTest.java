@@ -1,0 +1,220 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figure;
+import underfoot.scenario.RuleFiles;
+import underfoot.scenario.Scenario;
+
+/**
+ * The advice changes when the numbers do: for every number that a rule compares with there are two
+ * floors, a small step apart, of which one lies below it and the other above, and on one of which a
+ * rule fires that does not on the other. The pairs are data: {@code limits/pairs.yaml}.
+ */
+class LimitsTest {
+  private static final Path PAIRS = Path.of("src/test/resources/limits/pairs.yaml");
+
+  /** What cannot be written down as a pair, and where it is tried instead. */
+  private static final Map<String, String> TRIED_ELSEWHERE =
+      Map.of(
+          "over budget / no-money",
+          "what a floor costs changes with every price, so that the limit is set to its cost below",
+          "covering resistance / covering-resistance-most",
+          "sheets and boards come in set thicknesses, so that no small step of a floor moves it over"
+              + " the limit; the ways of one floor lie on either side");
+
+  /** The largest step between the two floors of a pair, as a share of the figure. */
+  private static final double SMALL = 0.03;
+
+  /** Two floors either side of a limit. */
+  private record Pair(
+      String from,
+      Map<String, String> with,
+      Map<String, String> one,
+      Map<String, String> other,
+      String because) {}
+
+  private static Map<String, Limit> limits() throws RuleFaults {
+    return Limit.all(RuleFiles.shipped());
+  }
+
+  @Test
+  void every_number_that_a_rule_compares_with_has_a_pair_of_floors() throws Exception {
+    Set<String> without = new TreeSet<>(limits().keySet());
+    assertThat(without).hasSizeGreaterThan(100);
+    without.removeAll(pairs().keySet());
+    without.removeAll(TRIED_ELSEWHERE.keySet());
+    assertThat(without).as("limits without a pair in " + PAIRS).isEmpty();
+  }
+
+  @Test
+  void no_pair_is_of_a_limit_that_is_not_there() throws Exception {
+    Set<String> left = new TreeSet<>(pairs().keySet());
+    left.addAll(TRIED_ELSEWHERE.keySet());
+    left.removeAll(limits().keySet());
+    assertThat(left).as("pairs without a limit").isEmpty();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> a_small_step_over_the_limit_changes_what_is_decided() throws Exception {
+    Map<String, Limit> limits = limits();
+    return pairs().entrySet().stream()
+        .filter(entry -> limits.containsKey(entry.getKey()))
+        .map(
+            entry ->
+                DynamicTest.dynamicTest(
+                    entry.getKey(), () -> check(limits.get(entry.getKey()), entry.getValue())));
+  }
+
+  private static void check(Limit limit, Pair pair) throws Exception {
+    assertThat(pair.one().keySet()).as("one thing moves").isEqualTo(pair.other().keySet());
+    if (pair.one().size() > 1) {
+      assertThat(pair.one().keySet())
+          .as("or a square tile")
+          .containsExactly("tile.length", "tile.width");
+    }
+    Figure figure = Floors.advisor().knowledge().figures().get(limit.figure());
+    Counsel one = advise(pair, pair.one());
+    Counsel other = advise(pair, pair.other());
+    Map<String, Double> here = limit.numbers(one);
+    Map<String, Double> there = limit.numbers(other);
+    StringBuilder seen = new StringBuilder();
+    for (Map.Entry<String, Double> entry : here.entrySet()) {
+      Double number = there.get(entry.getKey());
+      if (number == null) {
+        continue;
+      }
+      String holder = entry.getKey().substring(0, entry.getKey().indexOf('|'));
+      double low = Math.min(entry.getValue(), number);
+      double high = Math.max(entry.getValue(), number);
+      boolean brackets = low <= figure.number() && high >= figure.number() && low < high;
+      boolean small = !pair.because().isEmpty() || high - low <= step(figure) * 1.000001;
+      Set<String> changed = fired(one, holder);
+      Set<String> stays = new TreeSet<>(changed);
+      stays.retainAll(fired(other, holder));
+      changed.addAll(fired(other, holder));
+      changed.removeAll(stays);
+      changed.retainAll(limit.rules());
+      if (brackets && small && !changed.isEmpty()) {
+        return;
+      }
+      seen.append("\n  ")
+          .append(entry.getKey())
+          .append(": ")
+          .append(entry.getValue())
+          .append(" and ")
+          .append(number)
+          .append(brackets ? ", either side of it" : ", on one side of it")
+          .append(small ? "" : ", too far apart")
+          .append(", other rules: ")
+          .append(changed);
+    }
+    throw new AssertionError(
+        limit.name() + " = " + figure.number() + " by " + limit.rules() + ", seen:" + seen);
+  }
+
+  /** A small share of the figure, or one of its unit: a day, a year, a millimetre. */
+  private static double step(Figure figure) {
+    double unit = figure.value() == 0 ? 1 : Math.abs(figure.number() / figure.value());
+    return Math.max(SMALL * Math.abs(figure.number()), unit);
+  }
+
+  private static Counsel advise(Pair pair, Map<String, String> last) throws Exception {
+    Scenario scenario = Floors.read(pair.from());
+    for (Map<String, String> changes : List.of(pair.with(), last)) {
+      for (Map.Entry<String, String> change : changes.entrySet()) {
+        scenario = Floors.change(scenario, change.getKey(), change.getValue());
+      }
+    }
+    return Floors.advisor().advise(scenario);
+  }
+
+  /** The rules that concluded anything of the floor, or of one build-up on it. */
+  private static Set<String> fired(Counsel counsel, String route) {
+    if (route.isEmpty()) {
+      return Floors.rulesOf(counsel);
+    }
+    List<Candidate> only =
+        counsel.candidates().stream().filter(one -> one.route().equals(route)).toList();
+    return Floors.rulesOf(
+        new Counsel(
+            counsel.scenario(),
+            counsel.knowledge(),
+            counsel.verdict(),
+            new Facts(),
+            List.of(),
+            only,
+            List.of()));
+  }
+
+  @Test
+  void a_pound_less_than_the_cost_and_the_budget_is_overdrawn() throws Exception {
+    Scenario slab = Floors.read("slab");
+    Counsel poor = Floors.advisor().advise(Floors.change(slab, "budget.limit", "20 GBP"));
+    Candidate chosen = poor.chosen().orElseThrow();
+    long cost = (long) Math.ceil(20 + chosen.facts().number("over budget"));
+    assertThat(cost).isGreaterThan(21);
+    Counsel met = Floors.advisor().advise(Floors.change(slab, "budget.limit", cost + " GBP"));
+    Counsel missed =
+        Floors.advisor().advise(Floors.change(slab, "budget.limit", (cost - 1) + " GBP"));
+    assertThat(fired(met, chosen.route())).contains("COST-02").doesNotContain("COST-01");
+    assertThat(fired(missed, chosen.route())).contains("COST-01").doesNotContain("COST-02");
+  }
+
+  @Test
+  void of_the_ways_over_one_heated_floor_those_that_hold_back_too_much_heat_are_told_apart()
+      throws Exception {
+    double most = Floors.advisor().knowledge().figures().get("covering-resistance-most").number();
+    Counsel counsel =
+        Floors.advisor()
+            .advise(
+                Floors.change(
+                    Floors.read("boards"), "heating.kind", "water pipes in spreader plates"));
+    Set<Boolean> seen = new TreeSet<>();
+    for (Candidate way : counsel.candidates()) {
+      boolean above = way.facts().number("covering resistance") > most;
+      seen.add(above);
+      assertThat(fired(counsel, way.route()).contains("HEAT-41")).as(way.route()).isEqualTo(above);
+    }
+    assertThat(seen).containsExactly(false, true);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Pair> pairs() throws IOException {
+    Map<String, Map<String, Object>> all = new YAMLMapper().readValue(PAIRS.toFile(), Map.class);
+    Map<String, Pair> pairs = new TreeMap<>();
+    all.forEach(
+        (name, body) ->
+            pairs.put(
+                name,
+                new Pair(
+                    String.valueOf(body.get("from")),
+                    changes(body.get("with")),
+                    changes(body.get("one")),
+                    changes(body.get("other")),
+                    body.containsKey("because") ? String.valueOf(body.get("because")) : "")));
+    return pairs;
+  }
+
+  private static Map<String, String> changes(Object body) {
+    Map<String, String> changes = new LinkedHashMap<>();
+    if (body instanceof Map<?, ?> map) {
+      map.forEach((key, value) -> changes.put(String.valueOf(key), String.valueOf(value)));
+    }
+    return changes;
+  }
+}
