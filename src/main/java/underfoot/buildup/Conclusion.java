@@ -16,7 +16,8 @@ public sealed interface Conclusion
         Target,
         Wait,
         Criterion,
-        Suggestion {
+        Suggestion,
+        Finding {
   /** The rule and what it matched. */
   Because because();
 

@@ -1,6 +1,7 @@
 package underfoot.buildup;
 
 import underfoot.knowledge.Because;
+import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
 
 /**
@@ -13,4 +14,17 @@ import underfoot.knowledge.Figure;
  * @param cures whether it runs faster or slower with temperature
  */
 public record Wait(Because because, String step, Figure figure, boolean cures)
-    implements Conclusion {}
+    implements Conclusion {
+  /** What a cure is hastened or slowed by, as facts name it. */
+  public static final String SPEED = "cure factor";
+
+  /** Whether the temperature of this floor hastens or slows it. */
+  public boolean isScaled(Facts facts) {
+    return cures && facts.number(SPEED) > 0;
+  }
+
+  /** How long it takes on this floor, h. */
+  public double hours(Facts facts) {
+    return figure.number() / (isScaled(facts) ? facts.number(SPEED) : 1);
+  }
+}

@@ -107,7 +107,8 @@ final class Workbench {
   String ruleBaseId() {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (String folder : List.of("", "facts", "figures", "layers", "vocabulary", "wording")) {
+      for (String folder :
+          List.of("", "facts", "figures", "layers", "proposal", "vocabulary", "wording")) {
         for (String suffix : List.of(".dslr", ".dsl", ".yaml")) {
           for (String path : files.list(folder, suffix)) {
             digest.update(path.getBytes(StandardCharsets.UTF_8));

@@ -583,6 +583,11 @@ public final class AdviceMaker {
     if (chosen.isEmpty()) {
       return new Heights(LayerThickness.even(0), LayerThickness.even(0), List.of());
     }
+    return heights(chosen.get(), facts);
+  }
+
+  /** What a build-up that was worked out does to levels and doors. */
+  static Heights heights(Candidate candidate, Facts facts) {
     List<Door> doors = new ArrayList<>();
     for (String door : facts.abouts("door")) {
       double left = facts.number("gap left", door);
@@ -596,7 +601,7 @@ public final class AdviceMaker {
     LayerThickness above =
         new LayerThickness(
             facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
-    return new Heights(chosen.get().stack().rise(), above, doors);
+    return new Heights(candidate.stack().rise(), above, doors);
   }
 
   private static double tenth(double number) {

@@ -173,7 +173,7 @@ public final class Planner implements Appraisal {
     List<Step> steps = new ArrayList<>();
     byStep.keySet().forEach(id -> steps.add(knowledge.steps().get(id)));
     steps.sort(Comparator.comparingInt(Step::place));
-    Fact speed = facts.find("cure factor");
+    Fact speed = facts.find(Wait.SPEED);
     List<Timed> timed = new ArrayList<>();
     Map<String, Double> ends = new HashMap<>();
     double next = 0;
@@ -182,11 +182,9 @@ public final class Planner implements Appraisal {
       List<Because> because = new ArrayList<>();
       List<Object> used = new ArrayList<>();
       for (Wait wait : byStep.get(step.id())) {
-        boolean scaled = wait.cures() && speed != null && speed.number() > 0;
-        double needed = wait.figure().number() / (scaled ? speed.number() : 1);
-        hours = Math.max(hours, needed);
+        hours = Math.max(hours, wait.hours(facts));
         because.add(wait.because());
-        if (scaled && !used.contains(speed)) {
+        if (wait.isScaled(facts) && !used.contains(speed)) {
           used.add(speed);
         }
       }
