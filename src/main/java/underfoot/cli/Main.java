@@ -29,7 +29,7 @@ public final class Main implements Runnable {
   private static final int LONGEST_QUOTE = 60;
 
   /** The commands that think a floor through. */
-  private static final Set<String> THINKING = Set.of("advise", "why");
+  private static final Set<String> THINKING = Set.of("advise", "why", "check");
 
   @Spec private CommandSpec spec;
 
@@ -95,6 +95,7 @@ public final class Main implements Runnable {
         new CommandLine(new Main())
             .addSubcommand(new Advise(around))
             .addSubcommand(new Why(around))
+            .addSubcommand(new Check(around))
             .addSubcommand(new Rules(around))
             .addSubcommand(new WorkOut())
             .addSubcommand(new Schema(around));

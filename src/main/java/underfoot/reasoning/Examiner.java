@@ -12,6 +12,7 @@ import underfoot.buildup.LayerThickness;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.Stack;
 import underfoot.buildup.StackLayer;
+import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.From;
@@ -231,7 +232,7 @@ public final class Examiner {
   }
 
   /** A fact for comparing that rests on a rule of an earlier pass. */
-  static Fact because(String name, String about, String text, underfoot.knowledge.Because because) {
+  static Fact because(String name, String about, String text, Because because) {
     return new Fact(name, name, about, text, Double.NaN, From.CONCLUDED, "", List.of(), because);
   }
 }

@@ -46,7 +46,7 @@ public final class JsonReport {
   private final JsonGenerator json;
   private final Map<Object, Boolean> told = new IdentityHashMap<>();
 
-  private JsonReport(JsonGenerator json) {
+  JsonReport(JsonGenerator json) {
     this.json = json;
   }
 
@@ -160,11 +160,11 @@ public final class JsonReport {
   }
 
   /** Writes one entry of a list. */
-  private interface Entry<T> {
+  interface Entry<T> {
     void write(T one);
   }
 
-  private <T> void array(String name, List<T> all, Entry<T> entry) {
+  <T> void array(String name, List<T> all, Entry<T> entry) {
     json.writeName(name);
     json.writeStartArray();
     for (T one : all) {
@@ -264,7 +264,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void door(Door door) {
+  void door(Door door) {
     json.writeStartObject();
     json.writeStringProperty("name", door.name());
     number("gapLeftMm", door.gapLeftMm());
@@ -329,7 +329,7 @@ public final class JsonReport {
     because(decision.because());
   }
 
-  private void because(List<Justification> because) {
+  void because(List<Justification> because) {
     told.clear();
     array("because", because, this::justification);
   }
@@ -377,7 +377,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void thickness(String name, LayerThickness thickness) {
+  void thickness(String name, LayerThickness thickness) {
     json.writeName(name);
     json.writeStartObject();
     number("min", thickness.min());
@@ -387,7 +387,7 @@ public final class JsonReport {
   }
 
   /** A number to six decimals, whole ones without a point; null if there is none. */
-  private void number(String name, double value) {
+  void number(String name, double value) {
     json.writeName(name);
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       json.writeNull();
