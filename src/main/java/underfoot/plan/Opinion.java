@@ -65,8 +65,9 @@ public record Opinion(
    * @param kind what the proposal calls it
    * @param part the kind of layer it is taken for
    * @param asked the name of the layer that is asked for in its place; empty if none is
-   * @param thickness how thick it is, mm
-   * @param isThicknessSaid whether the proposal says so; otherwise what is asked for is taken
+   * @param thickness how thick it comes out, mm; what is asked for if the proposal does not say,
+   *     and at least what the hollows take if it is poured
+   * @param said how thick the proposal says it is; empty if it does not
    * @param items what is found of it, the worst first
    */
   public record Layer(
@@ -76,7 +77,7 @@ public record Opinion(
       String part,
       String asked,
       LayerThickness thickness,
-      boolean isThicknessSaid,
+      String said,
       List<Item> items) {
     /** Copies the list. */
     public Layer {

@@ -100,7 +100,12 @@ public final class OpinionMaker {
         laid.map(one -> one.kind().id()).orElse(""),
         asked.map(one -> one.kind().name()).orElse(""),
         laid.map(StackLayer::thickness).orElse(LayerThickness.even(0)),
-        examined.proposal().find("layers[].thickness", label).map(Given::known).orElse(false),
+        examined
+            .proposal()
+            .find("layers[].thickness", label)
+            .filter(Given::known)
+            .map(Given::text)
+            .orElse(""),
         own);
   }
 

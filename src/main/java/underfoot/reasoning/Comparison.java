@@ -93,7 +93,7 @@ final class Comparison {
     told("part", label, part.kind().id(), because);
     told("part name", label, lower(part.kind().name()), because);
     told("part material", label, part.kind().material(), because);
-    told("why asked", label, because.rule().reason(), because);
+    told("why asked", label, lower(because.rule().reason()), because);
     told("layer family", label, part.kind().family(), because);
     told("in its turn", label, place.inOrder() ? "yes" : "no", because);
     if (!place.inOrder()) {
@@ -125,10 +125,8 @@ final class Comparison {
   /** Above and below which layers it belongs. */
   private String turn(StackLayer part) {
     int at = asked.indexOf(part);
-    String below = at > 0 ? "above the " + lower(asked.get(at - 1).kind().name()) : "on the base";
-    return at + 1 < asked.size()
-        ? below + " and below the " + lower(asked.get(at + 1).kind().name())
-        : below;
+    String below = at > 0 ? "above the " + plain(asked.get(at - 1)) : "on the base";
+    return at + 1 < asked.size() ? below + " and below the " + plain(asked.get(at + 1)) : below;
   }
 
   private void liesOn(int i) {
@@ -284,7 +282,7 @@ final class Comparison {
     told("missing layer", name, part.kind().id(), because);
     told("missing family", name, part.kind().family(), because);
     told("missing material", name, part.kind().material(), because);
-    told("why asked", name, because.rule().reason(), because);
+    told("why asked", name, lower(because.rule().reason()), because);
     told("its turn", name, turn(part), because);
     StackLayer carried = part;
     for (int j = asked.indexOf(part);
@@ -355,7 +353,15 @@ final class Comparison {
         Fact.measured(name, about, text, Double.NaN, "proposal beside what is asked", List.of()));
   }
 
+  /** The name of a layer without what is said of its fixing. */
+  private static String plain(StackLayer layer) {
+    String name = layer.kind().name();
+    int comma = name.indexOf(',');
+    return lower(comma < 0 ? name : name.substring(0, comma));
+  }
+
   private static String lower(String words) {
-    return words.isEmpty() ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
+    boolean plain = words.length() > 1 && !Character.isUpperCase(words.charAt(1));
+    return plain ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
   }
 }

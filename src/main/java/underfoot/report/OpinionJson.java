@@ -86,7 +86,7 @@ public final class OpinionJson {
     json.writeStringProperty("asked", layer.asked());
     json.writeStringProperty("judgement", layer.judgement().word());
     parts.thickness("thicknessMm", layer.thickness());
-    json.writeBooleanProperty("thicknessSaid", layer.isThicknessSaid());
+    json.writeStringProperty("thicknessSaid", layer.said());
     json.writeEndObject();
   }
 

@@ -92,17 +92,15 @@ public final class OpinionText {
       name += " (" + layer.label() + ")";
     }
     double mm = layer.thickness().mean();
-    if (mm > 0) {
-      name +=
-          ", "
-              + (layer.isThicknessSaid()
-                  ? TextReport.mm(mm)
-                  : phrases.say("check-taken-as", "thickness", TextReport.mm(mm)));
+    if (!layer.said().isEmpty()) {
+      name += ", " + layer.said();
+    } else if (mm > 0) {
+      name += ", " + phrases.say("check-taken-as", "thickness", TextReport.mm(mm));
     }
     page.para(
         String.format(Locale.ROOT, "%2d ", layer.order()),
         INDENT,
-        capital(name) + " - " + layer.judgement().word(),
+        capital(name) + " - " + words(layer.judgement()),
         tone(layer.judgement()));
     List<String> open = new ArrayList<>();
     for (Opinion.Item item : layer.items()) {
@@ -124,7 +122,7 @@ public final class OpinionText {
   /** A finding, what goes wrong, and what to do. The judgement is told if the heading has not. */
   private void told(String first, Opinion.Item item, Judgement heading) {
     String rest = " ".repeat(Page.length(first));
-    String judgement = item.judgement() == heading ? "" : capital(item.judgement().word()) + ": ";
+    String judgement = item.judgement() == heading ? "" : capital(words(item.judgement())) + ": ";
     page.para(
         first, rest, judgement + item.text() + " " + TextReport.ids(item.because()), Tone.PLAIN);
     if (!item.consequence().isEmpty()) {
@@ -223,6 +221,10 @@ public final class OpinionText {
               + TextReport.ids(remedy.because()),
           Tone.PLAIN);
     }
+  }
+
+  private String words(Judgement judgement) {
+    return phrases.say("judgement-" + judgement.word().replace(' ', '-'));
   }
 
   private static Tone tone(Judgement judgement) {
