@@ -9,6 +9,7 @@
 [condition][]What is missing is {layer}=$thing : Fact( says == "missing layer: {layer}" )
 [condition][]Something that is asked for is missing=$thing : Fact( name == "missing layer" )
 [condition][]What it carries is not missing as well=Fact( about == $thing.about, says == "missing with what it carries: no" )
+[condition][]Nothing of the same name lies beside it=Fact( about == $thing.about, says == "missing beside its like: no" )
 [condition][]No fixing says that it is there=Fact( about == $thing.about, says == "missing but for its fixing: no" )
 [condition][]A fixing says that it is there=Fact( about == $thing.about, says == "missing but for its fixing: yes" )
 
@@ -46,6 +47,7 @@
 
 # --- the whole
 [condition][]The way it goes is ruled out=$thing : Fact( name == "way ruled out" )
+[condition][]As proposed it is ruled out=$thing : Fact( name == "proposal ruled out" )
 [condition][]The floor must not be tiled as it is=$thing : Fact( name == "floor stopped" )
 [condition][]One piece of work comes before another that it must follow=$thing : Fact( name == "work out of turn" )
 [condition][]A gap all round is called for=exists Caution( wording == "movement-perimeter" )

@@ -29,8 +29,8 @@ import underfoot.scenario.Value;
  * follows from a difference is the rules' to say.
  */
 final class Comparison {
-  /** Families of layers that only carry the layer above them. */
-  private static final Set<String> CARRIERS = Set.of("primer", "bed");
+  /** Families of layers too thin to part what is above them from what is below. */
+  private static final Set<String> THIN = Set.of("primer", "bed", "sealing");
 
   private static final String TILE_BED = "tile-bed";
   private static final String TILE = "tile";
@@ -103,7 +103,7 @@ final class Comparison {
     classes(label, part);
     contact(label, part);
     notch(label, part);
-    waits(label, i, part);
+    waits(label, part);
   }
 
   private void thickness(String label, StackLayer part) {
@@ -133,7 +133,7 @@ final class Comparison {
     String on = "the base";
     for (int j = i - 1; j >= 0 && on.equals("the base"); j--) {
       String family = built.stack().layers().get(j).kind().family();
-      if (!CARRIERS.contains(family)) {
+      if (!THIN.contains(family)) {
         on = family;
       }
     }
@@ -255,12 +255,8 @@ final class Comparison {
     }
   }
 
-  private void waits(String label, int i, StackLayer part) {
-    String step =
-        kinds
-            .get(proposal.find(Examiner.LAYERS + ".kind", label).orElseThrow().text())
-            .waits()
-            .get(part.kind().id());
+  private void waits(String label, StackLayer part) {
+    String step = kind(label).waits().get(part.kind().id());
     Wait longest = null;
     for (Wait wait : fit.candidate().of(Wait.class)) {
       if (wait.step().equals(step)
@@ -285,13 +281,15 @@ final class Comparison {
     told("why asked", name, lower(because.rule().reason()), because);
     told("its turn", name, turn(part), because);
     StackLayer carried = part;
+    boolean alsoGone = false;
     for (int j = asked.indexOf(part);
-        j + 1 < asked.size() && CARRIERS.contains(carried.kind().family());
+        j + 1 < asked.size() && Fit.CARRIERS.contains(carried.kind().family());
         j++) {
       carried = asked.get(j + 1);
+      alsoGone |= fit.missing().contains(carried);
     }
-    boolean alsoGone = carried != part && fit.missing().contains(carried);
     worked("missing with what it carries", name, alsoGone ? "yes" : "no");
+    worked("missing beside its like", name, besideItsLike(part) ? "yes" : "no");
     boolean bonded = false;
     for (int i = 0; i < layers.size(); i++) {
       StackLayer here = fit.places().get(i).part();
@@ -304,6 +302,25 @@ final class Comparison {
       }
     }
     worked("missing but for its fixing", name, bonded ? "yes" : "no");
+  }
+
+  /** Whether the layer next to it in the build-up is there and called by the same name. */
+  private boolean besideItsLike(StackLayer part) {
+    int at = asked.indexOf(part);
+    for (int i = 0; i < layers.size(); i++) {
+      int here = asked.indexOf(fit.places().get(i).part());
+      if (here >= 0
+          && Math.abs(here - at) == 1
+          && part.kind().family().equals(asked.get(here).kind().family())
+          && kind(layers.get(i)).is().contains(part.kind().id())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private ProposedKinds.Kind kind(String label) {
+    return kinds.get(proposal.find(Examiner.LAYERS + ".kind", label).orElseThrow().text());
   }
 
   private void work() {

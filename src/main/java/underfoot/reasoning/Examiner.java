@@ -2,7 +2,9 @@ package underfoot.reasoning;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.Finding;
@@ -183,32 +185,29 @@ public final class Examiner {
   }
 
   /**
-   * What rules the proposal out, told of the layer that makes it the way it is: the one that fewest
-   * other ways have.
+   * What rules the proposal out. What rules its way of building out is told of the layer that makes
+   * it go that way; what only the proposal's own layers bring about, of the whole.
    */
   private void ruledOut(List<String> layers, Fit fit, Candidate built, List<Object> known) {
-    Set<String> told = new HashSet<>();
-    List<RuledOut> rulings = new ArrayList<>(built.of(RuledOut.class));
-    for (RuledOut one : rulings) {
-      if (told.add(one.wording())) {
-        known.add(
-            because(
-                "way ruled out",
-                fit.mark(layers),
-                advisor
-                    .knowledge()
-                    .wording()
-                    .fill(one.wording(), advisor.knowledge().figures(), built.facts(), "")
-                    .text(),
-                one.because()));
-      }
-    }
-    for (Halt halt : built.of(Halt.class)) {
-      if (halt.isStop() && told.add(halt.wording())) {
-        known.add(
-            because("way ruled out", fit.mark(layers), text(halt, built.facts()), halt.because()));
-      }
-    }
+    Knowledge knowledge = advisor.knowledge();
+    Map<String, Because> rulings = new LinkedHashMap<>();
+    built.of(RuledOut.class).forEach(one -> rulings.putIfAbsent(one.wording(), one.because()));
+    built.of(Halt.class).stream()
+        .filter(Halt::isStop)
+        .forEach(one -> rulings.putIfAbsent(one.wording(), one.because()));
+    Set<String> ofTheWay = new HashSet<>();
+    fit.candidate().of(RuledOut.class).forEach(one -> ofTheWay.add(one.wording()));
+    fit.candidate().of(Halt.class).forEach(one -> ofTheWay.add(one.wording()));
+    rulings.forEach(
+        (wording, because) -> {
+          boolean way = ofTheWay.contains(wording);
+          known.add(
+              because(
+                  way ? "way ruled out" : "proposal ruled out",
+                  way ? fit.mark(layers) : "",
+                  knowledge.wording().fill(wording, knowledge.figures(), built.facts(), "").text(),
+                  because));
+        });
   }
 
   private void stopped(Counsel counsel, List<Object> known) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import underfoot.buildup.StackLayer;
 import underfoot.knowledge.ProposedKinds.Kind;
 
@@ -26,6 +27,12 @@ public record Fit(
 
   /** What a layer that no build-up has counts, beside one that every build-up has. */
   private static final double STRANGE = 0.25;
+
+  /** What the match of a bed or primer is worth that carries another layer than it should. */
+  private static final double CARRIES_ANOTHER = 0.3;
+
+  /** Families of layers that only carry the layer above them. */
+  static final Set<String> CARRIERS = Set.of("primer", "bed");
 
   /** How a proposed layer stands to what is asked. */
   public enum How {
@@ -154,14 +161,14 @@ public record Fit(
       for (int j = m - 1; j >= 0; j--) {
         best[i][j] =
             Math.max(
-                worth(proposed.get(i), parts.get(j), weights) + best[i + 1][j + 1],
+                worth(proposed, i, parts, j, weights) + best[i + 1][j + 1],
                 Math.max(best[i + 1][j], best[i][j + 1]));
       }
     }
     int i = 0;
     int j = 0;
     while (i < n && j < m) {
-      double worth = worth(proposed.get(i), parts.get(j), weights);
+      double worth = worth(proposed, i, parts, j, weights);
       if (worth > 0 && best[i][j] == worth + best[i + 1][j + 1]) {
         places[i] = new Place(how(proposed.get(i), parts.get(j)), parts.get(j), true);
         taken[j] = true;
@@ -175,8 +182,17 @@ public record Fit(
     }
   }
 
-  private static double worth(Kind kind, StackLayer part, Map<String, Double> weights) {
-    return WORTH.get(how(kind, part)) * weights.get(part.kind().id());
+  /** What a match is worth; a bed or primer that carries another layer than it should, little. */
+  private static double worth(
+      List<Kind> proposed, int i, List<StackLayer> parts, int j, Map<String, Double> weights) {
+    StackLayer part = parts.get(j);
+    double worth = WORTH.get(how(proposed.get(i), part)) * weights.get(part.kind().id());
+    boolean carries =
+        !CARRIERS.contains(part.kind().family())
+            || i + 1 == proposed.size()
+            || j + 1 == parts.size()
+            || how(proposed.get(i + 1), parts.get(j + 1)) != How.NOT_ASKED;
+    return carries ? worth : worth * CARRIES_ANOTHER;
   }
 
   private static void outOfTurn(

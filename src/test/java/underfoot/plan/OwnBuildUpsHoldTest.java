@@ -132,6 +132,14 @@ class OwnBuildUpsHoldTest {
                     }));
   }
 
+  /** Whether a layer of the same name lies next to it: then one does the work of both. */
+  private static boolean beside(Draft draft, int at) {
+    String kind = draft.layers().get(at).keys().get("kind");
+    List<Line> all = draft.layers();
+    return (at > 0 && all.get(at - 1).keys().get("kind").equals(kind))
+        || (at + 1 < all.size() && all.get(at + 1).keys().get("kind").equals(kind));
+  }
+
   /** Spoils one thing and says what. */
   private static String spoil(Draft draft, Random random) {
     while (true) {
@@ -142,6 +150,9 @@ class OwnBuildUpsHoldTest {
       switch (random.nextInt(9)) {
         case 0 -> {
           if (!kind.equals("tile")) {
+            if (beside(draft, at)) {
+              continue;
+            }
             draft.layers().remove(at);
             // A board that is said to be bonded has a bed, whether it is listed or not.
             draft.layers().forEach(left -> left.keys().replace("fixing", "screwed only"));
