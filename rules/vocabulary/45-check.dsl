@@ -8,6 +8,8 @@
 [condition][]What is missing is no kind of {family}=Fact( name == "missing family", about == $thing.about, text != "{family}" )
 [condition][]What is missing is {layer}=$thing : Fact( says == "missing layer: {layer}" )
 [condition][]Something that is asked for is missing=$thing : Fact( name == "missing layer" )
+[condition][]A membrane is proposed=exists Fact( says == "proposed layer: decoupling membrane" )
+[condition][]No membrane is proposed=not Fact( says == "proposed layer: decoupling membrane" )
 [condition][]What it carries is not missing as well=Fact( about == $thing.about, says == "missing with what it carries: no" )
 [condition][]Nothing of the same name lies beside it=Fact( about == $thing.about, says == "missing beside its like: no" )
 [condition][]No fixing says that it is there=Fact( about == $thing.about, says == "missing but for its fixing: no" )

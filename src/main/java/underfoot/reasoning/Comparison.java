@@ -132,9 +132,9 @@ final class Comparison {
   private void liesOn(int i) {
     String on = "the base";
     for (int j = i - 1; j >= 0 && on.equals("the base"); j--) {
-      String family = built.stack().layers().get(j).kind().family();
-      if (!THIN.contains(family)) {
-        on = family;
+      StackLayer below = built.stack().layers().get(j);
+      if (!THIN.contains(below.kind().family()) && below.thickness().max() > 0) {
+        on = below.kind().family();
       }
     }
     worked("lies on", layers.get(i), on);
