@@ -308,7 +308,8 @@ final class Comparison {
   private boolean besideItsLike(StackLayer part) {
     int at = asked.indexOf(part);
     for (int i = 0; i < layers.size(); i++) {
-      int here = asked.indexOf(fit.places().get(i).part());
+      StackLayer laid = fit.places().get(i).part();
+      int here = laid == null ? -1 : asked.indexOf(laid);
       if (here >= 0
           && Math.abs(here - at) == 1
           && part.kind().family().equals(asked.get(here).kind().family())
