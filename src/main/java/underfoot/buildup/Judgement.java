@@ -14,10 +14,10 @@ public enum Judgement {
   WRONG_ORDER,
   /** The proposal does not say; no fault. */
   NOT_SAID,
-  /** It does no harm, and nothing asks for it; no fault. */
-  MORE_THAN_NEEDED,
   /** It is what is asked. */
-  AGREES;
+  AGREES,
+  /** It does no harm, and nothing asks for it; no fault. */
+  MORE_THAN_NEEDED;
 
   /** The word used in reports and JSON. */
   public String word() {

@@ -107,7 +107,9 @@ final class Comparison {
   }
 
   private void thickness(String label, StackLayer part) {
-    double mm = part.thickness().mean();
+    // How deep a pour is on average is known only of a floor that was surveyed.
+    boolean surveyed = built.facts().find("readings") != null;
+    double mm = surveyed ? part.thickness().mean() : part.thickness().min();
     if (mm > 0) {
       // A pour is never known to better than a tenth.
       double tenth = Math.floor(mm * 10 + 1e-6) / 10;

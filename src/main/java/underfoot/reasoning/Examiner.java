@@ -215,12 +215,7 @@ public final class Examiner {
     Knowledge knowledge = advisor.knowledge();
     for (Object one : counsel.general()) {
       if (one instanceof Halt halt && halt.isStop() && told.add(halt.wording())) {
-        known.add(
-            because(
-                "floor stopped",
-                knowledge.wording().get(halt.wording()).title(),
-                text(halt, counsel.facts()),
-                halt.because()));
+        known.add(because("floor stopped", "", text(halt, counsel.facts()), halt.because()));
       }
     }
   }

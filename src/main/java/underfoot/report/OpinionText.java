@@ -19,6 +19,7 @@ import underfoot.report.Page.Tone;
  */
 public final class OpinionText {
   private static final String INDENT = "   ";
+  private static final String USE = " use";
 
   private final Opinion opinion;
   private final Phrases phrases;
@@ -193,9 +194,22 @@ public final class OpinionText {
           phrases.say(id, "door", capital(door.name()), "gap", TextReport.mm(Math.abs(gap))),
           Tone.PLAIN);
     }
+    stiffness();
+  }
+
+  /** What it does to a timber floor; of the ways in which joists are used, the greatest. */
+  private void stiffness() {
+    Opinion.Stiffness most = null;
     for (Opinion.Stiffness one : opinion.stiffness()) {
-      String id = "check-" + one.name().replace(' ', '-');
-      page.para(" - ", INDENT, phrases.say(id, "value", number(one)), Tone.PLAIN);
+      if (!one.name().endsWith(USE)) {
+        String id = "check-" + one.name().replace(' ', '-');
+        page.para(" - ", INDENT, phrases.say(id, "value", number(one)), Tone.PLAIN);
+      } else if (most == null || one.value() > most.value()) {
+        most = one;
+      }
+    }
+    if (most != null) {
+      page.para(" - ", INDENT, phrases.say("check-joist-use", "value", number(most)), Tone.PLAIN);
     }
   }
 
