@@ -61,7 +61,7 @@ public final class OpinionMaker {
       layers.add(layer(i, items));
     }
     List<Opinion.Item> whole = new ArrayList<>(items);
-    whole.removeIf(item -> examined.layers().contains(item.layer()));
+    whole.removeIf(item -> isOf(item, examined.layers()));
     Optional<Candidate> built = examined.built();
     String route = built.map(Candidate::route).orElse("");
     String best = examined.counsel().chosen().map(Candidate::route).orElse("");
@@ -84,7 +84,7 @@ public final class OpinionMaker {
   private Opinion.Layer layer(int i, List<Opinion.Item> items) {
     String label = examined.layers().get(i);
     List<Opinion.Item> own = new ArrayList<>(items);
-    own.removeIf(item -> !item.layer().equals(label));
+    own.removeIf(item -> !isOf(item, List.of(label)));
     boolean faulty = own.stream().anyMatch(item -> item.judgement().isFault());
     if (faulty) {
       // A layer that is at fault does not agree as well.
@@ -107,6 +107,11 @@ public final class OpinionMaker {
             .map(Given::text)
             .orElse(""),
         own);
+  }
+
+  /** Whether it is about one of these layers; what is missing is about none that is there. */
+  private static boolean isOf(Opinion.Item item, List<String> labels) {
+    return item.judgement() != Judgement.MISSING && labels.contains(item.layer());
   }
 
   /** What is found, once each, the worst first and then in the order of the wording file. */

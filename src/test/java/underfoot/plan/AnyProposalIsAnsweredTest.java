@@ -19,7 +19,7 @@ import underfoot.scenario.Scenario;
 /** Whatever is stacked on whatever floor, there is an answer, and its texts are whole. */
 class AnyProposalIsAnsweredTest {
   private static final long SEED = 5_2026L;
-  private static final int PROPOSALS = Integer.getInteger("proposals", 150);
+  private static final int PROPOSALS = Integer.getInteger("proposals", 80);
   private static final int MOST_LAYERS = 9;
 
   @Test
