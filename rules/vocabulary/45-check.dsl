@@ -3,7 +3,6 @@
 # --- what is proposed, and what is not
 [condition][]A layer is proposed as {kind}=$thing : Fact( says == "proposed layer: {kind}" )
 [condition][]A layer is proposed=$thing : Fact( name == "proposed layer" )
-[condition][]What is missing is not {layer}=Fact( name == "missing layer", about == $thing.about, text != "{layer}" )
 [condition][]What is missing is a kind of {family}=Fact( about == $thing.about, says == "missing family: {family}" )
 [condition][]What is missing is no kind of {family}=Fact( name == "missing family", about == $thing.about, text != "{family}" )
 [condition][]What is missing is {layer}=$thing : Fact( says == "missing layer: {layer}" )
