@@ -17,7 +17,8 @@ public sealed interface Conclusion
         Wait,
         ClientLimit,
         Criterion,
-        Suggestion {
+        Suggestion,
+        Finding {
   /** The rule and what it matched. */
   Because because();
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
+import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MissingKnowledge;
 
 /**
@@ -69,6 +70,21 @@ public record LayerThickness(double min, double mean, double max) {
       return even(known(facts, names.get(0)));
     }
     return even(figures.get(given).number());
+  }
+
+  /**
+   * How thick a kind of layer usually is; nothing if that hangs on what is not known.
+   *
+   * @param kind the kind of layer
+   * @param figures where figures are looked up
+   * @param facts where facts are looked up
+   */
+  public static LayerThickness usual(LayerKind kind, Figures figures, Facts facts) {
+    try {
+      return of(new Laid(null, kind, ""), figures, facts);
+    } catch (MissingKnowledge notKnown) {
+      return even(0);
+    }
   }
 
   private static double known(Facts facts, String name) {

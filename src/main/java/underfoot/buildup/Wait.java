@@ -1,6 +1,7 @@
 package underfoot.buildup;
 
 import underfoot.knowledge.Because;
+import underfoot.knowledge.Facts;
 
 /**
  * A step of the programme with the time it takes or holds up the next. Of several for one step the
@@ -13,6 +14,9 @@ import underfoot.knowledge.Because;
  * @param pace how the time is to be taken
  */
 public record Wait(Because because, String step, double hours, Pace pace) implements Conclusion {
+  /** What a cure is hastened or slowed by, as facts name it. */
+  public static final String SPEED = "cure factor";
+
   /** How a time is to be taken. */
   public enum Pace {
     /** As it stands. */
@@ -21,5 +25,15 @@ public record Wait(Because because, String step, double hours, Pace pace) implem
     CURES,
     /** For each square metre of the floor. */
     BY_AREA
+  }
+
+  /** Whether the temperature of this floor hastens or slows it. */
+  public boolean isScaled(Facts facts) {
+    return pace == Pace.CURES && facts.number(SPEED) > 0;
+  }
+
+  /** How long it takes on this floor, h; for each square metre where the pace says so. */
+  public double hours(Facts facts) {
+    return hours / (isScaled(facts) ? facts.number(SPEED) : 1);
   }
 }

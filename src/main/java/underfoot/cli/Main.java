@@ -31,7 +31,8 @@ public final class Main implements Runnable {
   private static final String MANY = "batch";
 
   /** The commands that think a floor through. */
-  private static final Set<String> THINKING = Set.of("advise", "why", "why-not", "compare", MANY);
+  private static final Set<String> THINKING =
+      Set.of("advise", "why", "why-not", "check", "compare", MANY);
 
   @Spec private CommandSpec spec;
 
@@ -102,6 +103,7 @@ public final class Main implements Runnable {
             .addSubcommand(new WhyNotCommand(around))
             .addSubcommand(new Compare(around))
             .addSubcommand(new Batch(around))
+            .addSubcommand(new Check(around))
             .addSubcommand(new Rules(around))
             .addSubcommand(new WorkOut())
             .addSubcommand(new Schema(around));

@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import underfoot.scenario.ScenarioSchema;
 
@@ -22,10 +23,18 @@ final class Schema implements Callable<Integer> {
     this.around = around;
   }
 
+  @Option(names = "--proposal", description = "Of proposal files, as check reads them.")
+  private boolean proposal;
+
   @Override
   public Integer call() throws Complaint {
     Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
-    spec.commandLine().getOut().print(ScenarioSchema.of(bench.facts()));
+    spec.commandLine()
+        .getOut()
+        .print(
+            proposal
+                ? ScenarioSchema.ofProposals(bench.proposalBook())
+                : ScenarioSchema.of(bench.facts()));
     return Exit.FINE;
   }
 }

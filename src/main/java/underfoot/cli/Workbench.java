@@ -20,18 +20,22 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.PriceBook;
+import underfoot.knowledge.ProposedKinds;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.ChangeNotes;
 import underfoot.plan.Consequences;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justifier;
+import underfoot.plan.Opinion;
+import underfoot.plan.OpinionMaker;
 import underfoot.plan.Planner;
 import underfoot.plan.Refusal;
 import underfoot.plan.Refusals;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Comparison;
 import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Examiner;
+import underfoot.reasoning.FloorComparison;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.MaterialWords;
 import underfoot.reasoning.RuleBase;
@@ -115,7 +119,8 @@ final class Workbench {
   String ruleBaseId() {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (String folder : List.of("", "facts", "figures", "layers", "vocabulary", "wording")) {
+      for (String folder :
+          List.of("", "facts", "figures", "layers", "proposal", "vocabulary", "wording")) {
         for (String suffix : List.of(".dslr", ".dsl", ".yaml")) {
           for (String path : files.list(folder, suffix)) {
             digest.update(path.getBytes(StandardCharsets.UTF_8));
@@ -186,7 +191,7 @@ final class Workbench {
       throws Complaint {
     Advisor advisor = advisor(ofFirst);
     return thinking(
-        () -> FloorsCompared.of(Comparison.of(advisor, first, second), ofFirst, ofSecond));
+        () -> FloorsCompared.of(FloorComparison.of(advisor, first, second), ofFirst, ofSecond));
   }
 
   /** Why a material is not what is recommended. */
@@ -224,6 +229,53 @@ final class Workbench {
       return thought.get();
     } catch (MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /**
+   * Reads a scenario and a proposal and judges the proposal. What is wrong with either file is told
+   * at once.
+   */
+  Opinion check(String name, String proposalName, InputStream in) throws Complaint {
+    byte[] content = content(name, in);
+    byte[] proposed = content(proposalName, in);
+    FactBook book = proposalBook();
+    Scenario scenario = null;
+    Scenario proposal = null;
+    StringBuilder wrong = new StringBuilder();
+    try {
+      scenario = scenario(name, content);
+    } catch (Complaint complaint) {
+      if (complaint.exit() != Exit.SCENARIO_INVALID) {
+        throw complaint;
+      }
+      wrong.append(complaint.getMessage()).append('\n');
+    }
+    try {
+      proposal = read(book, proposalName, proposed);
+    } catch (Complaint complaint) {
+      wrong.append(complaint.getMessage());
+    }
+    if (!wrong.isEmpty()) {
+      throw new Complaint(Exit.SCENARIO_INVALID, wrong.toString().stripTrailing());
+    }
+    Knowledge loaded = knowledge();
+    Planner planner = new Planner(prices(name, scenario, loaded));
+    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, planner);
+    try {
+      ProposedKinds kinds = ProposedKinds.load(files, loaded.layers(), loaded.steps());
+      return OpinionMaker.make(new Examiner(advisor, kinds).examine(scenario, proposal));
+    } catch (KnowledgeFault | MissingKnowledge e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** What proposals may say. */
+  FactBook proposalBook() throws Complaint {
+    try {
+      return FactBook.ofProposals(files);
+    } catch (ScenarioFaults e) {
+      throw ruleBaseFault(e.text().stripTrailing());
     }
   }
 
@@ -274,8 +326,12 @@ final class Workbench {
 
   /** Reads a scenario that was already fetched. */
   Scenario scenario(String name, byte[] content) throws Complaint {
+    return read(facts(), name, content);
+  }
+
+  private static Scenario read(FactBook book, String name, byte[] content) throws Complaint {
     try {
-      return new ScenarioReader(facts()).read(name.equals("-") ? STANDARD_INPUT : name, content);
+      return new ScenarioReader(book).read(name.equals("-") ? STANDARD_INPUT : name, content);
     } catch (ScenarioFaults e) {
       throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
     }

@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum From {
   /** The scenario file states it. */
   SCENARIO,
+  /** The proposal under judgement states it. */
+  PROPOSAL,
   /** It was worked out from other facts by a formula. */
   MEASURED,
   /** The scenario does not say; a rule took the cautious reading. */

@@ -36,6 +36,7 @@ import underfoot.plan.Advice.Alternative;
 import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Coverage;
+import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.Layer;
@@ -610,10 +611,25 @@ public final class AdviceMaker {
     if (chosen.isEmpty()) {
       return new Heights(LayerThickness.even(0), LayerThickness.even(0), List.of());
     }
+    return heights(chosen.get(), facts);
+  }
+
+  /** What a build-up that was worked out does to levels and doors. */
+  static Heights heights(Candidate candidate, Facts facts) {
+    List<Door> doors = new ArrayList<>();
+    for (String door : facts.abouts("door")) {
+      double left = facts.number("gap left", door);
+      double trim = facts.number("trim needed", door);
+      Optional<Boolean> fits =
+          Double.isNaN(left)
+              ? Optional.empty()
+              : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
+      doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
+    }
     LayerThickness above =
         new LayerThickness(
             facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
-    return new Heights(chosen.get().stack().rise(), above, Ways.doors(facts));
+    return new Heights(candidate.stack().rise(), above, doors);
   }
 
   private static double tenth(double number) {

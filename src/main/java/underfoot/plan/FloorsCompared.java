@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
-import underfoot.reasoning.Comparison;
 import underfoot.reasoning.Counsel;
+import underfoot.reasoning.FloorComparison;
 
 /**
  * Two floors compared, in words and numbers.
@@ -57,13 +57,13 @@ public record FloorsCompared(
   }
 
   /** Puts a comparison into words and numbers. */
-  public static FloorsCompared of(Comparison comparison, Planner ofFirst, Planner ofSecond) {
+  public static FloorsCompared of(FloorComparison comparison, Planner ofFirst, Planner ofSecond) {
     List<Differing> facts = new ArrayList<>();
-    for (Comparison.Differing one : comparison.facts()) {
+    for (FloorComparison.Differing one : comparison.facts()) {
       facts.add(new Differing(key(one), one.first(), one.second()));
     }
     List<Decided> decisions = new ArrayList<>();
-    for (Comparison.Decided one : comparison.decisions()) {
+    for (FloorComparison.Decided one : comparison.decisions()) {
       decisions.add(
           new Decided(one.what(), one.becauseOf().stream().map(FloorsCompared::key).toList()));
     }
@@ -71,7 +71,7 @@ public record FloorsCompared(
         floor(comparison.first(), ofFirst), floor(comparison.second(), ofSecond), facts, decisions);
   }
 
-  private static String key(Comparison.Differing one) {
+  private static String key(FloorComparison.Differing one) {
     return Justifier.name(one.fact().key(), one.about());
   }
 

@@ -23,6 +23,7 @@ import underfoot.scenario.Scenario;
  */
 public final class Justifier {
   private final Scenario scenario;
+  private final Scenario proposal;
   private final Knowledge knowledge;
   private final Map<Because, Justification> made = new IdentityHashMap<>();
   private final Map<Fact, Premise> premises = new IdentityHashMap<>();
@@ -32,7 +33,17 @@ public final class Justifier {
    * @param knowledge where sources are looked up
    */
   public Justifier(Scenario scenario, Knowledge knowledge) {
+    this(scenario, null, knowledge);
+  }
+
+  /**
+   * @param scenario the floor, whose lines are named
+   * @param proposal the proposal, whose lines are named too; null if there is none
+   * @param knowledge where sources are looked up
+   */
+  public Justifier(Scenario scenario, Scenario proposal, Knowledge knowledge) {
     this.scenario = scenario;
+    this.proposal = proposal;
     this.knowledge = knowledge;
   }
 
@@ -125,7 +136,7 @@ public final class Justifier {
         name(fact.key(), fact.about()),
         fact.text(),
         fact.from(),
-        fact.from() == From.SCENARIO ? line(fact.key(), fact.about()) : 0,
+        line(fact),
         fact.how(),
         uses,
         figures,
@@ -142,6 +153,14 @@ public final class Justifier {
         List.of(),
         List.of(),
         null);
+  }
+
+  private int line(Fact fact) {
+    return switch (fact.from()) {
+      case SCENARIO -> line(fact.key(), fact.about());
+      case PROPOSAL -> proposal.find(fact.key(), fact.about()).map(Given::line).orElse(0);
+      default -> 0;
+    };
   }
 
   private int line(String key, String about) {

@@ -143,7 +143,6 @@ final class Timetable {
       Step step,
       List<Wait> waits,
       double start) {
-    Fact speed = facts.find("cure factor");
     Fact area = facts.find("area");
     double longest = 0;
     double byArea = 0;
@@ -154,9 +153,8 @@ final class Timetable {
       switch (wait.pace()) {
         case FIXED -> longest = Math.max(longest, wait.hours());
         case CURES -> {
-          boolean known = speed != null && speed.number() > 0;
-          longest = Math.max(longest, wait.hours() / (known ? speed.number() : 1));
-          use(known ? speed : null, used);
+          longest = Math.max(longest, wait.hours(facts));
+          use(wait.isScaled(facts) ? facts.find(Wait.SPEED) : null, used);
         }
         case BY_AREA -> {
           Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;

@@ -12,7 +12,6 @@ import java.util.Set;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Halt;
-import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Offer;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.RuledOut;
@@ -26,7 +25,6 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Wording;
 import underfoot.measure.Texts;
-import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Standing;
 import underfoot.reasoning.Candidate;
 import underfoot.reasoning.Counsel;
@@ -100,6 +98,7 @@ final class Ways {
       compare(facts, chosen.get().facts(), gains, losses);
     }
     WorkingHours working = timetable.working();
+    Advice.Heights heights = AdviceMaker.heights(candidate, facts);
     Optional<LocalDateTime> inUse =
         working.dated() ? Optional.of(working.at(timetable.inUseAfter())) : Optional.empty();
     return new Way(
@@ -107,9 +106,8 @@ final class Ways {
         phrases.way(candidate.route()),
         standing,
         candidate.stack().layers().stream().map(Ways::part).toList(),
-        new LayerThickness(
-            facts.number("rise least"), facts.number("rise"), facts.number("rise most")),
-        doors(facts),
+        heights.aboveOldFloor(),
+        heights.doors(),
         candidate.stack().mass(knowledge.figures()),
         facts.number("joist ratio after"),
         facts.number("deck ratio after"),
@@ -128,21 +126,6 @@ final class Ways {
 
   private static Way.Part part(StackLayer layer) {
     return new Way.Part(layer.kind().id(), layer.kind().name(), layer.thickness());
-  }
-
-  /** What is left under each door, and the step at its threshold. */
-  static List<Door> doors(Facts facts) {
-    List<Door> doors = new ArrayList<>();
-    for (String door : facts.abouts("door")) {
-      double left = facts.number("gap left", door);
-      double trim = facts.number("trim needed", door);
-      Optional<Boolean> fits =
-          Double.isNaN(left)
-              ? Optional.empty()
-              : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
-      doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
-    }
-    return doors;
   }
 
   private List<String> first(Candidate candidate) {

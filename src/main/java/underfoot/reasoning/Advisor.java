@@ -9,6 +9,7 @@ import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Halt;
+import underfoot.buildup.Laid;
 import underfoot.buildup.Offer;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.Stack;
@@ -66,18 +67,39 @@ public final class Advisor {
 
   /** Thinks one floor through. */
   public Counsel advise(Scenario scenario) {
-    List<Object> pool = new ArrayList<>(stated(scenario));
-    measure(scenario, pool);
-    pool.addAll(rules.think(Stage.UNDERSTAND, knowledge, pool));
-    measure(scenario, pool);
-    pool.addAll(rules.think(Stage.PROPOSE, knowledge, pool));
-
+    List<Object> pool = understood(scenario);
     List<Candidate> candidates = new ArrayList<>();
     if (!stopped(pool)) { // else, whatever is built, no build-up is worth working out
       offers(pool)
           .forEach((route, offers) -> candidates.add(workOut(scenario, pool, route, offers)));
     }
     return settle(scenario, pool, candidates);
+  }
+
+  private List<Object> understood(Scenario scenario) {
+    List<Object> pool = new ArrayList<>(stated(scenario));
+    measure(scenario, pool);
+    pool.addAll(rules.think(Stage.UNDERSTAND, knowledge, pool));
+    measure(scenario, pool);
+    pool.addAll(rules.think(Stage.PROPOSE, knowledge, pool));
+    return pool;
+  }
+
+  /**
+   * Works out a build-up of the same way as one already worked out, but of other layers, and judges
+   * it.
+   *
+   * @param scenario the floor
+   * @param like the build-up whose way it goes
+   * @param stack its layers; those that rules asked for carry the rules that asked
+   * @param laid which layers the rules are to see as laid
+   */
+  Candidate instead(Scenario scenario, Candidate like, Stack stack, List<Laid> laid) {
+    List<Object> pool = understood(scenario);
+    List<Object> own = laid(pool, like.route(), like.offers());
+    own.removeIf(Laid.class::isInstance);
+    own.addAll(laid);
+    return judged(scenario, pool.size(), like.route(), like.offers(), stack, own);
   }
 
   private static Map<String, List<Offer>> offers(List<Object> pool) {
@@ -116,13 +138,24 @@ public final class Advisor {
 
   private Candidate workOut(
       Scenario scenario, List<Object> pool, String route, List<Offer> offers) {
-    List<Object> own = new ArrayList<>(pool);
+    List<Object> own = laid(pool, route, offers);
+    Stack stack = Stack.of(own, knowledge.figures(), new Facts().addAll(own));
+    return judged(scenario, pool.size(), route, offers, stack, own);
+  }
+
+  private Offer best(List<Offer> offers) {
     Offer best = offers.get(0);
     for (Offer offer : offers) {
       if (standing(offer) < standing(best)) {
         best = offer;
       }
     }
+    return best;
+  }
+
+  /** The pool with what rules lay for one way of building. */
+  private List<Object> laid(List<Object> pool, String route, List<Offer> offers) {
+    List<Object> own = new ArrayList<>(pool);
     own.add(
         new Fact(
             "build-up",
@@ -133,21 +166,30 @@ public final class Advisor {
             From.CONCLUDED,
             "",
             List.of(),
-            best.because()));
+            best(offers).because()));
     own.addAll(rules.think(Stage.LAY, knowledge, own));
-    Stack stack = Stack.of(own, knowledge.figures(), new Facts().addAll(own));
+    return own;
+  }
+
+  private Candidate judged(
+      Scenario scenario,
+      int common,
+      String route,
+      List<Offer> offers,
+      Stack stack,
+      List<Object> own) {
     own.addAll(
         StackMeasures.of(
             scenario,
             surveys,
             stack,
-            standing(best),
+            standing(best(offers)),
             knowledge.figures(),
             new Facts().addAll(own)));
-    own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, pool.size())));
+    own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, common)));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(ranks(own));
-    return candidate(route, offers, stack, own, pool.size());
+    return candidate(route, offers, stack, own, common);
   }
 
   /** A build-up with all that is held of it; what follows the common part is its own. */

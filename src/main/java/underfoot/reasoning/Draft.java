@@ -9,7 +9,9 @@ import org.kie.api.runtime.rule.Match;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Criterion;
+import underfoot.buildup.Finding;
 import underfoot.buildup.Halt;
+import underfoot.buildup.Judgement;
 import underfoot.buildup.Laid;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerCover;
@@ -200,6 +202,11 @@ public final class Draft {
   /** Suggests another way. */
   public Suggestion suggest(String wording) {
     return new Suggestion(because(), wording);
+  }
+
+  /** Finds something of a proposal. */
+  public Finding find(String judgement, String wording, String about) {
+    return new Finding(because(), Judgement.of(judgement), wording, about);
   }
 
   private Fact held(

@@ -81,7 +81,9 @@ public final class RuleBase {
     for (Stage stage : Stage.values()) {
       FutureTask<Loaded> task = new FutureTask<>(() -> load(stage));
       stages.put(stage, task);
-      (stage.compareTo(Stage.LAY) < 0 ? early : late).add(task);
+      if (stage != Stage.CHECK) { // seldom wanted: loaded when somebody asks for it
+        (stage.compareTo(Stage.LAY) < 0 ? early : late).add(task);
+      }
     }
     for (List<FutureTask<Loaded>> tasks : List.of(early, late)) {
       Thread loader = new Thread(() -> tasks.forEach(FutureTask::run), "rule loader");
@@ -117,7 +119,11 @@ public final class RuleBase {
 
   private Loaded loaded(Stage stage) {
     try {
-      return stages.get(stage).get();
+      Future<Loaded> future = stages.get(stage);
+      if (future instanceof FutureTask<Loaded> task && stage == Stage.CHECK) {
+        task.run(); // does nothing if it has run
+      }
+      return future.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while the rules were loading", e);

@@ -13,7 +13,9 @@ public enum Stage {
   /** Whether one worked-out build-up stands, and what goes with it. */
   JUDGE,
   /** By what the build-ups that stand are ranked. */
-  SETTLE;
+  SETTLE,
+  /** How a build-up somebody proposes compares with what is asked; run for nothing else. */
+  CHECK;
 
   /** The Java package that rules of this pass name in their file. */
   public String rulePackage() {

@@ -28,7 +28,7 @@ final class Vocabulary {
           + VALUE
           + "|(?:not )?in \\( \"[^\"\\\\]*\"(?:, \"[^\"\\\\]*\")* \\))";
   private static final String ONE_PATTERN =
-      "(?:not |exists )?(?:\\$\\w+ : )?(?:Fact|Unknown|Figure|Laid|Conclusion|Remedy|Caution)"
+      "(?:not |exists )?(?:\\$\\w+ : )?(?:Fact|Unknown|Figure|Laid|Conclusion|Remedy|Caution|Finding)"
           + "\\( (?:"
           + CONSTRAINT
           + "(?:, "

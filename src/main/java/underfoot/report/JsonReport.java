@@ -279,7 +279,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void door(Door door) {
+  void door(Door door) {
     json.writeStartObject();
     json.writeStringProperty("name", door.name());
     number("gapLeftMm", door.gapLeftMm());
@@ -473,7 +473,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  private void thickness(String name, LayerThickness thickness) {
+  void thickness(String name, LayerThickness thickness) {
     json.writeName(name);
     json.writeStartObject();
     number("min", thickness.min());

@@ -15,6 +15,7 @@ import java.util.Set;
  */
 public final class FactBook {
   private static final String FOLDER = "facts";
+  private static final String PROPOSALS = "proposal";
   private static final String CONTRADICTIONS = FOLDER + "/contradictions.yaml";
   private static final String LIMITS = FOLDER + "/limits.yaml";
   private static final int LARGEST_FILE = 4_000_000;
@@ -39,9 +40,11 @@ public final class FactBook {
   private final Map<String, FactDefinition> definitions = new LinkedHashMap<>();
   private final Map<String, Quantity> limits = new LinkedHashMap<>();
   private final List<Contradiction> contradictions = new ArrayList<>();
-  private final KeyNode root = new KeyNode("", "");
+  private final KeyNode root;
 
-  private FactBook() {}
+  private FactBook(String subject) {
+    root = new KeyNode(subject, "");
+  }
 
   /**
    * Reads the facts files of a rule base.
@@ -51,11 +54,33 @@ public final class FactBook {
    * @throws ScenarioFaults if the facts files themselves are at fault; all faults at once
    */
   public static FactBook load(RuleFiles files) throws ScenarioFaults {
-    FactBook book = new FactBook();
+    return load(files, FOLDER, "the scenario");
+  }
+
+  /**
+   * Reads what may be said in a proposal, {@code rules/proposal/*.yaml}. The limits are those of
+   * scenarios.
+   *
+   * @param files the rule base
+   * @return what may be said
+   * @throws ScenarioFaults if the files themselves are at fault; all faults at once
+   */
+  public static FactBook ofProposals(RuleFiles files) throws ScenarioFaults {
+    return load(files, PROPOSALS, "the proposal");
+  }
+
+  private static FactBook load(RuleFiles files, String folder, String subject)
+      throws ScenarioFaults {
+    FactBook book = new FactBook(subject);
     List<Fault> faults = new ArrayList<>();
-    List<String> paths = files.list(FOLDER, ".yaml");
+    List<String> shared = files.list(FOLDER, ".yaml");
+    List<String> paths = new ArrayList<>(files.list(folder, ".yaml"));
+    if (!paths.contains(LIMITS)) {
+      paths.add(LIMITS);
+    }
     for (String needed : List.of(CONTRADICTIONS, LIMITS)) {
-      if (!paths.contains(needed)) {
+      if (!shared.contains(needed)) {
+        paths.remove(needed);
         faults.add(new Fault(needed, 0, 0, "this file of the rule base is missing", "restore it"));
       }
     }
@@ -150,6 +175,11 @@ public final class FactBook {
 
   KeyNode root() {
     return root;
+  }
+
+  /** What files by this book are called in messages, such as {@code the scenario}. */
+  String subject() {
+    return root.inWords();
   }
 
   List<Contradiction> contradictions() {

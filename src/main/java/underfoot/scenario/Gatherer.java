@@ -662,7 +662,7 @@ final class Gatherer {
     String group = above(key);
     Node place = groupPlaces.get(id(group, ""));
     if (place != null) {
-      isMissing(fact.word(), place, group.isEmpty() ? "the scenario" : group, Values.example(fact));
+      isMissing(fact.word(), place, group.isEmpty() ? book.subject() : group, Values.example(fact));
       return;
     }
     for (String up = group; !up.isEmpty(); up = above(up)) {
@@ -673,7 +673,7 @@ final class Gatherer {
     }
     if (told.add(group)) {
       String example = group + ": {" + requiredUnder(group) + "}";
-      isMissing(group, parent, "the scenario", "for example: " + example);
+      isMissing(group, parent, book.subject(), "for example: " + example);
     }
   }
 

@@ -7,7 +7,7 @@ import java.util.Map;
 
 /** A key a scenario may hold, with the keys that may stand under it. */
 final class KeyNode {
-  /** The key as the facts files write it. */
+  /** The key as the facts files write it; for the whole file what it is called. */
   final String name;
 
   /** Where it stands, such as {@code room.doors}; empty for the whole file. */
@@ -45,6 +45,6 @@ final class KeyNode {
 
   /** What it is in a message: its path without list marks, or "the scenario". */
   String inWords() {
-    return path.isEmpty() ? "the scenario" : path.replace("[]", "");
+    return path.isEmpty() ? name : path.replace("[]", "");
   }
 }

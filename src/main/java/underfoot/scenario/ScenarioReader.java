@@ -35,13 +35,10 @@ public final class ScenarioReader {
                 fileName,
                 root.line(),
                 root.column(),
-                root instanceof Node.Items
-                    ? "the scenario begins with a list, but keys are needed"
-                    : "the scenario is one text, but keys are needed",
-                "for example: scenario: " + example("scenario"))));
-  }
-
-  private String example(String key) {
-    return book.find(key).map(FactDefinition::example).orElse("");
+                book.subject()
+                    + (root instanceof Node.Items
+                        ? " begins with a list, but keys are needed"
+                        : " is one text, but keys are needed"),
+                Values.example(book.definitions().iterator().next()))));
   }
 }

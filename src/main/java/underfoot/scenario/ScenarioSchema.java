@@ -25,15 +25,29 @@ public final class ScenarioSchema {
    * @return the schema as JSON text, ending in a line break
    */
   public static String of(FactBook book) {
+    return of(book, "A floor to be tiled, as underfoot reads it");
+  }
+
+  /**
+   * The schema of the proposal files a rule base takes.
+   *
+   * @param book what may be said in a proposal
+   * @return the schema as JSON text, ending in a line break
+   */
+  public static String ofProposals(FactBook book) {
+    return of(book, "A build-up somebody has in mind, as underfoot reads it");
+  }
+
+  private static String of(FactBook book, String title) {
     ScenarioSchema schema = new ScenarioSchema();
-    schema.document(book);
+    schema.document(book, title);
     return schema.out.append('\n').toString();
   }
 
-  private void document(FactBook book) {
+  private void document(FactBook book, String title) {
     open('{');
     text("$schema", "https://json-schema.org/draft/2020-12/schema");
-    text("title", "A floor to be tiled, as underfoot reads it");
+    text("title", title);
     group(book.root());
     key("$defs");
     open('{');

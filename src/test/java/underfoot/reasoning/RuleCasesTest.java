@@ -16,19 +16,31 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
+import underfoot.buildup.Finding;
 import underfoot.knowledge.RuleNote;
+import underfoot.plan.Proposals;
 import underfoot.scenario.Scenario;
 
 /**
  * Every rule has a floor on which it fires, and a near miss on which it does not. The cases are
  * data: {@code src/test/resources/rule-cases/*.yaml}. A case starts from a floor of {@code
- * src/test/resources/floors} and changes some facts; the near miss changes a few more.
+ * src/test/resources/floors} and changes some facts; the near miss changes a few more. A case of a
+ * rule that judges proposals also names one of {@code src/test/resources/proposals}.
  */
 class RuleCasesTest {
   private static final Path CASES = Path.of("src/test/resources/rule-cases");
+  private static final Path PROPOSALS = Path.of("src/test/resources/proposals");
+
+  /** Changes that begin so change the proposal; the others change the floor. */
+  private static final String OF_PROPOSAL = "proposal ";
 
   /** One case as it stands in its file. */
-  record RuleCase(String rule, String from, Map<String, String> fires, Map<String, String> miss) {}
+  record RuleCase(
+      String rule,
+      String from,
+      String proposal,
+      Map<String, String> fires,
+      Map<String, String> miss) {}
 
   @TestFactory
   Stream<DynamicTest> each_rule_fires_on_its_floor_and_not_on_the_near_miss() throws IOException {
@@ -39,7 +51,7 @@ class RuleCasesTest {
                     DynamicTest.dynamicTest(
                         one.rule() + " fires " + one.fires(),
                         () ->
-                            assertThat(fired(one.from(), one.fires()).contains(one.rule()))
+                            assertThat(fired(one, one.fires()).contains(one.rule()))
                                 .as(one.rule() + " fires")
                                 .isTrue()),
                     DynamicTest.dynamicTest(
@@ -47,7 +59,7 @@ class RuleCasesTest {
                         () -> {
                           Map<String, String> changes = new LinkedHashMap<>(one.fires());
                           changes.putAll(one.miss());
-                          assertThat(fired(one.from(), changes).contains(one.rule()))
+                          assertThat(fired(one, changes).contains(one.rule()))
                               .as(one.rule() + " fires")
                               .isFalse();
                         })));
@@ -77,12 +89,28 @@ class RuleCasesTest {
     assertThat(named).as("cases of rules that do not exist").isEmpty();
   }
 
-  private static Set<String> fired(String from, Map<String, String> changes) throws Exception {
-    Scenario scenario = Floors.read(from);
+  private static Set<String> fired(RuleCase one, Map<String, String> changes) throws Exception {
+    Scenario scenario = Floors.read(one.from());
+    Scenario proposal =
+        one.proposal().isEmpty()
+            ? null
+            : Proposals.read(PROPOSALS.resolve(one.proposal() + ".yaml"));
     for (Map.Entry<String, String> change : changes.entrySet()) {
-      scenario = Floors.change(scenario, change.getKey(), change.getValue());
+      if (change.getKey().startsWith(OF_PROPOSAL)) {
+        String key = change.getKey().substring(OF_PROPOSAL.length());
+        proposal = Floors.change(proposal, key, change.getValue());
+      } else {
+        scenario = Floors.change(scenario, change.getKey(), change.getValue());
+      }
     }
-    return Floors.rulesOf(Floors.advisor().advise(scenario));
+    if (proposal == null) {
+      return Floors.rulesOf(Floors.advisor().advise(scenario));
+    }
+    Set<String> found = new TreeSet<>();
+    for (Finding finding : Proposals.examine(scenario, proposal).findings()) {
+      found.add(finding.getRule());
+    }
+    return found;
   }
 
   @SuppressWarnings("unchecked")
@@ -98,6 +126,7 @@ class RuleCasesTest {
                     new RuleCase(
                         rule,
                         String.valueOf(body.get("from")),
+                        String.valueOf(body.getOrDefault("proposal", "")),
                         changes(body.get("fires")),
                         changes(body.get("miss")))));
       }

@@ -1,0 +1,14 @@
+package underfoot.buildup;
+
+import underfoot.knowledge.Because;
+
+/**
+ * What is found of a proposal.
+ *
+ * @param because why
+ * @param judgement how it compares with what is asked
+ * @param wording the id of the text, with its consequence and remedy
+ * @param about the layer of the proposal, or the layer that is missing; empty for the whole
+ */
+public record Finding(Because because, Judgement judgement, String wording, String about)
+    implements Conclusion {}

@@ -1,0 +1,254 @@
+package underfoot.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import underfoot.buildup.Judgement;
+import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.Heights;
+import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.Opinion;
+import underfoot.report.Page.Tone;
+
+/**
+ * What is said of a proposal as plain text: the answer, the layers, what is missing, the numbers.
+ */
+public final class OpinionText {
+  private static final String INDENT = "   ";
+  private static final String USE = " use";
+
+  private final Opinion opinion;
+  private final Phrases phrases;
+  private final Page page;
+
+  private OpinionText(Opinion opinion, Phrases phrases, Page page) {
+    this.opinion = opinion;
+    this.phrases = phrases;
+    this.page = page;
+  }
+
+  /**
+   * Writes it.
+   *
+   * @param opinion what is said of the proposal
+   * @param phrases the phrase book
+   * @param page where it is written
+   */
+  public static void write(Opinion opinion, Phrases phrases, Page page) {
+    new OpinionText(opinion, phrases, page).write();
+  }
+
+  private void write() {
+    page.para(
+        "",
+        "",
+        phrases.say("check-title", "proposal", opinion.proposal(), "scenario", opinion.scenario()),
+        Tone.BOLD);
+    page.blank();
+    long faults = opinion.faults();
+    String id =
+        faults == 0
+            ? opinion.isRecommended() ? "check-sound" : "check-sound-otherwise"
+            : faults == 1 ? "check-one-fault" : "check-faults";
+    page.para(
+        "",
+        "",
+        phrases.say(id, "count", Long.toString(faults)),
+        faults == 0 ? Tone.GOOD : Tone.DANGER);
+    way();
+    page.heading(phrases.say("check-layers"));
+    opinion.layers().forEach(this::layer);
+    whole();
+    numbers();
+    remedies();
+    page.blank();
+    page.para("", "", phrases.say("check-ask"), Tone.FAINT);
+  }
+
+  private void way() {
+    if (opinion.route().isEmpty()) {
+      return;
+    }
+    page.para(
+        phrases.say(
+            opinion.isRecommended() || opinion.recommended().isEmpty()
+                ? "check-way"
+                : "check-other-way",
+            "way",
+            opinion.title(),
+            "recommended",
+            opinion.recommended()));
+    if (opinion.verdict() == Verdict.OUTSIDE_GUIDANCE) {
+      page.para(phrases.say("check-outside"));
+    }
+  }
+
+  private void layer(Opinion.Layer layer) {
+    String name = layer.kind();
+    if (!layer.label().equals("layer " + layer.order())) {
+      name += " (" + layer.label() + ")";
+    }
+    double mm = layer.thickness().mean();
+    if (!layer.said().isEmpty()) {
+      name += ", " + layer.said();
+    } else if (mm > 0) {
+      name += ", " + phrases.say("check-taken-as", "thickness", TextReport.mm(mm));
+    }
+    page.para(
+        String.format(Locale.ROOT, "%2d ", layer.order()),
+        INDENT,
+        capital(name) + " - " + words(layer.judgement()),
+        tone(layer.judgement()));
+    List<String> open = new ArrayList<>();
+    for (Opinion.Item item : layer.items()) {
+      if (item.judgement() == Judgement.NOT_SAID) {
+        open.add(item.text() + " " + TextReport.ids(item.because()));
+      } else {
+        told(INDENT, item, layer.judgement());
+      }
+    }
+    if (!open.isEmpty()) {
+      page.para(
+          INDENT,
+          INDENT,
+          phrases.say("check-not-said", "what", String.join("; ", open)),
+          Tone.PLAIN);
+    }
+  }
+
+  /** A finding, what goes wrong, and what to do. The judgement is told if the heading has not. */
+  private void told(String first, Opinion.Item item, Judgement heading) {
+    String rest = " ".repeat(Page.length(first));
+    String judgement = item.judgement() == heading ? "" : capital(words(item.judgement())) + ": ";
+    page.para(
+        first, rest, judgement + item.text() + " " + TextReport.ids(item.because()), Tone.PLAIN);
+    if (!item.consequence().isEmpty()) {
+      page.para(rest, rest, phrases.say("check-or-else", "what", item.consequence()), Tone.PLAIN);
+    }
+    if (!item.remedy().isEmpty()) {
+      page.para(rest, rest, phrases.say("check-do", "what", item.remedy()), Tone.PLAIN);
+    }
+  }
+
+  private void whole() {
+    List<Opinion.Item> missing = new ArrayList<>(opinion.whole());
+    missing.removeIf(item -> item.judgement() != Judgement.MISSING);
+    if (!missing.isEmpty()) {
+      page.heading(phrases.say("check-missing"));
+      for (Opinion.Item item : missing) {
+        page.para(" - ", INDENT, item.layer(), Tone.BOLD);
+        told(INDENT, item, Judgement.MISSING);
+      }
+    }
+    List<Opinion.Item> faults = new ArrayList<>(opinion.whole());
+    faults.removeIf(item -> !item.judgement().isFault() || item.judgement() == Judgement.MISSING);
+    if (!faults.isEmpty()) {
+      page.heading(phrases.say("check-whole"));
+      faults.forEach(item -> told(" - ", item, null));
+    }
+    List<Opinion.Item> open = new ArrayList<>(opinion.whole());
+    open.removeIf(item -> item.judgement() != Judgement.NOT_SAID);
+    if (!open.isEmpty()) {
+      page.heading(phrases.say("check-open"));
+      for (Opinion.Item item : open) {
+        page.para(
+            " - ",
+            INDENT,
+            capital(item.text()) + ". " + TextReport.ids(item.because()),
+            Tone.PLAIN);
+      }
+    }
+  }
+
+  private void numbers() {
+    if (opinion.heights().isEmpty()) {
+      return;
+    }
+    Heights heights = opinion.heights().get();
+    page.heading(phrases.say("check-numbers"));
+    LayerThickness rise = heights.aboveOldFloor();
+    page.para(
+        phrases.say(
+            rise.min() == rise.max() ? "rise-even" : "rise",
+            "mean",
+            TextReport.mm(rise.mean()),
+            "least",
+            TextReport.mm(rise.min()),
+            "most",
+            TextReport.mm(rise.max()),
+            "mass",
+            Texts.of(Math.round(opinion.massKgPerM2()), "kg/m2")));
+    for (Door door : heights.doors()) {
+      double gap = door.gapLeftMm();
+      String id =
+          door.fits().isEmpty()
+              ? "door-unknown"
+              : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say(id, "door", capital(door.name()), "gap", TextReport.mm(Math.abs(gap))),
+          Tone.PLAIN);
+    }
+    stiffness();
+  }
+
+  /** What it does to a timber floor; of the ways in which joists are used, the greatest. */
+  private void stiffness() {
+    Opinion.Stiffness most = null;
+    for (Opinion.Stiffness one : opinion.stiffness()) {
+      if (!one.name().endsWith(USE)) {
+        String id = "check-" + one.name().replace(' ', '-');
+        page.para(" - ", INDENT, phrases.say(id, "value", number(one)), Tone.PLAIN);
+      } else if (most == null || one.value() > most.value()) {
+        most = one;
+      }
+    }
+    if (most != null) {
+      page.para(" - ", INDENT, phrases.say("check-joist-use", "value", number(most)), Tone.PLAIN);
+    }
+  }
+
+  private static String number(Opinion.Stiffness one) {
+    String unit = one.text().contains(" ") ? one.text().substring(one.text().indexOf(' ') + 1) : "";
+    double rounded =
+        one.value() < 10 ? Math.round(one.value() * 10) / 10.0 : Math.round(one.value());
+    return Texts.of(rounded, unit);
+  }
+
+  private void remedies() {
+    if (opinion.remedies().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("check-first"));
+    for (RemedyNote remedy : opinion.remedies()) {
+      page.para(
+          " - ",
+          INDENT,
+          (remedy.hold() ? phrases.say("hold-point") + ": " : "")
+              + remedy.title()
+              + " "
+              + TextReport.ids(remedy.because()),
+          Tone.PLAIN);
+    }
+  }
+
+  private String words(Judgement judgement) {
+    return phrases.say("judgement-" + judgement.word().replace(' ', '-'));
+  }
+
+  private static Tone tone(Judgement judgement) {
+    if (judgement.isFault()) {
+      return Tone.DANGER;
+    }
+    return judgement == Judgement.AGREES ? Tone.GOOD : Tone.BOLD;
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}

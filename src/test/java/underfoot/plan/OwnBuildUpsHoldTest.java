@@ -1,0 +1,219 @@
+package underfoot.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import underfoot.buildup.Judgement;
+import underfoot.plan.Proposals.Draft;
+import underfoot.plan.Proposals.Line;
+import underfoot.reasoning.Candidate;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Floors;
+import underfoot.scenario.Scenario;
+
+/**
+ * What the rules themselves lay is put to them as somebody's proposal. What stands must hold, what
+ * is ruled out must not, and whatever single thing is spoilt must be found.
+ */
+class OwnBuildUpsHoldTest {
+  private static final long SEED = 20261125L;
+  private static final int SPOILT_EACH = Integer.getInteger("spoilt", 4);
+
+  /** A build-up of an example floor. */
+  private record Case(Path file, Scenario floor, Candidate candidate) {
+    String name() {
+      return file.getFileName().toString().replace(".yaml", "") + ", " + candidate.route();
+    }
+  }
+
+  private static List<Case> cases() throws Exception {
+    List<Case> cases = new ArrayList<>();
+    for (Path file : Floors.examples()) {
+      Scenario floor = Floors.reader().read(file.toString(), Files.readAllBytes(file));
+      Counsel counsel = Floors.advisor().advise(floor);
+      counsel.candidates().forEach(one -> cases.add(new Case(file, floor, one)));
+    }
+    return cases;
+  }
+
+  private static Draft draft(Case one) {
+    return Proposals.of(Floors.advisor().knowledge(), one.candidate());
+  }
+
+  private static Opinion judge(Case one, Draft draft) throws Exception {
+    return Proposals.judge(one.floor(), Proposals.read("proposal", draft.yaml()));
+  }
+
+  private static boolean stopped(Case one) {
+    return Floors.advisor().advise(one.floor()).chosen().isEmpty();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> a_build_up_that_stands_holds_as_a_proposal_with_nothing_left_open()
+      throws Exception {
+    return cases().stream()
+        .filter(one -> one.candidate().stands() && !stopped(one))
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.name(),
+                    () -> {
+                      Draft draft = draft(one);
+                      Opinion opinion = judge(one, draft);
+                      assertThat(Proposals.faults(opinion)).as(draft.yaml()).isEmpty();
+                      assertThat(opinion.route()).isEqualTo(one.candidate().route());
+                      assertThat(opinion.layers())
+                          .allMatch(layer -> layer.judgement() == Judgement.AGREES);
+                      assertThat(opinion.whole()).isEmpty();
+                    }));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> it_holds_with_only_the_kinds_of_its_layers_said_too() throws Exception {
+    return cases().stream()
+        .filter(one -> one.candidate().stands() && !stopped(one))
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.name(),
+                    () -> {
+                      Draft draft = draft(one);
+                      draft.whole().clear();
+                      draft
+                          .layers()
+                          .forEach(line -> line.keys().keySet().retainAll(Set.of("kind")));
+                      assertThat(Proposals.faults(judge(one, draft))).as(draft.yaml()).isEmpty();
+                    }));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> a_build_up_that_is_ruled_out_does_not_hold_as_a_proposal() throws Exception {
+    return cases().stream()
+        .filter(one -> !one.candidate().stands() || stopped(one))
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.name(),
+                    () ->
+                        assertThat(Proposals.faults(judge(one, draft(one))))
+                            .anyMatch(fault -> fault.matches(".*CHECK-(06|07|56)"))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> whatever_is_spoilt_in_it_is_found() throws Exception {
+    Random random = new Random(SEED);
+    return cases().stream()
+        .filter(one -> one.candidate().stands() && !stopped(one))
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.name() + ", seed " + SEED,
+                    () -> {
+                      for (int i = 0; i < SPOILT_EACH; i++) {
+                        Draft draft = draft(one).copy();
+                        String how = spoil(draft, random);
+                        Opinion opinion = judge(one, draft);
+                        // What is left may be another way of building, and sound as that.
+                        if (opinion.route().equals(one.candidate().route())) {
+                          assertThat(Proposals.faults(opinion))
+                              .as(how + " in\n" + draft.yaml())
+                              .isNotEmpty();
+                        }
+                      }
+                    }));
+  }
+
+  /** Whether a layer of the same name lies next to it: then one does the work of both. */
+  private static boolean beside(Draft draft, int at) {
+    String kind = draft.layers().get(at).keys().get("kind");
+    List<Line> all = draft.layers();
+    return (at > 0 && all.get(at - 1).keys().get("kind").equals(kind))
+        || (at + 1 < all.size() && all.get(at + 1).keys().get("kind").equals(kind));
+  }
+
+  /** Spoils one thing and says what. */
+  private static String spoil(Draft draft, Random random) {
+    while (true) {
+      int at = random.nextInt(draft.layers().size());
+      Line line = draft.layers().get(at);
+      Map<String, String> keys = line.keys();
+      String kind = keys.get("kind");
+      switch (random.nextInt(9)) {
+        case 0 -> {
+          if (!kind.equals("tile")) {
+            if (beside(draft, at)) {
+              continue;
+            }
+            draft.layers().remove(at);
+            // A board that is said to be bonded has a bed, whether it is listed or not.
+            draft.layers().forEach(left -> left.keys().replace("fixing", "screwed only"));
+            return "no " + kind;
+          }
+        }
+        case 1 -> {
+          if (kind.equals("primer") || kind.equals("gritted primer")) {
+            keys.put("kind", "PVA");
+            return "PVA for " + kind;
+          }
+        }
+        case 2 -> {
+          if (keys.containsKey("thickness")
+              && !Set.of("tile", "decoupling membrane").contains(kind)) {
+            keys.put("thickness", "1 mm");
+            if (!line.id().equals("heating-overlay") && !line.id().equals("tanking")) {
+              return "a thin " + kind;
+            }
+          }
+        }
+        case 3 -> {
+          if (keys.getOrDefault("class", "").contains("C2 S1")) {
+            keys.put("class", keys.get("class").replace("C2 S1", "C1"));
+            return "a weak " + kind;
+          }
+        }
+        case 4 -> {
+          if (keys.containsKey("coverage")) {
+            keys.put("coverage", "60 %");
+            return "hollow " + kind;
+          }
+        }
+        case 5 -> {
+          if (keys.containsKey("screw length") && !line.id().equals("new-deck")) {
+            keys.put("screw length", random.nextBoolean() ? "90 mm" : "10 mm");
+            return "a wrong screw in " + kind;
+          }
+        }
+        case 6 -> {
+          if (keys.containsKey("joints")) {
+            keys.put("joints", "over deck joints");
+            return "joints over joints in " + kind;
+          }
+        }
+        case 7 -> {
+          if (keys.containsKey("wait after")) {
+            keys.put("wait after", "0 h");
+            return "no wait after " + kind;
+          }
+        }
+        default -> {
+          int other = at + 1;
+          if (other < draft.layers().size()
+              && !draft.layers().get(other).keys().get("kind").equals(kind)) {
+            draft.layers().set(at, draft.layers().get(other));
+            draft.layers().set(other, line);
+            return "the " + kind + " above what belongs on it";
+          }
+        }
+      }
+    }
+  }
+}
