@@ -15,6 +15,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
@@ -56,6 +57,7 @@ final class Workbench {
   static final String STANDARD_INPUT = "standard input";
 
   private static final String PRACTICE = "uk";
+  private static final String KIND_OF_LAYER = "layers[].kind";
 
   /** Largest input that is read before it is refused, in bytes; the reader refuses less. */
   private static final int MOST_READ = 4_000_000;
@@ -198,7 +200,11 @@ final class Workbench {
   Refusal whyNot(String name, InputStream in, String material) throws Complaint {
     Scenario scenario = scenario(name, content(name, in));
     Planner planner = planner(name, scenario);
-    MaterialWords words = new MaterialWords(knowledge(), ruleTexts());
+    ProposedKinds kinds = kinds();
+    FactBook proposals = proposalBook();
+    MaterialWords words =
+        new MaterialWords(
+            knowledge(), ruleTexts(), kinds, proposals.find(KIND_OF_LAYER).orElseThrow());
     MaterialWords.Meant meant = words.find(material);
     if (meant.isNothing()) {
       throw Complaint.usage(
@@ -208,10 +214,34 @@ final class Workbench {
               + String.join(", ", words.nearest(material)));
     }
     Advisor advisor = advisor(planner);
+    Optional<String> never =
+        meant.askedFor().isEmpty() ? words.called(meant) : Optional.empty();
+    Opinion opinion = null;
+    if (never.isPresent()) {
+      // No rule lays it anywhere; what rules say of it is found by proposing it.
+      String proposal = "proposal: x\nlayers:\n  - {kind: " + never.get() + "}\n";
+      Scenario proposed = read(proposals, "", proposal.getBytes(StandardCharsets.UTF_8));
+      opinion =
+          thinking(
+              () -> OpinionMaker.make(new Examiner(advisor, kinds).examine(scenario, proposed)));
+    }
+    Optional<Opinion> said = Optional.ofNullable(opinion);
     return thinking(
         () ->
             Refusals.of(
-                WhyNot.of(advisor, scenario, meant::isIn), material, meant.askedFor(), planner));
+                WhyNot.of(advisor, scenario, meant::isIn),
+                material,
+                meant.askedFor(),
+                said,
+                planner));
+  }
+
+  private ProposedKinds kinds() throws Complaint {
+    try {
+      return ProposedKinds.load(files, knowledge().layers(), knowledge().steps());
+    } catch (KnowledgeFault e) {
+      throw ruleBaseFault(e.getMessage());
+    }
   }
 
   /** What works out a scenario's amounts, times and cost by the price book it names. */
@@ -259,15 +289,12 @@ final class Workbench {
     if (!wrong.isEmpty()) {
       throw new Complaint(Exit.SCENARIO_INVALID, wrong.toString().stripTrailing());
     }
-    Knowledge loaded = knowledge();
-    Planner planner = new Planner(prices(name, scenario, loaded));
-    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, planner);
-    try {
-      ProposedKinds kinds = ProposedKinds.load(files, loaded.layers(), loaded.steps());
-      return OpinionMaker.make(new Examiner(advisor, kinds).examine(scenario, proposal));
-    } catch (KnowledgeFault | MissingKnowledge e) {
-      throw ruleBaseFault(e.getMessage());
-    }
+    ProposedKinds kinds = kinds();
+    Advisor advisor = advisor(planner(name, scenario));
+    Scenario floor = scenario;
+    Scenario proposed = proposal;
+    return thinking(
+        () -> OpinionMaker.make(new Examiner(advisor, kinds).examine(floor, proposed)));
   }
 
   /** What proposals may say. */

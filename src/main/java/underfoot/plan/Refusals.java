@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Halt;
+import underfoot.buildup.Judgement;
 import underfoot.buildup.Offer;
 import underfoot.buildup.RuledOut;
 import underfoot.knowledge.Because;
@@ -42,13 +44,21 @@ public final class Refusals {
    * @param found what was found out
    * @param asked what was asked about, as the person wrote it
    * @param askedFor the ids of the rules that would ask for it
+   * @param opinion what is said of it when it is proposed, where no rule lays it anywhere
    * @param planner works out what the build-up with it would come to
    */
-  public static Refusal of(WhyNot found, String asked, List<String> askedFor, Planner planner) {
-    return new Refusals(found).refusal(asked, askedFor, planner);
+  public static Refusal of(
+      WhyNot found,
+      String asked,
+      List<String> askedFor,
+      Optional<Opinion> opinion,
+      Planner planner) {
+    return new Refusals(found).refusal(asked, askedFor, opinion, planner);
   }
 
-  private Refusal refusal(String asked, List<String> askedFor, Planner planner) {
+  private Refusal refusal(
+      String asked, List<String> askedFor, Optional<Opinion> opinion, Planner planner) {
+    List<Advice.Say> never = opinion.map(Refusals::never).orElse(List.of());
     Counsel counsel = found.counsel();
     Optional<Way> way =
         found
@@ -58,7 +68,10 @@ public final class Refusals {
                     Ways.of(counsel, planner, justifier).stream()
                         .filter(one -> one.id().equals(nearest.route()))
                         .findFirst());
-    String standing = found.standing().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String standing =
+        never.isEmpty()
+            ? found.standing().name().toLowerCase(Locale.ROOT).replace('_', ' ')
+            : "must never";
     String text =
         phrases.say(
             "why-not-" + standing.replace(' ', '-'),
@@ -74,10 +87,29 @@ public final class Refusals {
         standing,
         text,
         way,
-        reasons(way),
+        never.isEmpty() ? reasons(way) : never,
         failed(),
-        found.changes().stream().map(this::opening).toList(),
+        never.isEmpty() ? found.changes().stream().map(this::opening).toList() : List.of(),
         askedFor);
+  }
+
+  /** What is said against a layer that must never be laid so; empty if nothing is. */
+  private static List<Advice.Say> never(Opinion opinion) {
+    List<Advice.Say> said = new ArrayList<>();
+    for (Opinion.Layer layer : opinion.layers()) {
+      for (Opinion.Item item : layer.items()) {
+        if (item.judgement() == Judgement.MUST_NOT) {
+          String text =
+              String.join(
+                  " ",
+                  Stream.of(item.text(), item.consequence(), item.remedy())
+                      .filter(one -> !one.isEmpty())
+                      .toList());
+          said.add(new Advice.Say(text, item.because()));
+        }
+      }
+    }
+    return said;
   }
 
   private List<Advice.Say> reasons(Optional<Way> way) {

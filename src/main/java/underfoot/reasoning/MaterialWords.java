@@ -8,10 +8,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MaterialItem;
+import underfoot.knowledge.ProposedKinds;
+import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Nearest;
 
 /** Finds out which layers, or which way of building, a person means by a few words. */
@@ -20,13 +23,20 @@ public final class MaterialWords {
 
   private final Knowledge knowledge;
   private final List<RuleText> rules;
+  private final ProposedKinds kinds;
+  private final FactDefinition kind;
   private final Set<String> routes = new LinkedHashSet<>();
 
   /**
    * @param knowledge the layers and what there is to buy
    * @param rules the rules, which name the ways of building
+   * @param kinds what people call layers
+   * @param kind what may be written as a kind of layer, other words for it included
    */
-  public MaterialWords(Knowledge knowledge, List<RuleText> rules) {
+  public MaterialWords(
+      Knowledge knowledge, List<RuleText> rules, ProposedKinds kinds, FactDefinition kind) {
+    this.kinds = kinds;
+    this.kind = kind;
     this.knowledge = knowledge;
     this.rules = rules;
     for (RuleText rule : rules) {
@@ -107,7 +117,21 @@ public final class MaterialWords {
         name(names, item.item(), layer);
       }
     }
+    for (String called : kinds.names()) {
+      kinds.get(called).is().forEach(layer -> name(names, called, layer));
+    }
+    kind.also()
+        .forEach(
+            (word, called) ->
+                kinds.get(called).is().forEach(layer -> name(names, word, layer)));
     return names;
+  }
+
+  /** What people call the layers meant, in a proposal; empty if they have no word for them. */
+  public Optional<String> called(Meant meant) {
+    return kinds.names().stream()
+        .filter(called -> meant.layers().containsAll(kinds.get(called).is()))
+        .findFirst();
   }
 
   private static void name(Map<String, Set<String>> names, String name, String layer) {

@@ -60,7 +60,8 @@ public final class WhyNotReport {
   }
 
   private static void openings(Refusal refusal, Phrases phrases, Page page) {
-    boolean asks = !refusal.standing().equals("recommended");
+    boolean asks =
+        !refusal.standing().equals("recommended") && !refusal.standing().equals("must never");
     if (refusal.changes().isEmpty()) {
       if (asks) {
         page.blank();
