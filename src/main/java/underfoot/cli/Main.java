@@ -98,6 +98,7 @@ public final class Main implements Runnable {
             .addSubcommand(new Rules(around))
             .addSubcommand(new WorkOut())
             .addSubcommand(new Schema(around));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));

@@ -131,7 +131,8 @@ final class Workbench {
     try {
       Counsel counsel = advisor.advise(scenario);
       Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
-      return AdviceMaker.make(counsel, new WhatIf(advisor).of(counsel), consequences);
+      WhatIf whatIf = new WhatIf(advisor);
+      return AdviceMaker.make(counsel, whatIf.of(counsel), whatIf.unsaid(counsel), consequences);
     } catch (MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());
     }

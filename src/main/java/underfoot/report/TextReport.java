@@ -60,11 +60,32 @@ public final class TextReport {
     new TextReport(advice, phrases, page).write();
   }
 
-  private void write() {
+  /**
+   * Writes the advice in as much detail as wanted.
+   *
+   * @param advice the advice
+   * @param phrases the phrase book
+   * @param detail how much is told
+   * @param page where it is written
+   */
+  public static void write(Advice advice, Phrases phrases, Detail detail, Page page) {
+    if (detail == Detail.FULL) {
+      write(advice, phrases, page);
+    } else {
+      BriefReport.write(advice, phrases, detail, page);
+    }
+  }
+
+  /** The answer in one or two sentences. */
+  static void answer(Advice advice, Phrases phrases, Page page) {
     page.para("", "", advice.scenario(), Tone.BOLD);
     page.blank();
     page.para("", "", phrases.say("verdict-" + advice.verdict().word()), tone(advice.verdict()));
     page.para(advice.summary());
+  }
+
+  private void write() {
+    answer(advice, phrases, page);
     halts();
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
@@ -81,8 +102,9 @@ public final class TextReport {
     }
     remedies();
     cautions();
+    BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
     coverage();
-    doors();
+    doors(advice, phrases, page);
     consequences();
     assumptions();
     if (advice.builds()) {
@@ -221,7 +243,8 @@ public final class TextReport {
             });
   }
 
-  private void doors() {
+  /** What becomes of the levels and doors. */
+  static void doors(Advice advice, Phrases phrases, Page page) {
     if (!advice.builds()) {
       return;
     }
@@ -328,21 +351,21 @@ public final class TextReport {
   }
 
   /** An amount as it is bought: whole pieces, the rest to a tenth. */
-  private static String amount(QuantityLine line) {
+  static String amount(QuantityLine line) {
     boolean pieces = line.unit().startsWith("pieces");
     double amount = pieces ? Math.ceil(line.amount()) : Math.ceil(line.amount() * TENTHS) / TENTHS;
     return Texts.of(amount, line.unit());
   }
 
   /** A time as people plan it: half hours up to two days, then tenths of a day. */
-  private static String hours(double hours) {
+  static String hours(double hours) {
     if (hours < HOURS_TOLD) {
       return Texts.of(Math.ceil(hours * 2) / 2, "h");
     }
     return Texts.of(Math.ceil(hours / HOURS_A_DAY * TENTHS) / TENTHS, "days");
   }
 
-  private static String money(double sum, String currency) {
+  static String money(double sum, String currency) {
     return String.format(Locale.ROOT, "%.2f %s", sum, currency);
   }
 
