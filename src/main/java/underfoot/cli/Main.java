@@ -29,7 +29,7 @@ public final class Main implements Runnable {
   private static final int LONGEST_QUOTE = 60;
 
   /** The commands that think a floor through. */
-  private static final Set<String> THINKING = Set.of("advise", "why");
+  private static final Set<String> THINKING = Set.of("advise", "why", "lesson");
 
   @Spec private CommandSpec spec;
 
@@ -96,6 +96,7 @@ public final class Main implements Runnable {
             .addSubcommand(new Advise(around))
             .addSubcommand(new Why(around))
             .addSubcommand(new Rules(around))
+            .addSubcommand(new LessonCommand(around))
             .addSubcommand(new WorkOut())
             .addSubcommand(new Schema(around));
     line.setCaseInsensitiveEnumValuesAllowed(true);

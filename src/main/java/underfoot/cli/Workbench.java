@@ -15,11 +15,15 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalLong;
 import java.util.function.Supplier;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
+import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.PriceBook;
+import underfoot.lesson.Lesson;
+import underfoot.lesson.LessonMaker;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
@@ -107,7 +111,8 @@ final class Workbench {
   String ruleBaseId() {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (String folder : List.of("", "facts", "figures", "layers", "vocabulary", "wording")) {
+      for (String folder :
+          List.of("", "facts", "figures", "layers", "lessons", "vocabulary", "wording")) {
         for (String suffix : List.of(".dslr", ".dsl", ".yaml")) {
           for (String path : files.list(folder, suffix)) {
             digest.update(path.getBytes(StandardCharsets.UTF_8));
@@ -134,6 +139,19 @@ final class Workbench {
       WhatIf whatIf = new WhatIf(advisor);
       return AdviceMaker.make(counsel, whatIf.of(counsel), whatIf.unsaid(counsel), consequences);
     } catch (MissingKnowledge e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** Reads a scenario and makes a lesson of it; with a seed, a variant with other numbers. */
+  Lesson lesson(String name, InputStream in, OptionalLong seed) throws Complaint {
+    Scenario scenario = scenario(name, content(name, in));
+    Knowledge loaded = knowledge();
+    PriceBook prices = prices(name, scenario, loaded);
+    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, new Planner(prices));
+    try {
+      return new LessonMaker(advisor, LessonBook.load(files), prices).make(scenario, seed);
+    } catch (KnowledgeFault | MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());
     }
   }
