@@ -112,7 +112,7 @@ final class LessonCommand implements Callable<Integer> {
     for (Question question : lesson.questions()) {
       Page ask = around.page(width);
       report.question(++number, question, ask);
-      out.print(ask.text() + "> ");
+      out.print("\n" + ask.text() + "> ");
       out.flush();
       String reply = line(replies);
       if (!around.terminal()) {

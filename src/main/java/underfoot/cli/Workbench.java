@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LessonBook;
@@ -31,10 +32,12 @@ import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Fired;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
 import underfoot.reasoning.RuleText;
 import underfoot.reasoning.WhatIf;
+import underfoot.report.RuleUses;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.Given;
 import underfoot.scenario.RuleFiles;
@@ -154,6 +157,36 @@ final class Workbench {
     } catch (KnowledgeFault | MissingKnowledge e) {
       throw ruleBaseFault(e.getMessage());
     }
+  }
+
+  /** Which scenarios of a folder, and which lessons on them, use which rules. */
+  RuleUses uses(Path folder) throws Complaint {
+    if (!Files.isDirectory(folder)) {
+      throw Complaint.usage("--scenarios needs a folder, but " + folder + " is none");
+    }
+    List<Path> found;
+    try (Stream<Path> all = Files.list(folder)) {
+      found = all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw Complaint.usage(folder + " cannot be read");
+    }
+    Knowledge loaded = knowledge();
+    RuleBase base = own ? compile() : shipped.get();
+    RuleUses uses = new RuleUses();
+    try {
+      LessonBook book = LessonBook.load(files);
+      for (Path file : found) {
+        Scenario scenario =
+            scenario(file.toString(), content(file.toString(), InputStream.nullInputStream()));
+        PriceBook prices = prices(file.toString(), scenario, loaded);
+        Advisor advisor = new Advisor(base, loaded, new Planner(prices));
+        Lesson lesson = new LessonMaker(advisor, book, prices).make(scenario, OptionalLong.empty());
+        uses.add(scenario.name(), Fired.of(advisor.advise(scenario)), lesson.rules());
+      }
+    } catch (KnowledgeFault | MissingKnowledge e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+    return uses;
   }
 
   /**

@@ -2,6 +2,8 @@ package underfoot.lesson;
 
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
 import underfoot.scenario.Scenario;
 
 /**
@@ -27,6 +29,13 @@ public record Lesson(
     floor = List.copyOf(floor);
     assumed = List.copyOf(assumed);
     questions = List.copyOf(questions);
+  }
+
+  /** The ids of the rules that answers cite, each once. */
+  public Set<String> rules() {
+    Set<String> ids = new TreeSet<>();
+    questions.forEach(question -> question.cites().forEach(cite -> ids.add(cite.rule())));
+    return ids;
   }
 
   /** The marks of all questions together. */

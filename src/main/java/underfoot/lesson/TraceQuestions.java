@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import underfoot.buildup.Halt;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
@@ -117,7 +118,13 @@ final class TraceQuestions {
     Set<String> right = new LinkedHashSet<>();
     List<Justification> because = new ArrayList<>();
     Set<String> here = new LinkedHashSet<>();
-    for (Advice.HaltNote halt : advice.halts()) {
+    advice.remedies().forEach(remedy -> here.add(remedy.id()));
+    for (Candidate candidate : counsel.candidates()) {
+      candidate.of(Halt.class).forEach(halt -> here.add(halt.wording()));
+    }
+    List<Advice.HaltNote> halts = new ArrayList<>(advice.halts());
+    halts.sort(Comparator.comparing(halt -> halt.id().equals(kind.field("last"))));
+    for (Advice.HaltNote halt : halts) {
       here.add(halt.id());
       if (right.isEmpty() || !told) {
         right.add(told ? halt.text() : halt.title());
@@ -155,9 +162,10 @@ final class TraceQuestions {
     for (Advice.CautionNote caution : advice.cautions()) {
       if (caution.severity() == Severity.DANGER) {
         dangers.put(caution.title(), caution.because());
-      } else if (caution.severity() == Severity.CARE) {
-        others.add(caution.title());
       }
+    }
+    for (String other : kind.list("others")) {
+      others.add(sheet.knowledge().wording().get(other).title());
     }
     if (dangers.isEmpty() || others.isEmpty()) {
       return;
@@ -248,15 +256,22 @@ final class TraceQuestions {
     if (!(figure.value() > 0)) {
       return List.of();
     }
-    return sheet.knowledge().figures().all().stream()
-        .filter(one -> one.unit().equals(figure.unit()) && one.value() > 0)
-        .filter(one -> Math.abs(Math.log(one.value() / figure.value())) > ALIKE)
-        .sorted(
-            Comparator.comparingDouble(
-                (Figure one) -> Math.abs(Math.log(one.value() / figure.value()))))
-        .map(Figure::text)
-        .distinct()
-        .toList();
+    List<Figure> alike =
+        sheet.knowledge().figures().all().stream()
+            .filter(one -> one.unit().equals(figure.unit()) && one.value() > 0)
+            .filter(one -> Math.abs(Math.log(one.value() / figure.value())) > ALIKE)
+            .sorted(
+                Comparator.comparingDouble(
+                    (Figure one) -> Math.abs(Math.log(one.value() / figure.value()))))
+            .toList();
+    List<Figure> apart = new ArrayList<>();
+    for (Figure one : alike) {
+      if (apart.stream()
+          .allMatch(other -> Math.abs(Math.log(one.value() / other.value())) > ALIKE)) {
+        apart.add(one);
+      }
+    }
+    return apart.stream().map(Figure::text).toList();
   }
 
   private void layers() {

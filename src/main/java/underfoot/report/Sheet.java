@@ -30,6 +30,10 @@ final class Sheet {
       dt{color:var(--soft)}dd{margin:0}
       svg{max-width:100%;height:auto;display:block;margin:.6rem 0}
       svg text{font-family:Verdana,'DejaVu Sans',sans-serif;fill:var(--ink)}
+      .chain{margin:.6rem 0}svg text{font-size:11px}svg text.more{font-style:italic;fill:var(--soft)}
+      .edge{fill:none;stroke:var(--line);stroke-width:1.2}rect{stroke:var(--ink);stroke-width:1}
+      rect.decision{fill:var(--wash);stroke-width:2.2}rect.rule{fill:var(--rule)}rect.fact{fill:var(--fact)}
+      rect.figure{fill:var(--figure);stroke-dasharray:4 2}dd a{white-space:nowrap}
       a:focus-visible{outline:3px solid var(--key)}
       @page{size:A4;margin:16mm 15mm}
       @media print{:root{--ink:#000;--soft:#333;--line:#777;--paper:#fff;--wash:#f4f4f4;--rule:#eef4fa;\

@@ -57,6 +57,11 @@ public final class Floors {
     }
   }
 
+  /** A made-up floor as a scenario file; it may contradict itself. The same seed gives the same. */
+  public static String madeUp(long seed) {
+    return new RandomFloors(ADVISOR.knowledge().facts(), seed).next(java.util.Map.of());
+  }
+
   /** A reader by the shipped facts. */
   public static ScenarioReader reader() {
     return new ScenarioReader(ADVISOR.knowledge().facts());
