@@ -42,10 +42,12 @@ class FaithfulExplanationsTest {
   private static final int FACTS_A_FLOOR = 7;
 
   /**
-   * What a decision cites though no other value of it, nor its being unknown, was found to change
-   * more than the citation. None is known.
+   * What a decision cites though no other word for it was found to change more than the citation.
+   * The use of the room gives the load, and the load the stress; joists that even the lightest use
+   * overloads are overloaded by each, with another number every time.
    */
-  private static final Set<String> CITED_NEEDLESSLY = Set.of();
+  private static final Set<String> WORKED_WITH_ANOTHER_NUMBER =
+      Set.of("HaltNote joists-overloaded cites room.use");
 
   private static Advice advice(Scenario scenario) {
     Counsel counsel = Floors.advisor().advise(scenario);
@@ -124,7 +126,7 @@ class FaithfulExplanationsTest {
     }
     needless.keySet().removeAll(telling);
     assertThat(telling.size()).as("citations tried").isGreaterThan(500);
-    assertThat(needless.keySet()).as("seed " + SEED).isSubsetOf(CITED_NEEDLESSLY);
+    assertThat(needless.keySet()).as("seed " + SEED).isSubsetOf(WORKED_WITH_ANOTHER_NUMBER);
   }
 
   private static String pair(Decision decision, String fact) {
