@@ -75,6 +75,12 @@ public final class StackMeasures {
         sum += " − " + Texts.of(old, "mm") + " of deck taken up";
       }
     }
+    for (StackLayer layer : stack.layers()) {
+      if (layer.kind().sunk()) {
+        gone += layer.thickness().mean();
+        sum += " − " + Texts.of(layer.thickness().mean(), "mm") + " let in between the joists";
+      }
+    }
     double takenUp = basis.factIfHeld("depth taken up", "");
     if (takenUp > 0) {
       gone += takenUp;

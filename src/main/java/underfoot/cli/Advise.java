@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
+import underfoot.report.Detail;
 import underfoot.report.JsonReport;
 import underfoot.report.Page;
 import underfoot.report.TextReport;
@@ -46,6 +47,12 @@ final class Advise implements Callable<Integer> {
       description = "Print the JSON Schema of scenario files, and no advice.")
   private boolean schema;
 
+  @Option(
+      names = "--detail",
+      paramLabel = "HOW MUCH",
+      description = "short, normal (as without it) or full; dangers are in each.")
+  private Detail detail = Detail.NORMAL;
+
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
@@ -70,7 +77,7 @@ final class Advise implements Callable<Integer> {
       JsonReport.write(advice, Version.of(), bench.ruleBaseId(), out);
       out.println();
     } else {
-      TextReport.write(advice, new Phrases(bench.knowledge().wording()), page);
+      TextReport.write(advice, new Phrases(bench.knowledge().wording()), detail, page);
       out.print(page.text());
     }
     return exit(advice.verdict());

@@ -32,7 +32,7 @@ public final class Main implements Runnable {
 
   /** The commands that think a floor through. */
   private static final Set<String> THINKING =
-      Set.of("advise", "why", "why-not", "check", "compare", MANY);
+      Set.of("advise", "why", "why-not", "check", "compare", "lesson", MANY);
 
   @Spec private CommandSpec spec;
 
@@ -105,8 +105,10 @@ public final class Main implements Runnable {
             .addSubcommand(new Batch(around))
             .addSubcommand(new Check(around))
             .addSubcommand(new Rules(around))
+            .addSubcommand(new LessonCommand(around))
             .addSubcommand(new WorkOut())
             .addSubcommand(new Schema(around));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));

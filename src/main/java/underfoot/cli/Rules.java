@@ -2,6 +2,7 @@ package underfoot.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -11,6 +12,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import underfoot.report.Page;
+import underfoot.report.RuleUses;
+import underfoot.report.RulesBook;
 import underfoot.report.RulesReport;
 
 /** {@code rules [ID]}: the rule base as pages. */
@@ -35,6 +38,24 @@ final class Rules implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
+  @Option(names = "--by", paramLabel = "WHAT", description = "List rules by theme or by source.")
+  private Index by = Index.THEME;
+
+  @Option(names = "--html", paramLabel = "FILE", description = "Write all rules as one book.")
+  private Path html;
+
+  @Option(
+      names = "--scenarios",
+      paramLabel = "DIR",
+      description = "Tell which scenarios of a folder, and which lessons on them, use a rule.")
+  private Path scenarios;
+
+  /** What rules are listed by. */
+  private enum Index {
+    THEME,
+    SOURCE
+  }
+
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
@@ -47,7 +68,15 @@ final class Rules implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Page page = around.page(width);
     Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
-    RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge());
+    RuleUses uses = scenarios == null ? new RuleUses() : bench.uses(scenarios);
+    RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge(), uses);
+    if (html != null) {
+      if (json || !ids.isEmpty()) {
+        throw Complaint.usage("rules --html writes all rules; it takes no id and no --json");
+      }
+      WholeFile.write(html, RulesBook.html(bench.ruleTexts(), bench.knowledge(), uses));
+      return Exit.FINE;
+    }
     if (json) {
       if (ids.size() > 1) {
         throw Complaint.usage("rules --json takes one id, or none for all rules");
@@ -59,7 +88,9 @@ final class Rules implements Callable<Integer> {
       out.println(text);
       return Exit.FINE;
     }
-    if (ids.isEmpty()) {
+    if (ids.isEmpty() && by == Index.SOURCE) {
+      report.bySource(page);
+    } else if (ids.isEmpty()) {
       report.index(page);
     }
     for (String id : ids) {

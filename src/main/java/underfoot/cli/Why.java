@@ -1,5 +1,6 @@
 package underfoot.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -10,7 +11,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
+import underfoot.report.Detail;
 import underfoot.report.Page;
+import underfoot.report.WhyPage;
 import underfoot.report.WhyReport;
 
 /** {@code why SCENARIO [ID]}: the chain from a decision down to facts and figures. */
@@ -39,6 +42,18 @@ final class Why implements Callable<Integer> {
       description = "The id of a layer, caution or other decision, or of a rule.")
   private String id;
 
+  @Option(
+      names = "--detail",
+      paramLabel = "HOW MUCH",
+      description = "short (as without an id), normal (as with one) or full.")
+  private Detail detail;
+
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "Write a page with a drawing of each chain, always in full.")
+  private Path html;
+
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
@@ -62,7 +77,12 @@ final class Why implements Callable<Integer> {
                 + String.join(", ", WhyReport.nearest(advice, id)));
       }
     }
-    WhyReport.write(decisions, bench.knowledge(), page);
+    if (html != null) {
+      WholeFile.write(html, WhyPage.html(advice, decisions, bench.knowledge()));
+      return Exit.FINE;
+    }
+    Detail told = detail != null ? detail : id == null ? Detail.SHORT : Detail.NORMAL;
+    WhyReport.write(decisions, bench.knowledge(), told, page);
     spec.commandLine().getOut().print(page.text());
     return Exit.FINE;
   }

@@ -16,12 +16,17 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
+import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.ProposedKinds;
+import underfoot.lesson.Lesson;
+import underfoot.lesson.LessonMaker;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.ChangeNotes;
@@ -36,6 +41,7 @@ import underfoot.plan.Refusals;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Examiner;
+import underfoot.reasoning.Fired;
 import underfoot.reasoning.FloorComparison;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.MaterialWords;
@@ -44,6 +50,7 @@ import underfoot.reasoning.RuleFaults;
 import underfoot.reasoning.RuleText;
 import underfoot.reasoning.WhatIf;
 import underfoot.reasoning.WhyNot;
+import underfoot.report.RuleUses;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.Given;
 import underfoot.scenario.RuleFiles;
@@ -122,7 +129,8 @@ final class Workbench {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       for (String folder :
-          List.of("", "facts", "figures", "layers", "proposal", "vocabulary", "wording")) {
+          List.of(
+              "", "facts", "figures", "layers", "lessons", "proposal", "vocabulary", "wording")) {
         for (String suffix : List.of(".dslr", ".dsl", ".yaml")) {
           for (String path : files.list(folder, suffix)) {
             digest.update(path.getBytes(StandardCharsets.UTF_8));
@@ -178,10 +186,12 @@ final class Workbench {
           () -> {
             Counsel counsel = advisor.advise(scenario);
             Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
+            WhatIf whatIf = new WhatIf(advisor);
             return trials
                 ? AdviceMaker.make(
                     counsel,
-                    new WhatIf(advisor).of(counsel),
+                    whatIf.of(counsel),
+                    whatIf.unsaid(counsel),
                     consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner)))
                 : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
           });
@@ -214,8 +224,7 @@ final class Workbench {
               + String.join(", ", words.nearest(material)));
     }
     Advisor advisor = advisor(planner);
-    Optional<String> never =
-        meant.askedFor().isEmpty() ? words.called(meant) : Optional.empty();
+    Optional<String> never = meant.askedFor().isEmpty() ? words.called(meant) : Optional.empty();
     Opinion opinion = null;
     if (never.isPresent()) {
       // No rule lays it anywhere; what rules say of it is found by proposing it.
@@ -262,6 +271,49 @@ final class Workbench {
     }
   }
 
+  /** Reads a scenario and makes a lesson of it; with a seed, a variant with other numbers. */
+  Lesson lesson(String name, InputStream in, OptionalLong seed) throws Complaint {
+    Scenario scenario = scenario(name, content(name, in));
+    Knowledge loaded = knowledge();
+    PriceBook prices = prices(name, scenario, loaded);
+    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, new Planner(prices));
+    try {
+      return new LessonMaker(advisor, LessonBook.load(files), prices).make(scenario, seed);
+    } catch (KnowledgeFault | MissingKnowledge e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** Which scenarios of a folder, and which lessons on them, use which rules. */
+  RuleUses uses(Path folder) throws Complaint {
+    if (!Files.isDirectory(folder)) {
+      throw Complaint.usage("--scenarios needs a folder, but " + folder + " is none");
+    }
+    List<Path> found;
+    try (Stream<Path> all = Files.list(folder)) {
+      found = all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw Complaint.usage(folder + " cannot be read");
+    }
+    Knowledge loaded = knowledge();
+    RuleBase base = own ? compile() : shipped.get();
+    RuleUses uses = new RuleUses();
+    try {
+      LessonBook book = LessonBook.load(files);
+      for (Path file : found) {
+        Scenario scenario =
+            scenario(file.toString(), content(file.toString(), InputStream.nullInputStream()));
+        PriceBook prices = prices(file.toString(), scenario, loaded);
+        Advisor advisor = new Advisor(base, loaded, new Planner(prices));
+        Lesson lesson = new LessonMaker(advisor, book, prices).make(scenario, OptionalLong.empty());
+        uses.add(scenario.name(), Fired.of(advisor.advise(scenario)), lesson.rules());
+      }
+    } catch (KnowledgeFault | MissingKnowledge e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+    return uses;
+  }
+
   /**
    * Reads a scenario and a proposal and judges the proposal. What is wrong with either file is told
    * at once.
@@ -292,9 +344,8 @@ final class Workbench {
     ProposedKinds kinds = kinds();
     Advisor advisor = advisor(planner(name, scenario));
     Scenario floor = scenario;
-    Scenario proposed = proposal;
-    return thinking(
-        () -> OpinionMaker.make(new Examiner(advisor, kinds).examine(floor, proposed)));
+    Scenario meant = proposal;
+    return thinking(() -> OpinionMaker.make(new Examiner(advisor, kinds).examine(floor, meant)));
   }
 
   /** What proposals may say. */

@@ -17,6 +17,7 @@ public final class Knowledge {
   private final Materials materials;
   private final Steps steps;
   private final List<Changes.Change> changes;
+  private final Survey survey;
   private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
@@ -30,6 +31,7 @@ public final class Knowledge {
       Materials materials,
       Steps steps,
       List<Changes.Change> changes,
+      Survey survey,
       PriceBook prices,
       Map<String, List<String>> scales,
       Map<String, Source> sources) {
@@ -40,6 +42,7 @@ public final class Knowledge {
     this.materials = materials;
     this.steps = steps;
     this.changes = changes;
+    this.survey = survey;
     this.prices = prices;
     this.scales = scales;
     this.sources = sources;
@@ -86,6 +89,7 @@ public final class Knowledge {
         Materials.load(files, layers, figures),
         Steps.load(files),
         Changes.load(files, facts),
+        Survey.load(files, facts),
         PriceBook.shipped(files),
         Map.copyOf(scales),
         sources);
@@ -124,6 +128,11 @@ public final class Knowledge {
   /** What may be changed when nothing fits, the least trouble first. */
   public List<Changes.Change> changes() {
     return changes;
+  }
+
+  /** The order in which a floor is looked into. */
+  public Survey survey() {
+    return survey;
   }
 
   /** The demonstration price book. */

@@ -17,6 +17,7 @@ package underfoot.knowledge;
  *     count
  * @param modulus the name of the figure for its modulus of elasticity, where it stiffens the deck
  *     between joists; otherwise empty
+ * @param sunk whether it lies below the tops of the joists, so that it raises nothing
  */
 public record LayerKind(
     String id,
@@ -27,4 +28,5 @@ public record LayerKind(
     String thickness,
     String mass,
     String conductivity,
-    String modulus) {}
+    String modulus,
+    boolean sunk) {}

@@ -37,7 +37,8 @@ public final class Layers {
               entry.required("thickness"),
               entry.field("mass"),
               entry.field("conductivity"),
-              entry.field("modulus")));
+              entry.field("modulus"),
+              entry.field("sunk").equals("yes")));
     }
     return new Layers(byId);
   }

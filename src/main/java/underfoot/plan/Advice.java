@@ -30,6 +30,7 @@ import underfoot.buildup.Verdict;
  * @param massKgPerM2 what the layers weigh, kg/m2
  * @param ranking what build-ups were ranked by, the weightiest first
  * @param consequences quantities, programme and cost
+ * @param findOutFirst what is unknown and decisions hang on, in the order of a survey
  */
 public record Advice(
     String scenario,
@@ -50,7 +51,8 @@ public record Advice(
     Heights heights,
     double massKgPerM2,
     List<Ranking> ranking,
-    Consequences consequences) {
+    Consequences consequences,
+    List<FindOut> findOutFirst) {
 
   /** Copies the lists. */
   public Advice {
@@ -61,6 +63,7 @@ public record Advice(
     assumptions = List.copyOf(assumptions);
     alternatives = List.copyOf(alternatives);
     ranking = List.copyOf(ranking);
+    findOutFirst = List.copyOf(findOutFirst);
   }
 
   /** Whether anything is to be built. */

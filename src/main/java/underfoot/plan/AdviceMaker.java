@@ -91,10 +91,28 @@ public final class AdviceMaker {
    */
   public static Advice make(
       Counsel counsel, List<WhatIf.Assumed> assumed, Consequences consequences) {
-    return new AdviceMaker(counsel).advice(assumed, consequences);
+    return make(counsel, assumed, List.of(), consequences);
   }
 
-  private Advice advice(List<WhatIf.Assumed> assumed, Consequences consequences) {
+  /**
+   * Makes the advice.
+   *
+   * @param counsel what the rules concluded
+   * @param assumed what was assumed, and what hangs on it
+   * @param unsaid what is unknown, was not assumed, and something hangs on
+   * @param consequences quantities, programme and cost
+   */
+  public static Advice make(
+      Counsel counsel,
+      List<WhatIf.Assumed> assumed,
+      List<WhatIf.Unsaid> unsaid,
+      Consequences consequences) {
+    return new AdviceMaker(counsel)
+        .advice(assumed, FindOutFirst.of(counsel.knowledge(), assumed, unsaid), consequences);
+  }
+
+  private Advice advice(
+      List<WhatIf.Assumed> assumed, List<FindOut> findOutFirst, Consequences consequences) {
     Optional<Candidate> chosen = counsel.chosen();
     String route = chosen.map(Candidate::route).orElse("");
     List<HaltNote> halts = halts();
@@ -126,7 +144,8 @@ public final class AdviceMaker {
         heights,
         mass,
         ranking(),
-        consequences);
+        consequences,
+        findOutFirst);
   }
 
   private String summary(

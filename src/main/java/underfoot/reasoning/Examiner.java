@@ -181,7 +181,8 @@ public final class Examiner {
         kind.thickness(),
         kind.mass(),
         kind.conductivity(),
-        kind.modulus());
+        kind.modulus(),
+        kind.sunk());
   }
 
   /**

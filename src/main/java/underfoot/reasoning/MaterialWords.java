@@ -122,8 +122,7 @@ public final class MaterialWords {
     }
     kind.also()
         .forEach(
-            (word, called) ->
-                kinds.get(called).is().forEach(layer -> name(names, word, layer)));
+            (word, called) -> kinds.get(called).is().forEach(layer -> name(names, word, layer)));
     return names;
   }
 

@@ -10,8 +10,11 @@ import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Given;
+import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.State;
 
 /** What would be decided if what was assumed were otherwise: the floor is thought through again. */
 public final class WhatIf {
@@ -30,9 +33,10 @@ public final class WhatIf {
    * Another value of an assumed fact.
    *
    * @param value the other value
+   * @param reach how far the change reaches
    * @param differences what would be decided otherwise, in plain words; at least one
    */
-  public record Otherwise(String value, List<String> differences) {
+  public record Otherwise(String value, Reach reach, List<String> differences) {
     /** Copies the list. */
     public Otherwise {
       differences = List.copyOf(differences);
@@ -58,6 +62,31 @@ public final class WhatIf {
     public Assumed {
       otherwise = List.copyOf(otherwise);
     }
+  }
+
+  /**
+   * A fact that the scenario does not state and nothing was assumed of, though something hangs on
+   * it.
+   *
+   * @param definition what may be said of it
+   * @param about which of several things it is about; empty for the room
+   * @param otherwise the values that would change something
+   */
+  public record Unsaid(FactDefinition definition, String about, List<Otherwise> otherwise) {
+    /** Copies the list. */
+    public Unsaid {
+      otherwise = List.copyOf(otherwise);
+    }
+  }
+
+  /** How far a change reaches, the least first. */
+  public enum Reach {
+    /** A layer, a remedy, a danger. */
+    PART,
+    /** Another way of building comes first. */
+    WAY,
+    /** The verdict is another. */
+    VERDICT
   }
 
   /** One floor to think through again. */
@@ -106,39 +135,113 @@ public final class WhatIf {
         }
       }
     }
+    List<List<Otherwise>> changes = tried(counsel, trials, assumed.size());
+    List<Assumed> all = new ArrayList<>();
+    for (int i = 0; i < assumed.size(); i++) {
+      Assumed one = assumed.get(i);
+      all.add(new Assumed(one.fact(), one.key(), one.about(), one.definition(), changes.get(i)));
+    }
+    return List.copyOf(all);
+  }
+
+  /**
+   * Thinks the floor through again with other values of each fact that is unknown and was not
+   * assumed, such as whether there is asbestos. Rules need not cite it: some ask whether anything
+   * is known of it at all.
+   *
+   * @param counsel what was decided
+   * @return the facts on which something hangs
+   */
+  public List<Unsaid> unsaid(Counsel counsel) {
+    List<Assumed> assumed = assumed(counsel);
+    List<Given> unknown = new ArrayList<>();
+    for (Given one : counsel.scenario().givens()) {
+      if (one.state() == State.UNKNOWN
+          && knowledge.survey().asks(one.key(), counsel.factsOfChosen())
+          && assumed.stream()
+              .noneMatch(a -> a.key().equals(one.key()) && a.about().equals(one.about()))) {
+        unknown.add(one);
+      }
+    }
+    List<Trial> trials = new ArrayList<>();
+    for (int i = 0; i < unknown.size(); i++) {
+      Given one = unknown.get(i);
+      for (String value : values(one.definition())) {
+        trial(counsel.scenario(), one.key(), one.about(), "", Double.NaN, i, value)
+            .ifPresent(trials::add);
+      }
+    }
+    List<List<Otherwise>> changes = tried(counsel, trials, unknown.size());
+    List<Unsaid> all = new ArrayList<>();
+    for (int i = 0; i < unknown.size(); i++) {
+      if (!changes.get(i).isEmpty()) {
+        Given one = unknown.get(i);
+        all.add(new Unsaid(one.definition(), one.about(), changes.get(i)));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  /** The values worth trying of a fact of which nothing is assumed. */
+  private static List<String> values(FactDefinition definition) {
+    boolean none = definition.otherwise().isEmpty();
+    return none && definition.kind() == Kind.YES_NO ? List.of("yes", "no") : definition.otherwise();
+  }
+
+  /** The changes of each fact tried; only values that change something. */
+  private List<List<Otherwise>> tried(Counsel counsel, List<Trial> trials, int facts) {
     Differences differences = new Differences(knowledge);
     Advisor quick = advisor.remembering();
     List<Otherwise> tried =
         trials.parallelStream()
             .map(
-                trial ->
-                    new Otherwise(
-                        trial.value(), differences.of(counsel, quick.advise(trial.scenario()))))
+                trial -> {
+                  Counsel then = quick.advise(trial.scenario());
+                  return new Otherwise(
+                      trial.value(), reach(counsel, then), differences.of(counsel, then));
+                })
             .toList();
-    List<Assumed> all = new ArrayList<>();
-    for (int i = 0; i < assumed.size(); i++) {
-      List<Otherwise> changes = new ArrayList<>();
+    List<List<Otherwise>> changes = new ArrayList<>();
+    for (int i = 0; i < facts; i++) {
+      List<Otherwise> ofOne = new ArrayList<>();
       for (int j = 0; j < trials.size(); j++) {
         if (trials.get(j).assumed() == i && !tried.get(j).differences().isEmpty()) {
-          changes.add(tried.get(j));
+          ofOne.add(tried.get(j));
         }
       }
-      Assumed one = assumed.get(i);
-      all.add(new Assumed(one.fact(), one.key(), one.about(), one.definition(), changes));
+      changes.add(ofOne);
     }
-    return List.copyOf(all);
+    return changes;
+  }
+
+  private static Reach reach(Counsel now, Counsel then) {
+    if (now.verdict() != then.verdict()) {
+      return Reach.VERDICT;
+    }
+    String was = now.chosen().map(Candidate::route).orElse("");
+    return was.equals(then.chosen().map(Candidate::route).orElse("")) ? Reach.PART : Reach.WAY;
   }
 
   private static Optional<Trial> trial(Scenario scenario, Assumed one, int place, String value) {
-    if (value.equals(one.fact().text())) {
+    return trial(
+        scenario, one.key(), one.about(), one.fact().text(), one.fact().number(), place, value);
+  }
+
+  private static Optional<Trial> trial(
+      Scenario scenario,
+      String key,
+      String about,
+      String text,
+      double now,
+      int place,
+      String value) {
+    if (value.equals(text)) {
       return Optional.empty();
     }
     try {
-      Scenario other = scenario.with(one.key(), one.about(), value);
-      double number = other.find(one.key(), one.about()).map(g -> g.number()).orElse(Double.NaN);
-      return number == one.fact().number()
-          ? Optional.empty()
-          : Optional.of(new Trial(place, value, other));
+      Scenario other = scenario.with(key, about, value);
+      double number = other.find(key, about).map(g -> g.number()).orElse(Double.NaN);
+      return number == now ? Optional.empty() : Optional.of(new Trial(place, value, other));
     } catch (ScenarioFaults impossibleHere) {
       // Another value may contradict what the scenario states; then it is not a case to think of.
       return Optional.empty();

@@ -25,6 +25,7 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.ChangeNote;
 import underfoot.plan.Cost;
+import underfoot.plan.FindOut;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.Premise;
@@ -146,6 +147,7 @@ public final class JsonReport {
       levels(advice.consequences().levels().get());
     }
     array("ranking", advice.ranking(), this::ranking);
+    array("findOutFirst", advice.findOutFirst(), this::findOut);
     json.writeEndObject();
   }
 
@@ -264,6 +266,17 @@ public final class JsonReport {
     json.writeStringProperty("findOut", one.look());
     array("wouldChange", one.wouldChange(), json::writeString);
     because(one);
+    json.writeEndObject();
+  }
+
+  private void findOut(FindOut one) {
+    json.writeStartObject();
+    json.writeStringProperty("fact", one.fact());
+    json.writeStringProperty("ask", one.ask());
+    json.writeStringProperty("look", one.look());
+    json.writeStringProperty("stage", one.stage());
+    json.writeNumberProperty("rank", one.rank());
+    array("decisions", one.decisions(), json::writeString);
     json.writeEndObject();
   }
 

@@ -27,14 +27,42 @@ public final class RulesReport {
 
   private final List<RuleText> rules;
   private final Knowledge knowledge;
+  private final RuleUses uses;
 
   /**
    * @param rules every rule, in the order of files and lines
    * @param knowledge what they refer to
    */
   public RulesReport(List<RuleText> rules, Knowledge knowledge) {
+    this(rules, knowledge, new RuleUses());
+  }
+
+  /**
+   * @param rules every rule, in the order of files and lines
+   * @param knowledge what they refer to
+   * @param uses which scenarios use them
+   */
+  public RulesReport(List<RuleText> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = List.copyOf(rules);
     this.knowledge = knowledge;
+    this.uses = uses;
+  }
+
+  /** Writes one line for each rule, by the source it rests on. */
+  public void bySource(Page page) {
+    for (Source source : knowledge.sources().values()) {
+      List<RuleText> resting =
+          rules.stream().filter(rule -> rule.note().source().equals(source.id())).toList();
+      if (!resting.isEmpty()) {
+        page.heading(source.title() + " (" + source.status() + ")");
+        resting.forEach(rule -> line(rule, page));
+      }
+    }
+  }
+
+  private static void line(RuleText rule, Page page) {
+    String id = String.format(Locale.ROOT, "  %-10s ", rule.note().id());
+    page.para(id, "             ", rule.note().title(), Tone.PLAIN);
   }
 
   /** Writes one line for each rule, by file. */
@@ -45,8 +73,7 @@ public final class RulesReport {
         file = rule.file();
         page.heading(file);
       }
-      String id = String.format(Locale.ROOT, "  %-10s ", rule.note().id());
-      page.para(id, "             ", rule.note().title(), Tone.PLAIN);
+      line(rule, page);
     }
     page.blank();
     page.para(rules.size() + " rules. `rules ID` shows one of them, a figure, a layer or a text.");
@@ -124,16 +151,49 @@ public final class RulesReport {
           .wording()
           .get(id)
           .parts()
-          .forEach((part, text) -> page.para("  says:   ", "          ", text.strip(), Tone.PLAIN));
+          .forEach(
+              (part, text) ->
+                  page.para("  says:   ", "          ", filled(text, knowledge), Tone.PLAIN));
     }
     List<String> others = namedBy(rule.note().id());
     if (!others.isEmpty()) {
       page.para("  named by: ", "          ", String.join(", ", others), Tone.PLAIN);
     }
+    if (uses.looked()) {
+      String id = rule.note().id();
+      page.para("  scenarios: ", "          ", or(uses.scenarios(id)), Tone.PLAIN);
+      page.para("  lessons: ", "          ", or(uses.lessons(id)), Tone.PLAIN);
+    }
+  }
+
+  private static String or(List<String> all) {
+    return all.isEmpty() ? "none of those looked at" : String.join("; ", all);
+  }
+
+  /** A text with its figures filled in; facts stay in brackets. */
+  static String filled(String text, Knowledge knowledge) {
+    return FIGURE
+        .matcher(text.strip())
+        .replaceAll(
+            named ->
+                Matcher.quoteReplacement(
+                    knowledge.figures().has(named.group(1))
+                        ? knowledge.figures().get(named.group(1)).text()
+                        : named.group()));
   }
 
   private String line(Figure figure) {
-    return figure.name() + " = " + figure.text() + ", " + figure.description();
+    Source source = knowledge.sources().get(figure.source());
+    return figure.name()
+        + " = "
+        + figure.text()
+        + ", "
+        + figure.description()
+        + "; "
+        + (source == null ? figure.source() : source.title())
+        + " ("
+        + figure.status()
+        + ")";
   }
 
   /** The figures a rule reads, those in the texts it gives included. */
@@ -157,7 +217,7 @@ public final class RulesReport {
     return List.copyOf(found);
   }
 
-  private List<String> wordings(RuleText rule) {
+  List<String> wordings(RuleText rule) {
     List<String> found = new ArrayList<>();
     for (String sentence : rule.then()) {
       Matcher words = WORD.matcher(sentence);

@@ -1,13 +1,11 @@
 package underfoot.report;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
@@ -23,22 +21,16 @@ import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
-import underfoot.plan.ChangeNote;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
-import underfoot.plan.Milestone;
-import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
-import underfoot.plan.Schedule;
 import underfoot.report.Page.Tone;
 
 /** The advice as plain text, the answer first. */
 public final class TextReport {
   private static final int CHANGES_TOLD = 3;
   private static final int MARKERS_TOLD = 40;
-  private static final int HOURS_COLUMN = 9;
-  private static final int DATED_COLUMN = 18;
   private static final double TENTHS = 10;
 
   private static final String INDENT = "   ";
@@ -65,11 +57,32 @@ public final class TextReport {
     new TextReport(advice, phrases, page).write();
   }
 
-  private void write() {
+  /**
+   * Writes the advice in as much detail as wanted.
+   *
+   * @param advice the advice
+   * @param phrases the phrase book
+   * @param detail how much is told
+   * @param page where it is written
+   */
+  public static void write(Advice advice, Phrases phrases, Detail detail, Page page) {
+    if (detail == Detail.FULL) {
+      write(advice, phrases, page);
+    } else {
+      BriefReport.write(advice, phrases, detail, page);
+    }
+  }
+
+  /** The answer in one or two sentences. */
+  static void answer(Advice advice, Phrases phrases, Page page) {
     page.para("", "", advice.scenario(), Tone.BOLD);
     page.blank();
     page.para("", "", phrases.say("verdict-" + advice.verdict().word()), tone(advice.verdict()));
     page.para(advice.summary());
+  }
+
+  private void write() {
+    answer(advice, phrases, page);
     halts();
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
@@ -82,16 +95,17 @@ public final class TextReport {
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));
-      changes();
+      ChangesText.write(advice, phrases, page, Integer.MAX_VALUE);
       alternatives("no-way-stands");
     }
     remedies();
     if (advice.builds()) {
-      changes();
+      ChangesText.write(advice, phrases, page, Integer.MAX_VALUE);
     }
     cautions();
+    BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
     coverage();
-    doors();
+    doors(advice, phrases, page);
     consequences();
     assumptions();
     if (advice.builds()) {
@@ -230,7 +244,8 @@ public final class TextReport {
             });
   }
 
-  private void doors() {
+  /** What becomes of the levels and doors. */
+  static void doors(Advice advice, Phrases phrases, Page page) {
     if (!advice.builds()) {
       return;
     }
@@ -274,50 +289,8 @@ public final class TextReport {
             Tone.PLAIN);
       }
     }
-    programme();
+    ProgrammeText.write(advice, phrases, page, true);
     advice.consequences().cost().ifPresent(this::cost);
-  }
-
-  private void programme() {
-    List<ProgrammeStep> steps = advice.consequences().programme();
-    if (steps.isEmpty()) {
-      return;
-    }
-    page.heading(phrases.say("heading-programme"));
-    Optional<LocalDateTime> first = steps.get(0).begins();
-    if (first.isPresent()) {
-      page.para(phrases.say("programme-dated", "start", Times.day(first.get())));
-    } else {
-      page.para(phrases.say("programme-monday"));
-    }
-    if (!advice.remedies().isEmpty()) {
-      page.para(phrases.say(first.isPresent() ? "programme-by-then" : "programme-from"));
-    }
-    for (ProgrammeStep step : steps) {
-      String when = step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour()));
-      int wide = first.isPresent() ? DATED_COLUMN : HOURS_COLUMN;
-      page.para(
-          String.format(Locale.ROOT, "%s%" + wide + "s ", step.critical() ? "»" : " ", when),
-          " ".repeat(wide + 2),
-          step.step() + ", " + Times.hours(step.hours()) + " " + ids(step.because()),
-          Tone.PLAIN);
-    }
-    Schedule schedule = advice.consequences().schedule();
-    page.para(phrases.say("milestones"));
-    for (Milestone one : schedule.milestones()) {
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say(
-              "milestone-line",
-              "what",
-              capital(one.what()),
-              "when",
-              Times.when(phrases, one.on(), one.hour())),
-          Tone.PLAIN);
-    }
-    page.para(
-        phrases.say("work-in-all", "hours", Texts.of(Math.ceil(schedule.workHours()), "hours")));
   }
 
   /** The markers, from the shallowest to the deepest as they stand in the survey; the first few. */
@@ -367,7 +340,7 @@ public final class TextReport {
   }
 
   /** An amount as it is bought: whole pieces, the rest to a tenth. */
-  private static String amount(QuantityLine line) {
+  static String amount(QuantityLine line) {
     boolean pieces = line.unit().startsWith("pieces");
     double amount = pieces ? Math.ceil(line.amount()) : Math.ceil(line.amount() * TENTHS) / TENTHS;
     return Texts.of(amount, line.unit());
@@ -415,23 +388,6 @@ public final class TextReport {
     return phrases.say("assumed", "fact", capital(one.called()), "value", one.assumed())
         + " "
         + ids(one.because());
-  }
-
-  private void changes() {
-    List<ChangeNote> changes = advice.consequences().changes();
-    if (changes.isEmpty()) {
-      return;
-    }
-    page.heading(phrases.say(advice.builds() ? "heading-changes-limits" : "heading-changes"));
-    for (ChangeNote change : changes) {
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say("change-then", "change", change.text(), "way", change.way()),
-          Tone.PLAIN);
-      page.para(INDENT, INDENT, WayText.numbers(change.numbers(), phrases), Tone.FAINT);
-    }
-    page.para(phrases.say("changes-proved"));
   }
 
   private void alternatives(String heading) {

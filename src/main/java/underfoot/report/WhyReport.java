@@ -26,13 +26,18 @@ public final class WhyReport {
   private static final String GAP = "   ";
   private static final int DEEPEST_INDENT = 24;
 
+  /** A formula of more letters than this is cut in the normal form. */
+  private static final int FORMULA = 90;
+
   private final Knowledge knowledge;
   private final Phrases phrases;
   private final Page page;
   private final Map<Object, Boolean> told = new IdentityHashMap<>();
+  private final Detail detail;
 
-  private WhyReport(Knowledge knowledge, Page page) {
+  private WhyReport(Knowledge knowledge, Detail detail, Page page) {
     this.knowledge = knowledge;
+    this.detail = detail;
     this.phrases = new Phrases(knowledge.wording());
     this.page = page;
   }
@@ -74,22 +79,61 @@ public final class WhyReport {
    * @param page where they are written
    */
   public static void write(List<Decision> decisions, Knowledge knowledge, Page page) {
-    WhyReport report = new WhyReport(knowledge, page);
+    write(decisions, knowledge, Detail.FULL, page);
+  }
+
+  /**
+   * Writes the chains of decisions in as much detail as wanted. The short form has the rules that
+   * decided and their reasons; the normal one the chain down to the scenario; the full one all that
+   * is known of each figure and formula besides.
+   *
+   * @param decisions the decisions
+   * @param knowledge where sources and phrases are looked up
+   * @param detail how much is told
+   * @param page where they are written
+   */
+  public static void write(
+      List<Decision> decisions, Knowledge knowledge, Detail detail, Page page) {
+    WhyReport report = new WhyReport(knowledge, detail, page);
     for (Decision one : decisions) {
       report.decision(one);
+    }
+    if (detail == Detail.NORMAL) {
+      page.blank();
+      page.para("", "", report.phrases.say("why-more"), Tone.FAINT);
     }
   }
 
   private void decision(Decision one) {
     page.blank();
     page.para("", "", one.heading() + "  [" + one.id() + "]", Tone.BOLD);
-    what(one);
+    String words = what(one, phrases);
+    if (!words.isEmpty()) {
+      page.para("", "", words, Tone.PLAIN);
+    }
+    if (detail == Detail.SHORT) {
+      for (Justification why : one.because()) {
+        String reason =
+            phrases.say(
+                "why-in-short",
+                "reason",
+                why.rule().reason(),
+                "rule",
+                why.rule().id(),
+                "status",
+                why.source().status());
+        String again = why.rule().id() + " - " + phrases.say("as-shown-above");
+        page.para(" - ", GAP, told.put(why, true) == null ? reason : again, Tone.PLAIN);
+      }
+      return;
+    }
     for (int i = 0; i < one.because().size(); i++) {
       justification(one.because().get(i), "", i == one.because().size() - 1);
     }
   }
 
-  private void what(Decision one) {
+  /** What was decided, in words; empty if its heading says it all. */
+  static String what(Decision one, Phrases phrases) {
     String words = "";
     if (one instanceof Advice.Layer layer) {
       words =
@@ -112,9 +156,7 @@ public final class WhyReport {
     } else if (one instanceof Advice.Assumption assumption) {
       words = phrases.say("assumed", "fact", assumption.called(), "value", assumption.assumed());
     }
-    if (!words.isEmpty()) {
-      page.para("", "", words, Tone.PLAIN);
-    }
+    return words;
   }
 
   /** A branch of the tree: something to write once its place is known. */
@@ -148,8 +190,12 @@ public final class WhyReport {
     for (Premise fact : one.facts()) {
       branches.add((at, end) -> premise(fact, at, end));
     }
+    Set<Figure> ofFacts = new LinkedHashSet<>();
+    one.facts().forEach(fact -> gatherFigures(fact, ofFacts));
     for (Figure figure : one.figures()) {
-      branches.add((at, end) -> figure(figure, at, end));
+      if (detail == Detail.FULL || !ofFacts.contains(figure)) {
+        branches.add((at, end) -> figure(figure, at, end));
+      }
     }
     Set<Justification> shown = new LinkedHashSet<>();
     one.facts().forEach(fact -> gather(fact, shown));
@@ -166,20 +212,30 @@ public final class WhyReport {
         inner + bar,
         phrases.say("why-reason", "reason", one.rule().reason()),
         Tone.PLAIN);
-    page.para(
-        inner + bar,
-        inner + bar,
-        phrases.say("why-source", "source", one.source().title(), "status", one.source().status()),
-        Tone.PLAIN);
+    boolean root = indent.isEmpty();
+    if (root || detail == Detail.FULL) {
+      page.para(
+          inner + bar,
+          inner + bar,
+          phrases.say(
+              "why-source", "source", one.source().title(), "status", one.source().status()),
+          Tone.PLAIN);
+    }
     grow(branches, inner);
   }
 
   /** The decisions told with a fact. */
-  private static void gather(Premise premise, Set<Justification> shown) {
+  static void gather(Premise premise, Set<Justification> shown) {
     if (premise.because() != null) {
       shown.add(premise.because());
     }
     premise.uses().forEach(used -> gather(used, shown));
+  }
+
+  /** The figures told with a fact. */
+  private static void gatherFigures(Premise premise, Set<Figure> shown) {
+    shown.addAll(premise.figures());
+    premise.uses().forEach(used -> gatherFigures(used, shown));
   }
 
   private void premise(Premise fact, String indent, boolean last) {
@@ -191,11 +247,13 @@ public final class WhyReport {
               : phrases.say("why-left-out");
     }
     String words = fact.fact() + ": " + fact.value() + " (" + from + ")";
-    if (!fact.how().isEmpty()) {
-      words += " = " + fact.how();
-    }
     boolean deeper = fact.because() != null || !fact.uses().isEmpty() || !fact.figures().isEmpty();
-    if (deeper && told.put(fact, true) != null) {
+    boolean again = deeper && told.put(fact, true) != null;
+    if (!fact.how().isEmpty() && (detail == Detail.FULL || !again)) {
+      boolean whole = detail == Detail.FULL || fact.how().length() <= FORMULA;
+      words += " = " + (whole ? fact.how() : fact.how().substring(0, FORMULA) + "…");
+    }
+    if (again) {
       entry(indent, last, words + " - " + phrases.say("as-shown-above"), false);
       return;
     }
@@ -214,6 +272,14 @@ public final class WhyReport {
   }
 
   private void figure(Figure figure, String indent, boolean last) {
+    if (detail != Detail.FULL) {
+      entry(
+          indent,
+          last,
+          figure.name() + " = " + figure.text() + " (" + figure.status() + ")",
+          false);
+      return;
+    }
     String source = knowledge.source(figure.source()).title();
     entry(
         indent,

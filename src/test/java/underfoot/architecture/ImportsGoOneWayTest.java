@@ -35,9 +35,22 @@ class ImportsGoOneWayTest {
       knows("plan", "scenario", "working", "knowledge", "measure", "buildup", "reasoning");
 
   @ArchTest
+  static final ArchRule lessons_build_on_plans =
+      knows(
+          "lesson", "scenario", "working", "knowledge", "measure", "buildup", "reasoning", "plan");
+
+  @ArchTest
   static final ArchRule reports_build_on_plans =
       knows(
-          "report", "scenario", "working", "knowledge", "measure", "buildup", "reasoning", "plan");
+          "report",
+          "scenario",
+          "working",
+          "knowledge",
+          "measure",
+          "buildup",
+          "reasoning",
+          "plan",
+          "lesson");
 
   @ArchTest
   static final ArchRule no_package_goes_round_in_a_circle =

@@ -182,7 +182,7 @@ class StackMeasuresTest {
   }
 
   private static LayerKind kind(String id, String family, int place, String conductivity) {
-    return new LayerKind(id, id, id, family, place, "none", "", conductivity, "");
+    return new LayerKind(id, id, id, family, place, "none", "", conductivity, "", false);
   }
 
   @Test

@@ -167,7 +167,7 @@ class OwnBuildUpsHoldTest {
         }
         case 2 -> {
           if (keys.containsKey("thickness")
-              && !Set.of("tile", "decoupling membrane").contains(kind)) {
+              && !Set.of("tile", "decoupling membrane", "packing on joists").contains(kind)) {
             keys.put("thickness", "1 mm");
             if (!line.id().equals("heating-overlay") && !line.id().equals("tanking")) {
               return "a thin " + kind;
@@ -187,7 +187,8 @@ class OwnBuildUpsHoldTest {
           }
         }
         case 5 -> {
-          if (keys.containsKey("screw length") && !line.id().equals("new-deck")) {
+          if (keys.containsKey("screw length")
+              && !Set.of("new-deck", "inset-deck").contains(line.id())) {
             keys.put("screw length", random.nextBoolean() ? "90 mm" : "10 mm");
             return "a wrong screw in " + kind;
           }

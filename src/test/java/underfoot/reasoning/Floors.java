@@ -3,15 +3,9 @@ package underfoot.reasoning;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
-import underfoot.buildup.Conclusion;
-import underfoot.knowledge.Because;
-import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.plan.Planner;
@@ -57,6 +51,11 @@ public final class Floors {
     }
   }
 
+  /** A made-up floor as a scenario file; it may contradict itself. The same seed gives the same. */
+  public static String madeUp(long seed) {
+    return new RandomFloors(ADVISOR.knowledge().facts(), seed).next(java.util.Map.of());
+  }
+
   /** A reader by the shipped facts. */
   public static ScenarioReader reader() {
     return new ScenarioReader(ADVISOR.knowledge().facts());
@@ -78,23 +77,6 @@ public final class Floors {
 
   /** The ids of all rules that concluded anything about a floor, for any build-up. */
   public static Set<String> rulesOf(Counsel counsel) {
-    Set<String> ids = new TreeSet<>();
-    Deque<Object> todo = new ArrayDeque<>(counsel.general());
-    todo.addAll(counsel.facts().all());
-    for (Candidate candidate : counsel.candidates()) {
-      todo.addAll(candidate.concluded());
-      todo.addAll(candidate.facts().all());
-    }
-    while (!todo.isEmpty()) {
-      Object one = todo.pop();
-      Because because =
-          one instanceof Conclusion conclusion
-              ? conclusion.because()
-              : one instanceof Fact fact ? fact.because() : null;
-      if (because != null && ids.add(because.rule().id())) {
-        todo.addAll(because.premises());
-      }
-    }
-    return ids;
+    return Fired.of(counsel);
   }
 }

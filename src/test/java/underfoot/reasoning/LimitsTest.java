@@ -33,6 +33,10 @@ class LimitsTest {
       Map.of(
           "over budget / no-money",
           "what a floor costs changes with every price, so that the limit is set to its cost below",
+          "over budget before contingency / no-money",
+          "likewise",
+          "late by / no-time",
+          "how long the work takes changes with every step of it, so that the limit is set to that",
           "covering resistance / covering-resistance-most",
           "sheets and boards come in set thicknesses, so that no small step of a floor moves it over"
               + " the limit; the ways of one floor lie on either side");
@@ -173,6 +177,33 @@ class LimitsTest {
         Floors.advisor().advise(Floors.change(slab, "budget.limit", (cost - 1) + " GBP"));
     assertThat(fired(met, chosen.route())).contains("COST-02").doesNotContain("COST-01");
     assertThat(fired(missed, chosen.route())).contains("COST-01").doesNotContain("COST-02");
+  }
+
+  @Test
+  void a_pound_less_than_the_cost_before_contingency_and_the_money_is_settled_first()
+      throws Exception {
+    Scenario slab = Floors.read("slab");
+    Counsel poor = Floors.advisor().advise(Floors.change(slab, "budget.limit", "20 GBP"));
+    Candidate chosen = poor.chosen().orElseThrow();
+    double over = chosen.facts().number("over budget before contingency");
+    long cost = (long) Math.ceil(20 + over);
+    Counsel met = Floors.advisor().advise(Floors.change(slab, "budget.limit", cost + " GBP"));
+    Counsel missed =
+        Floors.advisor().advise(Floors.change(slab, "budget.limit", (cost - 1) + " GBP"));
+    assertThat(fired(met, chosen.route())).contains("COST-01").doesNotContain("COST-03");
+    assertThat(fired(missed, chosen.route())).contains("COST-03").doesNotContain("COST-01");
+  }
+
+  @Test
+  void an_hour_less_than_the_work_takes_and_the_day_is_settled_first() throws Exception {
+    Scenario slab = Floors.read("slab");
+    Candidate chosen = Floors.advisor().advise(slab).chosen().orElseThrow();
+    long hours = (long) Math.ceil(chosen.facts().number("hours until use"));
+    Counsel met = Floors.advisor().advise(Floors.change(slab, "site.ready within", hours + " h"));
+    Counsel missed =
+        Floors.advisor().advise(Floors.change(slab, "site.ready within", (hours - 1) + " h"));
+    assertThat(fired(met, chosen.route())).doesNotContain("TIME-90");
+    assertThat(fired(missed, chosen.route())).contains("TIME-90");
   }
 
   @Test

@@ -1,0 +1,465 @@
+package underfoot.lesson;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.LessonBook;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.Advice.Say;
+import underfoot.plan.Justification;
+import underfoot.reasoning.Candidate;
+import underfoot.reasoning.Grades;
+
+/** The recommended build-up, given a few known faults: which are they? */
+final class FaultyProposal {
+  private static final int FAULTS = 3;
+  private static final double PER_CENT = 100;
+
+  private final LessonSheet sheet;
+  private final Advice advice;
+  private final Facts facts;
+  private final List<Line> lines = new ArrayList<>();
+  private final List<Made> made = new ArrayList<>();
+  private final Set<Line> touched = new HashSet<>();
+
+  /** A line of the proposal. It belongs to a layer, or to none (joints, edges). */
+  private static final class Line {
+    private final Layer layer;
+    private final String sort;
+    private String material;
+    private String grade = "";
+    private double thickness;
+    private String contact = "";
+    private String screw = "";
+    private String whole = "";
+
+    Line(Layer layer, String sort) {
+      this.layer = layer;
+      this.sort = sort;
+    }
+  }
+
+  /** A fault that was made: the lines of which any will do, and what to say of it. */
+  private record Made(
+      List<Line> lines, List<Justification> because, java.util.function.Supplier<String> says) {}
+
+  private FaultyProposal(LessonSheet sheet) {
+    this.sheet = sheet;
+    this.advice = sheet.advice();
+    this.facts = sheet.counsel().factsOfChosen();
+  }
+
+  static Optional<Question> of(LessonSheet sheet) {
+    return sheet.advice().builds() ? new FaultyProposal(sheet).make() : Optional.empty();
+  }
+
+  private Optional<Question> make() {
+    propose();
+    // One fault of the order of layers, the others of what a line says.
+    List<LessonBook.Item> known = sheet.drawn(sheet.book().faults(), Integer.MAX_VALUE);
+    List<LessonBook.Item> ofOrder =
+        known.stream()
+            .filter(one -> Set.of("order", "missing").contains(one.field("kind")))
+            .toList();
+    for (LessonBook.Item fault : ofOrder) {
+      if (made.isEmpty()) {
+        give(fault);
+      }
+    }
+    Set<String> kinds = new HashSet<>();
+    for (LessonBook.Item fault : known) {
+      boolean other = !ofOrder.contains(fault) && !kinds.contains(fault.field("kind"));
+      if (other && made.size() < FAULTS && give(fault)) {
+        kinds.add(fault.field("kind"));
+      }
+    }
+    if (made.size() < 2) {
+      return Optional.empty();
+    }
+    made.sort(
+        java.util.Comparator.comparingInt(
+            one -> one.lines().stream().mapToInt(lines::indexOf).min().orElse(0)));
+    return Optional.of(question());
+  }
+
+  private Question question() {
+    LessonBook.Item kind = sheet.book().question("faults");
+    List<Question.Option> options = new ArrayList<>();
+    for (Line line : lines) {
+      options.add(new Question.Option(number(line), text(line)));
+    }
+    List<Set<String>> right = new ArrayList<>();
+    List<String> answers = new ArrayList<>();
+    List<Question.Cite> cites = new ArrayList<>();
+    Set<Figure> figures = new LinkedHashSet<>();
+    for (Made one : made) {
+      Set<String> any = new LinkedHashSet<>();
+      one.lines().forEach(line -> any.add(number(line)));
+      right.add(any);
+      List<Question.Cite> own = LessonSheet.cites(one.because());
+      cites.addAll(own.subList(0, Math.min(2, own.size())));
+      figures.addAll(LessonSheet.figures(one.because()));
+      answers.add(one.says().get() + (own.isEmpty() ? "" : " ‹" + own.get(0).rule() + "›"));
+    }
+    return new Question(
+        kind.id(),
+        kind.whole("level", 1),
+        LessonSheet.fill(kind.field("ask"), "count", Integer.toString(made.size())),
+        options,
+        Question.Reply.LINES,
+        right,
+        Double.NaN,
+        0,
+        "",
+        String.join("; ", answers),
+        List.of(),
+        List.copyOf(new LinkedHashSet<>(cites)),
+        List.copyOf(figures).subList(0, Math.min(3, figures.size())),
+        "");
+  }
+
+  private String number(Line line) {
+    return Integer.toString(lines.indexOf(line) + 1);
+  }
+
+  // --- the sound proposal
+
+  private void propose() {
+    for (Layer layer : advice.layers()) {
+      Line line = new Line(layer, "layer");
+      line.material = sheet.say("lesson-line", "name", layer.name(), "material", layer.material());
+      line.thickness = layer.thickness().mean();
+      grade(layer).ifPresent(grade -> line.grade = grade);
+      layer.coveragePercent().ifPresent(percent -> line.contact = Texts.of(percent, "%"));
+      Fact screw = facts.find("board screw");
+      if (screw != null && layer.family().equals("board")) {
+        line.screw = screw.text();
+      }
+      lines.add(line);
+    }
+    Fact joint = facts.find("least joint");
+    if (joint != null) {
+      Line line = new Line(null, "joint");
+      line.whole = sheet.say("lesson-line-joint", "joint", joint.text());
+      lines.add(line);
+    }
+    if (!cautioned("movement-perimeter").isEmpty()) {
+      Line line = new Line(null, "edge");
+      line.whole = sheet.say("lesson-line-edge");
+      lines.add(line);
+    }
+  }
+
+  private Optional<String> grade(Layer layer) {
+    List<String> grades = new ArrayList<>();
+    for (var asked : sheet.counsel().of(underfoot.buildup.LayerClass.class)) {
+      if (asked.layer().equals(layer.id())) {
+        grades.add(asked.grade());
+      }
+    }
+    return grades.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Grades.strictest(sheet.knowledge(), grades).get(0));
+  }
+
+  private String text(Line line) {
+    if (!line.whole.isEmpty()) {
+      return line.whole;
+    }
+    String text = line.material;
+    if (!line.grade.isEmpty()) {
+      text +=
+          sheet.say(
+              "lesson-line-class",
+              "scale",
+              Grades.scaleOf(sheet.knowledge(), line.grade),
+              "class",
+              line.grade);
+    }
+    if (line.thickness > 0) {
+      text += sheet.say("lesson-line-thick", "thickness", thick(line.thickness));
+    }
+    if (!line.contact.isEmpty()) {
+      text += sheet.say("lesson-line-contact", "percent", line.contact);
+    }
+    if (!line.screw.isEmpty()) {
+      text += sheet.say("lesson-line-screw", "length", line.screw);
+    }
+    return text;
+  }
+
+  private static String thick(double mm) {
+    return Texts.of(Math.round(mm * 10) / 10.0, "mm");
+  }
+
+  private List<Justification> cautioned(String id) {
+    return advice.cautions().stream()
+        .filter(caution -> caution.id().equals(id))
+        .findFirst()
+        .map(Advice.CautionNote::because)
+        .orElse(List.of());
+  }
+
+  // --- faults
+
+  private boolean give(LessonBook.Item fault) {
+    return switch (fault.field("kind")) {
+      case "material" -> material(fault);
+      case "class" -> weaker();
+      case "order" -> order();
+      case "missing" -> missing(fault);
+      case "thickness" -> thinner(fault);
+      case "screw" -> longer();
+      case "contact" -> contact(fault);
+      case "joint" -> joint(fault);
+      case "edge" -> edge(fault);
+      default -> throw new IllegalStateException("no such fault: " + fault.field("kind"));
+    };
+  }
+
+  private List<Line> untouched(String layer) {
+    return lines.stream()
+        .filter(line -> line.layer != null && !touched.contains(line))
+        .filter(line -> layer.isEmpty() || line.layer.id().equals(layer))
+        .toList();
+  }
+
+  private boolean made(
+      List<Line> at, List<Justification> because, java.util.function.Supplier<String> says) {
+    made.add(new Made(at, because, says));
+    touched.addAll(at);
+    return true;
+  }
+
+  private boolean material(LessonBook.Item fault) {
+    List<Line> fit = untouched(fault.field("layer"));
+    List<Justification> because = new ArrayList<>();
+    if (fit.isEmpty()) {
+      return false;
+    }
+    Line line = fit.get(0);
+    if (!fault.field("warned").isEmpty()) {
+      because.addAll(cautioned(fault.field("warned")));
+      if (because.isEmpty()) {
+        return false;
+      }
+    }
+    if (!fault.field("ruled out").isEmpty()) {
+      for (Candidate one : sheet.counsel().candidates()) {
+        if (one.route().equals(fault.field("ruled out")) && !one.stands()) {
+          advice.alternatives().stream()
+              .filter(other -> other.id().equals(one.route()))
+              .forEach(other -> because.addAll(other.because()));
+        }
+      }
+      if (because.isEmpty()) {
+        return false; // the other way stands here too, so it is no fault
+      }
+    }
+    because.addAll(line.layer.reasons());
+    String right = line.material;
+    line.material = fault.field("says");
+    line.grade = "";
+    return made(
+        List.of(line),
+        because,
+        () -> sheet.say("lesson-fault-material", "line", number(line), "right", right));
+  }
+
+  private boolean weaker() {
+    for (Line line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
+      List<String> scale =
+          sheet
+              .knowledge()
+              .scales()
+              .getOrDefault(Grades.scaleOf(sheet.knowledge(), line.grade), List.of());
+      int place = scale.indexOf(line.grade);
+      if (place > 0) {
+        String right = line.grade;
+        line.grade = scale.get(place - 1);
+        List<Justification> because = new ArrayList<>();
+        for (Say say : line.layer.spec()) {
+          if (say.text().contains(right)) {
+            because.addAll(say.because());
+          }
+        }
+        return made(
+            List.of(line),
+            because,
+            () -> sheet.say("lesson-fault-class", "line", number(line), "right", right));
+      }
+    }
+    return false;
+  }
+
+  private boolean order() {
+    List<Line> fit = new ArrayList<>();
+    for (int i = 0; i + 1 < lines.size(); i++) {
+      boolean layers = lines.get(i).layer != null && lines.get(i + 1).layer != null;
+      boolean alike = layers && lines.get(i).layer.family().equals(lines.get(i + 1).layer.family());
+      if (layers && !alike && lines.get(i + 1).layer.order() < advice.layers().size()) {
+        fit.add(lines.get(i));
+      }
+    }
+    if (fit.isEmpty()) {
+      return false;
+    }
+    Line lower = sheet.drawn(fit, 1).get(0);
+    int at = lines.indexOf(lower);
+    Line upper = lines.get(at + 1);
+    Collections.swap(lines, at, at + 1);
+    List<Justification> because = new ArrayList<>(lower.layer.reasons());
+    because.addAll(upper.layer.reasons());
+    return made(
+        List.of(upper, lower),
+        because,
+        () ->
+            sheet.say(
+                "lesson-fault-order",
+                "line",
+                number(upper),
+                "other",
+                number(lower),
+                "lower",
+                LessonSheet.small(lower.layer.name()),
+                "upper",
+                LessonSheet.small(upper.layer.name())));
+  }
+
+  private boolean missing(LessonBook.Item fault) {
+    List<Line> fit =
+        untouched("").stream()
+            .filter(line -> fault.list("layers").contains(line.layer.id()))
+            .toList();
+    if (fit.isEmpty()) {
+      return false;
+    }
+    Line gone = sheet.drawn(fit, 1).get(0);
+    Line above = lines.get(lines.indexOf(gone) + 1);
+    lines.remove(gone);
+    touched.add(gone);
+    return made(
+        List.of(above),
+        gone.layer.reasons(),
+        () ->
+            sheet.say(
+                "lesson-fault-missing",
+                "line",
+                number(above),
+                "right",
+                LessonSheet.small(gone.layer.name())));
+  }
+
+  private boolean thinner(LessonBook.Item fault) {
+    for (Line line : untouched("")) {
+      if (fault.list("layers").contains(line.layer.id()) && line.thickness > 0) {
+        String share = fault.field("share");
+        String right = thick(line.thickness);
+        line.thickness =
+            Math.floor(
+                line.thickness * Double.parseDouble(share.replace("%", "").strip()) / PER_CENT);
+        return made(
+            List.of(line),
+            line.layer.reasons(),
+            () -> sheet.say("lesson-fault-thickness", "line", number(line), "right", right));
+      }
+    }
+    return false;
+  }
+
+  private boolean longer() {
+    Fact longest = facts.find("screw longest");
+    for (Line line : untouched("")) {
+      if (longest != null && !line.screw.isEmpty()) {
+        Optional<Figure> next =
+            sheet.knowledge().figures().startingWith("stocked-screw-").stream()
+                .filter(one -> one.number() > longest.number())
+                .min(java.util.Comparator.comparingDouble(Figure::number));
+        if (next.isPresent()) {
+          String right = line.screw;
+          line.screw = next.get().text();
+          return made(
+              List.of(line),
+              sheet.citing("board screw"),
+              () ->
+                  sheet.say(
+                      "lesson-fault-screw",
+                      "line",
+                      number(line),
+                      "right",
+                      right,
+                      "longest",
+                      longest.text()));
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean contact(LessonBook.Item fault) {
+    for (Line line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
+      String says = fault.field("says");
+      boolean less =
+          !line.contact.isEmpty()
+              && Double.parseDouble(says.replace("%", "").strip())
+                  < line.layer.coveragePercent().orElse(0.0);
+      if (less) {
+        String right = line.contact;
+        line.contact = says;
+        List<Justification> because = new ArrayList<>();
+        for (Say say : line.layer.spec()) {
+          if (say.text().contains(right)) {
+            because.addAll(say.because());
+          }
+        }
+        if (because.isEmpty()) {
+          advice.coverage().ifPresent(target -> because.addAll(target.because()));
+        }
+        return made(
+            List.of(line),
+            because,
+            () -> sheet.say("lesson-fault-contact", "line", number(line), "right", right));
+      }
+    }
+    return false;
+  }
+
+  private boolean joint(LessonBook.Item fault) {
+    Fact least = facts.find("least joint");
+    for (Line line : lines) {
+      String says = fault.field("says");
+      if (line.sort.equals("joint")
+          && !touched.contains(line)
+          && Double.parseDouble(says.split(" ")[0]) < least.number()) {
+        line.whole = sheet.say("lesson-line-joint", "joint", says);
+        return made(
+            List.of(line),
+            sheet.citing("least joint"),
+            () -> sheet.say("lesson-fault-joint", "line", number(line), "right", least.text()));
+      }
+    }
+    return false;
+  }
+
+  private boolean edge(LessonBook.Item fault) {
+    for (Line line : lines) {
+      if (line.sort.equals("edge") && !touched.contains(line)) {
+        line.whole = sheet.say("lesson-line-no-edge");
+        return made(
+            List.of(line),
+            cautioned(fault.field("warned")),
+            () -> sheet.say("lesson-fault-edge", "line", number(line)));
+      }
+    }
+    return false;
+  }
+}

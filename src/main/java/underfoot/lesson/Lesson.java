@@ -1,0 +1,45 @@
+package underfoot.lesson;
+
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeSet;
+import underfoot.scenario.Scenario;
+
+/**
+ * A worksheet on one floor.
+ *
+ * @param scenario the floor it is about, with its numbers varied if there is a seed
+ * @param seed what the variant was drawn with; empty for the floor as stated
+ * @param changes what was varied, such as {@code joist span: 2.6 m (was 2.4 m)}
+ * @param floor what is told of the floor, a line for each part
+ * @param assumed what is taken of facts that the floor does not state
+ * @param questions from easy to hard
+ */
+public record Lesson(
+    Scenario scenario,
+    OptionalLong seed,
+    List<String> changes,
+    List<String> floor,
+    List<String> assumed,
+    List<Question> questions) {
+  /** Copies the lists. */
+  public Lesson {
+    changes = List.copyOf(changes);
+    floor = List.copyOf(floor);
+    assumed = List.copyOf(assumed);
+    questions = List.copyOf(questions);
+  }
+
+  /** The ids of the rules that answers cite, each once. */
+  public Set<String> rules() {
+    Set<String> ids = new TreeSet<>();
+    questions.forEach(question -> question.cites().forEach(cite -> ids.add(cite.rule())));
+    return ids;
+  }
+
+  /** The marks of all questions together. */
+  public int marks() {
+    return questions.stream().mapToInt(Question::level).sum();
+  }
+}

@@ -1,0 +1,525 @@
+package underfoot.lesson;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import underfoot.buildup.Halt;
+import underfoot.buildup.LayerClass;
+import underfoot.buildup.Severity;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.LessonBook;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Decision;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.FindOut;
+import underfoot.plan.Justification;
+import underfoot.plan.ProgrammeStep;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.Candidate;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Differences;
+import underfoot.reasoning.Grades;
+import underfoot.scenario.Given;
+import underfoot.scenario.Kind;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+
+/** Questions whose answers stand in the trace of the advice. */
+final class TraceQuestions {
+  private static final int OPTIONS = 4;
+
+  /** Values nearer to one another than this share are no choice. */
+  private static final double ALIKE = 0.15;
+
+  private static final int STEPS = 6;
+  private static final int TRUE_CHANGES = 4;
+  private static final int FALSE_CHANGES = 3;
+  private static final int FACTS_TRIED = 7;
+
+  private final LessonSheet sheet;
+  private final Advice advice;
+  private final Counsel counsel;
+  private final List<Question> questions = new ArrayList<>();
+
+  private TraceQuestions(LessonSheet sheet) {
+    this.sheet = sheet;
+    this.advice = sheet.advice();
+    this.counsel = sheet.counsel();
+  }
+
+  static List<Question> of(LessonSheet sheet, Advisor advisor) {
+    TraceQuestions all = new TraceQuestions(sheet);
+    all.verdict();
+    all.halts("halt", false);
+    all.halts("whom", true);
+    all.danger();
+    all.classes();
+    all.figures();
+    all.layers();
+    all.way();
+    all.steps();
+    all.survey();
+    all.whatIf(advisor);
+    return all.questions;
+  }
+
+  private LessonBook.Item kind(String id) {
+    return sheet.book().question(id);
+  }
+
+  private void verdict() {
+    LessonBook.Item kind = kind("verdict");
+    List<String> all = new ArrayList<>();
+    for (Verdict verdict : Verdict.values()) {
+      all.add(sheet.say("verdict-" + verdict.word()));
+    }
+    String right = sheet.say("verdict-" + advice.verdict().word());
+    List<Justification> because = new ArrayList<>();
+    advice.halts().forEach(halt -> because.addAll(halt.because()));
+    advice.remedies().forEach(remedy -> because.addAll(remedy.because()));
+    if (because.isEmpty()) {
+      advice.layers().forEach(layer -> because.addAll(layer.reasons()));
+    }
+    questions.add(choice(kind, kind.field("ask"), all, Set.of(right), false, right, because));
+  }
+
+  private Question choice(
+      LessonBook.Item kind,
+      String ask,
+      List<String> options,
+      Set<String> right,
+      boolean several,
+      String answer,
+      List<Justification> because) {
+    return Question.choice(
+        sheet,
+        kind.id(),
+        kind.whole("level", 1),
+        ask,
+        options,
+        right,
+        several,
+        answer,
+        LessonSheet.cites(because),
+        kind.id().equals("layer") ? LessonSheet.figures(because) : List.of());
+  }
+
+  /** What stands against a floor, or what its text says is to be done, among other such. */
+  private void halts(String id, boolean told) {
+    LessonBook.Item kind = kind(id);
+    if (advice.halts().isEmpty()) {
+      return;
+    }
+    Set<String> right = new LinkedHashSet<>();
+    List<Justification> because = new ArrayList<>();
+    Set<String> here = new LinkedHashSet<>();
+    advice.remedies().forEach(remedy -> here.add(remedy.id()));
+    for (Candidate candidate : counsel.candidates()) {
+      candidate.of(Halt.class).forEach(halt -> here.add(halt.wording()));
+    }
+    List<Advice.HaltNote> halts = new ArrayList<>(advice.halts());
+    halts.sort(Comparator.comparing(halt -> halt.id().equals(kind.field("last"))));
+    for (Advice.HaltNote halt : halts) {
+      here.add(halt.id());
+      if (right.isEmpty() || !told) {
+        right.add(told ? halt.text() : halt.title());
+        because.addAll(halt.because());
+      }
+    }
+    List<String> others = new ArrayList<>();
+    for (String other : kind.list("others")) {
+      if (!here.contains(other) && sheet.phrases().has(other)) {
+        var filled =
+            sheet
+                .knowledge()
+                .wording()
+                .fill(other, sheet.knowledge().figures(), counsel.factsOfChosen(), "");
+        others.add(told ? filled.text() : filled.title());
+      }
+    }
+    List<String> options = new ArrayList<>(right);
+    options.addAll(sheet.drawn(others, OPTIONS - 1));
+    questions.add(
+        choice(
+            kind,
+            kind.field("ask"),
+            options,
+            right,
+            right.size() > 1,
+            String.join("; ", right),
+            because));
+  }
+
+  private void danger() {
+    LessonBook.Item kind = kind("danger");
+    Map<String, List<Justification>> dangers = new LinkedHashMap<>();
+    List<String> others = new ArrayList<>();
+    for (Advice.CautionNote caution : advice.cautions()) {
+      if (caution.severity() == Severity.DANGER) {
+        dangers.put(caution.title(), caution.because());
+      }
+    }
+    for (String other : kind.list("others")) {
+      others.add(sheet.knowledge().wording().get(other).title());
+    }
+    if (dangers.isEmpty() || others.isEmpty()) {
+      return;
+    }
+    Set<String> right = new LinkedHashSet<>(sheet.drawn(List.copyOf(dangers.keySet()), 3));
+    List<String> options = new ArrayList<>(right);
+    options.addAll(sheet.drawn(others, 3));
+    List<Justification> because = new ArrayList<>();
+    right.forEach(title -> because.addAll(dangers.get(title)));
+    questions.add(
+        choice(kind, kind.field("ask"), options, right, true, String.join("; ", right), because));
+  }
+
+  private void classes() {
+    LessonBook.Item kind = kind("class");
+    List<Question> all = new ArrayList<>();
+    for (Layer layer : advice.layers()) {
+      Map<String, List<String>> asked = new LinkedHashMap<>();
+      for (LayerClass one : counsel.of(LayerClass.class)) {
+        if (one.layer().equals(layer.id())) {
+          asked
+              .computeIfAbsent(
+                  Grades.scaleOf(sheet.knowledge(), one.grade()), scale -> new ArrayList<>())
+              .add(one.grade());
+        }
+      }
+      asked.forEach(
+          (scale, grades) -> {
+            List<String> steps = sheet.knowledge().scales().getOrDefault(scale, List.of());
+            String right = Grades.strictest(sheet.knowledge(), grades).get(0);
+            if (steps.size() > 1) {
+              List<Justification> because = new ArrayList<>();
+              layer.spec().stream()
+                  .filter(say -> say.text().contains(right))
+                  .forEach(say -> because.addAll(say.because()));
+              String ask =
+                  LessonSheet.fill(kind.field("ask"), "layer", layer.name(), "scale", scale);
+              all.add(choice(kind, ask, steps, Set.of(right), false, right, because));
+            }
+          });
+    }
+    questions.addAll(sheet.drawn(all, kind.whole("count", 1)));
+  }
+
+  private void figures() {
+    LessonBook.Item kind = kind("figure");
+    Map<Figure, Justification> cited = new LinkedHashMap<>();
+    for (Decision one : advice.decisions()) {
+      boolean told =
+          one instanceof Layer
+              || one instanceof Advice.CautionNote
+              || one instanceof Advice.RemedyNote
+              || one instanceof Advice.HaltNote;
+      if (told) {
+        for (Justification why : one.because()) {
+          why.figures().forEach(figure -> cited.putIfAbsent(figure, why));
+        }
+      }
+    }
+    List<Figure> fit = new ArrayList<>();
+    for (Figure figure : cited.keySet()) {
+      if (!figure.unit().isEmpty() && others(figure).size() >= OPTIONS - 1) {
+        fit.add(figure);
+      }
+    }
+    for (Figure figure : sheet.drawn(fit, kind.whole("count", 1))) {
+      List<String> options = new ArrayList<>(others(figure).subList(0, OPTIONS - 1));
+      options.add(figure.text());
+      Justification why = cited.get(figure);
+      questions.add(
+          Question.choice(
+              sheet,
+              kind.id(),
+              kind.whole("level", 1),
+              LessonSheet.fill(
+                  kind.field("ask"), "figure", LessonSheet.small(figure.description())),
+              options,
+              Set.of(figure.text()),
+              false,
+              figure.text(),
+              LessonSheet.cites(List.of(why)),
+              List.of(figure)));
+    }
+  }
+
+  /** Values of other figures of the same unit, the most alike first. */
+  private List<String> others(Figure figure) {
+    if (!(figure.value() > 0)) {
+      return List.of();
+    }
+    List<Figure> alike =
+        sheet.knowledge().figures().all().stream()
+            .filter(one -> one.unit().equals(figure.unit()) && one.value() > 0)
+            .filter(one -> Math.abs(Math.log(one.value() / figure.value())) > ALIKE)
+            .sorted(
+                Comparator.comparingDouble(
+                    (Figure one) -> Math.abs(Math.log(one.value() / figure.value()))))
+            .toList();
+    List<Figure> apart = new ArrayList<>();
+    for (Figure one : alike) {
+      if (apart.stream()
+          .allMatch(other -> Math.abs(Math.log(one.value() / other.value())) > ALIKE)) {
+        apart.add(one);
+      }
+    }
+    return apart.stream().map(Figure::text).toList();
+  }
+
+  private void layers() {
+    LessonBook.Item kind = kind("layer");
+    List<Layer> layers = advice.layers();
+    List<Question> all = new ArrayList<>();
+    for (int i = 0; i < layers.size(); i++) {
+      Layer layer = layers.get(i);
+      List<String> options = new ArrayList<>();
+      for (Layer other : sheet.drawn(layers, layers.size())) {
+        if (other != layer && options.size() < 2) {
+          options.add(other.name());
+        }
+      }
+      sheet.knowledge().layers().all().stream()
+          .filter(one -> layers.stream().noneMatch(l -> l.id().equals(one.id())))
+          .sorted(Comparator.comparing(one -> !one.family().equals(layer.family())))
+          .limit(OPTIONS - 1L - options.size())
+          .forEach(one -> options.add(one.name()));
+      options.add(layer.name());
+      String below =
+          i == 0 ? sheet.say("lesson-base", "base", advice.base()) : layers.get(i - 1).name();
+      String ask =
+          LessonSheet.fill(
+              kind.field("ask"), "way", advice.title(), "below", LessonSheet.small(below));
+      all.add(
+          choice(kind, ask, options, Set.of(layer.name()), false, layer.name(), layer.reasons()));
+    }
+    questions.addAll(sheet.drawn(all, kind.whole("count", 1)));
+  }
+
+  private void way() {
+    LessonBook.Item kind = kind("way");
+    if (!advice.builds() || counsel.candidates().size() < 2) {
+      return;
+    }
+    List<String> options = new ArrayList<>();
+    for (Candidate candidate : counsel.candidates()) {
+      options.add(sheet.phrases().way(candidate.route()));
+    }
+    List<Justification> because = new ArrayList<>();
+    StringBuilder answer = new StringBuilder(advice.title());
+    for (Advice.Alternative other : advice.alternatives()) {
+      if (other.standing() != Advice.Standing.SUGGESTION) {
+        String standing =
+            other.standing() == Advice.Standing.RULED_OUT
+                ? "standing-ruled-out"
+                : "standing-second-choice";
+        answer.append(". ").append(sheet.say(standing, "way", other.title()));
+        because.addAll(other.because());
+      }
+    }
+    questions.add(
+        choice(
+            kind,
+            kind.field("ask"),
+            options,
+            Set.of(advice.title()),
+            false,
+            answer.toString(),
+            because));
+  }
+
+  private void steps() {
+    LessonBook.Item kind = kind("steps");
+    List<ProgrammeStep> fit = new ArrayList<>();
+    double last = -1;
+    for (ProgrammeStep step : advice.consequences().programme()) {
+      // What runs beside other steps has no one place in the order.
+      boolean aside = !sheet.knowledge().steps().get(step.id()).from().isEmpty();
+      if (!aside && step.startHour() > last) {
+        fit.add(step);
+        last = step.startHour();
+      }
+    }
+    Set<ProgrammeStep> drawn = new LinkedHashSet<>(sheet.drawn(fit, STEPS));
+    List<ProgrammeStep> inOrder = fit.stream().filter(drawn::contains).toList();
+    if (inOrder.size() < 3) {
+      return;
+    }
+    List<Justification> because = new ArrayList<>();
+    inOrder.forEach(step -> because.addAll(step.because()));
+    order(kind, inOrder.stream().map(ProgrammeStep::step).toList(), because, List.of());
+  }
+
+  private void order(
+      LessonBook.Item kind, List<String> inOrder, List<Justification> because, List<String> how) {
+    List<Question.Option> options = sheet.lettered(inOrder);
+    List<Set<String>> right = new ArrayList<>();
+    for (String text : inOrder) {
+      options.stream()
+          .filter(option -> option.text().equals(text))
+          .findFirst()
+          .ifPresent(option -> right.add(Set.of(option.label())));
+    }
+    questions.add(
+        new Question(
+            kind.id(),
+            kind.whole("level", 1),
+            kind.field("ask"),
+            options,
+            Question.Reply.ORDER,
+            right,
+            Double.NaN,
+            0,
+            "",
+            String.join("; then ", inOrder.stream().map(LessonSheet::small).toList()),
+            how,
+            LessonSheet.cites(because),
+            List.of(),
+            ""));
+  }
+
+  private void survey() {
+    LessonBook.Item kind = kind("survey");
+    Map<String, FindOut> byStage = new LinkedHashMap<>();
+    for (FindOut one : advice.findOutFirst()) {
+      if (!one.stage().isEmpty()) {
+        byStage.merge(one.stage(), one, (a, b) -> a.rank() <= b.rank() ? a : b);
+      }
+    }
+    List<FindOut> all = new ArrayList<>(byStage.values());
+    Set<FindOut> drawn = new LinkedHashSet<>(sheet.drawn(all, OPTIONS));
+    List<FindOut> inOrder = all.stream().filter(drawn::contains).toList();
+    if (inOrder.size() < 3) {
+      return;
+    }
+    List<Justification> because = new ArrayList<>();
+    inOrder.forEach(one -> because.addAll(sheet.citing(one.called())));
+    List<String> how = new ArrayList<>();
+    for (FindOut one : inOrder) {
+      how.add(
+          LessonSheet.capital(one.called())
+              + " ("
+              + LessonSheet.small(one.stage())
+              + "): "
+              + one.look()
+              + ". "
+              + LessonSheet.capital(one.decisions().get(0))
+              + ".");
+    }
+    order(
+        kind,
+        inOrder.stream().map(one -> LessonSheet.capital(one.called())).toList(),
+        because,
+        how);
+  }
+
+  // --- what if
+
+  /** A fact told otherwise, and what becomes of it. */
+  private record Trial(Given given, String value, List<String> differences) {}
+
+  private void whatIf(Advisor advisor) {
+    LessonBook.Item kind = kind("what-if");
+    Differences told = new Differences(advisor.knowledge());
+    List<Given> cited = new ArrayList<>();
+    List<Given> chosen = new ArrayList<>();
+    for (Given given : counsel.scenario().givens()) {
+      if (given.known() && given.said() && !values(given).isEmpty() && isCited(given)) {
+        (given.definition().kind() == Kind.CHOICE ? chosen : cited).add(given);
+      }
+    }
+    // Choices make the better questions: half of what is tried.
+    List<Given> tried = new ArrayList<>(sheet.drawn(chosen, FACTS_TRIED / 2));
+    tried.addAll(sheet.drawn(cited, FACTS_TRIED - tried.size()));
+    List<Trial> trials = new ArrayList<>();
+    for (Given given : tried) {
+      String value = sheet.drawn(values(given), 1).get(0);
+      try {
+        Scenario other = counsel.scenario().with(given.key(), given.about(), value);
+        List<String> differences = told.of(counsel, advisor.advise(other));
+        trials.add(new Trial(given, value, differences));
+      } catch (ScenarioFaults contradiction) {
+        // This value contradicts what else is stated, so it is no question.
+        continue;
+      }
+    }
+    List<Trial> telling = trials.stream().filter(one -> !one.differences().isEmpty()).toList();
+    int asked = 0;
+    for (Trial trial : telling) {
+      List<String> wrong = new ArrayList<>();
+      for (Trial other : trials) {
+        for (String difference : other.differences()) {
+          if (!trial.differences().contains(difference) && !wrong.contains(difference)) {
+            wrong.add(difference);
+          }
+        }
+      }
+      if (asked < kind.whole("count", 1)) {
+        ask(kind, trial, wrong);
+        asked++;
+      }
+    }
+  }
+
+  private boolean isCited(Given given) {
+    return !sheet.citing(given.key().contains("[]") ? given.called() : given.key()).isEmpty();
+  }
+
+  private List<String> values(Given given) {
+    List<String> near = sheet.book().otherwise(given.key(), given.text());
+    if (!near.isEmpty()) {
+      return near;
+    }
+    List<String> values = new ArrayList<>(given.definition().otherwise());
+    if (given.definition().kind() == Kind.CHOICE) {
+      values = new ArrayList<>(given.definition().of());
+    } else if (given.definition().kind() == Kind.YES_NO) {
+      values = new ArrayList<>(List.of("yes", "no"));
+    }
+    values.remove(given.text());
+    return values;
+  }
+
+  private void ask(LessonBook.Item kind, Trial trial, List<String> wrong) {
+    Set<String> right =
+        new LinkedHashSet<>(
+            trial.differences().subList(0, Math.min(TRUE_CHANGES, trial.differences().size())));
+    List<String> options = new ArrayList<>(right);
+    options.addAll(sheet.drawn(wrong, FALSE_CHANGES));
+    Given given = trial.given();
+    String fact =
+        given.about().isEmpty()
+            ? given.called()
+            : sheet.say("lesson-fact-about", "fact", given.called(), "thing", given.about());
+    boolean yesNo = given.definition().kind() == Kind.YES_NO;
+    String ask =
+        LessonSheet.fill(
+            kind.field(yesNo ? "ask yes or no" : "ask"),
+            "fact",
+            fact,
+            "value",
+            trial.value(),
+            "now",
+            given.text(),
+            "means",
+            LessonSheet.small(given.definition().means())
+                + (given.about().isEmpty() ? "" : " (" + given.about() + ")"));
+    List<Justification> because = sheet.citing(given.called());
+    questions.add(
+        choice(
+            kind,
+            ask,
+            options,
+            right,
+            true,
+            sheet.say("lesson-changes", "changes", String.join("; ", trial.differences())),
+            because));
+  }
+}

@@ -1,0 +1,201 @@
+package underfoot.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import underfoot.knowledge.LessonBook;
+import underfoot.measure.Texts;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.Candidate;
+import underfoot.reasoning.Counsel;
+import underfoot.scenario.Dimension;
+import underfoot.scenario.Given;
+import underfoot.scenario.NotAQuantity;
+import underfoot.scenario.Point;
+import underfoot.scenario.Quantity;
+import underfoot.scenario.Reading;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+
+/**
+ * The same floor with other numbers, drawn within ordinary bounds. Verdict and way of building stay
+ * as they were, so that variants are equally hard; numbers that would change them are left alone.
+ */
+final class Variant {
+  private static final double MM_PER_M = 1000;
+
+  private final Advisor advisor;
+  private final LessonBook book;
+  private final Random random;
+  private final List<String> changes = new ArrayList<>();
+  private Counsel counsel;
+
+  private Variant(Advisor advisor, LessonBook book, Counsel stated, long seed) {
+    this.advisor = advisor;
+    this.book = book;
+    this.counsel = stated;
+    this.random = new Random(LessonMaker.scattered(seed));
+  }
+
+  /**
+   * A variant.
+   *
+   * @param counsel what was decided on it
+   * @param changes what was varied
+   */
+  record Drawn(Counsel counsel, List<String> changes) {}
+
+  static Drawn of(Advisor advisor, LessonBook book, Counsel stated, long seed) {
+    Variant variant = new Variant(advisor, book, stated, seed);
+    variant.draw();
+    return new Drawn(variant.counsel, List.copyOf(variant.changes));
+  }
+
+  /** One fact with another value. */
+  private record Change(String key, String about, String value, String also, String told) {
+    Scenario in(Scenario scenario) throws ScenarioFaults {
+      Scenario changed = scenario.with(key, about, value);
+      return also.isEmpty() ? changed : changed.with(also, about, value);
+    }
+  }
+
+  private void draw() {
+    List<Change> drawn = new ArrayList<>();
+    List<String> varied = new ArrayList<>();
+    for (LessonBook.Item item : book.variations()) {
+      for (Given given : counsel.scenario().givens()) {
+        String id = given.key() + '\n' + given.about();
+        if (given.key().equals(item.field("fact")) && given.known() && !varied.contains(id)) {
+          Change change = change(item, given);
+          if (change != null) {
+            drawn.add(change);
+            varied.add(id);
+            if (!change.also().isEmpty()) {
+              varied.add(change.also() + '\n' + given.about());
+            }
+          }
+        }
+      }
+    }
+    if (!take(drawn)) {
+      for (Change one : drawn) {
+        take(List.of(one));
+      }
+    }
+  }
+
+  /** Takes changes if the floor is still one, and verdict and way stay as they are. */
+  private boolean take(List<Change> drawn) {
+    Scenario changed = counsel.scenario();
+    try {
+      for (Change one : drawn) {
+        changed = one.in(changed);
+      }
+    } catch (ScenarioFaults contradiction) {
+      return false;
+    }
+    Counsel then = advisor.advise(changed);
+    if (then.verdict() != counsel.verdict() || !way(then).equals(way(counsel))) {
+      return false;
+    }
+    counsel = then;
+    drawn.forEach(one -> changes.add(one.told()));
+    return true;
+  }
+
+  private static String way(Counsel counsel) {
+    return counsel.chosen().map(Candidate::route).orElse("");
+  }
+
+  private Change change(LessonBook.Item item, Given given) {
+    if (!item.field("stretch").isEmpty()) {
+      return outline(item, given);
+    }
+    if (given.key().equals("levels.readings")) {
+      return readings(item, given);
+    }
+    Dimension dimension = given.definition().dimension();
+    if (dimension == null) {
+      return null;
+    }
+    double step = base(item.field("step"), dimension);
+    double within = base(item.field("within"), dimension) / step;
+    double now = given.number();
+    if (now < base(item.field("least"), dimension) || now > base(item.field("most"), dimension)) {
+      return null;
+    }
+    int steps = 1 + random.nextInt(Math.max(1, (int) Math.floor(within + 1e-9)));
+    double drawn = now + (random.nextBoolean() ? steps : -steps) * step;
+    drawn = Math.rint(drawn / step) * step;
+    drawn =
+        Math.max(
+            base(item.field("least"), dimension),
+            Math.min(base(item.field("most"), dimension), drawn));
+    if (Math.abs(drawn - now) < step / 2) {
+      return null;
+    }
+    boolean metres = "m".equals(unit(given));
+    String value = metres ? Texts.metres(drawn) : Texts.of(drawn, dimension.base());
+    String also = item.field("also");
+    if (!also.isEmpty()) {
+      double other =
+          counsel.scenario().find(also, given.about()).map(Given::number).orElse(Double.NaN);
+      also = other == now ? also : "";
+    }
+    return new Change(given.key(), given.about(), value, also, told(given, value));
+  }
+
+  private static String told(Given given, String value) {
+    String name =
+        given.about().isEmpty() ? given.called() : given.called() + " (" + given.about() + ")";
+    return name + " " + value + " (was " + given.text() + ")";
+  }
+
+  private static String unit(Given given) {
+    String text = given.text();
+    return text.substring(text.lastIndexOf(' ') + 1);
+  }
+
+  private static double base(String text, Dimension dimension) {
+    try {
+      return Quantity.parse(text, dimension).value();
+    } catch (NotAQuantity e) {
+      throw new IllegalStateException("a lesson's variation '" + text + "' " + e.getMessage(), e);
+    }
+  }
+
+  private Change outline(LessonBook.Item item, Given given) {
+    double most = base(item.field("stretch"), Dimension.RATIO) / 100;
+    double step = base(item.field("step"), Dimension.LENGTH);
+    double along = 1 + most * (1 + random.nextInt(10)) / 10;
+    double across = 1 + most * random.nextInt(11) / 10;
+    StringBuilder text = new StringBuilder("[");
+    for (Point point : counsel.scenario().outline()) {
+      text.append(text.length() > 1 ? ", " : "")
+          .append('[')
+          .append(Texts.metres(Math.rint(point.x() * along / step) * step))
+          .append(", ")
+          .append(Texts.metres(Math.rint(point.y() * across / step) * step))
+          .append(']');
+    }
+    return new Change(given.key(), "", text + "]", "", given.called());
+  }
+
+  private Change readings(LessonBook.Item item, Given given) {
+    double step = base(item.field("step"), Dimension.LENGTH);
+    int within = (int) Math.round(base(item.field("within"), Dimension.LENGTH) / step);
+    StringBuilder text = new StringBuilder("[");
+    for (Reading reading : counsel.scenario().readings()) {
+      double moved = reading.z() + (random.nextInt(2 * within + 1) - within) * step;
+      text.append(text.length() > 1 ? ", " : "")
+          .append('[')
+          .append(reading.x() / MM_PER_M)
+          .append(" m, ")
+          .append(reading.y() / MM_PER_M)
+          .append(" m, ")
+          .append(moved)
+          .append(" mm]");
+    }
+    return new Change(given.key(), "", text + "]", "", given.called());
+  }
+}

@@ -1,0 +1,345 @@
+package underfoot.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Severity;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Alternative;
+import underfoot.plan.Advice.Assumption;
+import underfoot.plan.Advice.CautionNote;
+import underfoot.plan.Advice.HaltNote;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.Advice.Say;
+import underfoot.plan.FindOut;
+import underfoot.plan.QuantityLine;
+import underfoot.report.Page.Tone;
+
+/**
+ * The advice in its short and its normal form. Both say that they are shortened; neither leaves a
+ * danger out.
+ */
+final class BriefReport {
+  private static final int FOUND_OUT_IN_SHORT = 3;
+  private static final int FOUND_OUT = 5;
+  private static final int CHANGES_IN_SHORT = 1;
+  private static final int CHANGES = 3;
+  private static final int INSTRUCTIONS = 1;
+
+  /** A text of a layer that is no longer than this is a demand, such as a class. */
+  private static final int A_DEMAND = 50;
+
+  private static final String INDENT = "   ";
+
+  private final Advice advice;
+  private final Phrases phrases;
+  private final Page page;
+  private final boolean brief;
+
+  private BriefReport(Advice advice, Phrases phrases, Page page, boolean brief) {
+    this.advice = advice;
+    this.phrases = phrases;
+    this.page = page;
+    this.brief = brief;
+  }
+
+  static void write(Advice advice, Phrases phrases, Detail detail, Page page) {
+    new BriefReport(advice, phrases, page, detail == Detail.SHORT).write();
+  }
+
+  private void write() {
+    TextReport.answer(advice, phrases, page);
+    halts();
+    if (advice.builds()) {
+      build();
+    } else {
+      page.blank();
+      page.para(phrases.say("nothing-is-built"));
+    }
+    ChangesText.write(advice, phrases, page, brief ? CHANGES_IN_SHORT : CHANGES);
+    remedies();
+    dangers();
+    findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
+    if (!brief) {
+      care();
+      if (advice.builds()) {
+        advice
+            .coverage()
+            .ifPresent(
+                target -> {
+                  page.heading(phrases.say("heading-coverage"));
+                  page.para(
+                      phrases.say(
+                              "coverage-target", "target", Texts.of(target.targetPercent(), "%"))
+                          + " "
+                          + first(target.check().get(0).text())
+                          + " "
+                          + TextReport.ids(target.because()));
+                });
+        TextReport.doors(advice, phrases, page);
+      }
+      consequences();
+      assumptions();
+      alternatives();
+    }
+    page.blank();
+    page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);
+  }
+
+  private void halts() {
+    for (HaltNote halt : advice.halts()) {
+      page.heading(
+          phrases.say(halt.verdict() == Verdict.STOP ? "heading-stop" : "heading-outside"));
+      boolean titled = !halt.title().isEmpty() && !halt.text().startsWith(halt.title());
+      page.para(
+          " - ",
+          INDENT,
+          (titled ? sentence(halt.title()) + " " : "") + halt.text() + ids(halt),
+          Tone.PLAIN);
+    }
+  }
+
+  private String ids(Advice.Decision one) {
+    return brief ? "" : " " + TextReport.ids(one.because());
+  }
+
+  private void build() {
+    if (brief) {
+      page.heading(phrases.say("short-layers"));
+      for (Layer layer : advice.layers()) {
+        page.para(number(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
+      }
+      return;
+    }
+    page.heading(phrases.say("heading-build-up"));
+    new Drawing(advice, phrases, page).draw();
+    page.heading(phrases.say("heading-layers"));
+    for (Layer layer : advice.layers()) {
+      page.para(number(layer.order()), INDENT, layer.name(), Tone.BOLD);
+      page.para(
+          INDENT,
+          INDENT,
+          layer.reasons().get(0).rule().reason() + " ‹" + layer.reasons().get(0).rule().id() + "›",
+          Tone.PLAIN);
+      StringBuilder said = new StringBuilder();
+      int told = 0;
+      for (Say say : layer.spec()) {
+        boolean asked = say.text().length() <= A_DEMAND;
+        if (asked || told++ < INSTRUCTIONS) {
+          said.append(said.isEmpty() ? "" : " ").append(first(say.text()));
+        }
+      }
+      for (Say say : layer.fixing()) {
+        said.append(said.isEmpty() ? "" : " ").append(first(say.text()));
+      }
+      if (!said.isEmpty()) {
+        page.para(INDENT, INDENT, said.toString(), Tone.PLAIN);
+      }
+    }
+  }
+
+  private static String number(int number) {
+    return String.format(Locale.ROOT, "%2d ", number);
+  }
+
+  private String shortLayer(Layer layer) {
+    String name = layer.name();
+    LayerThickness thickness = layer.thickness();
+    if (thickness.max() == 0) {
+      return name;
+    }
+    String thick =
+        thickness.min() == thickness.max()
+            ? TextReport.mm(thickness.mean())
+            : Texts.of(Math.round(thickness.min() * 10) / 10.0, "")
+                + "–"
+                + TextReport.mm(thickness.max());
+    return phrases.say("layer-in-short", "name", name, "thickness", thick);
+  }
+
+  private void remedies() {
+    if (advice.remedies().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-first"));
+    int number = 0;
+    for (RemedyNote remedy : advice.remedies()) {
+      String title =
+          remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
+      String words = brief ? title : sentence(title) + " " + firstTwo(remedy.text());
+      page.para(number(++number), INDENT, words + ids(remedy), Tone.PLAIN);
+    }
+  }
+
+  private void dangers() {
+    boolean headed = false;
+    for (CautionNote caution : advice.cautions()) {
+      if (caution.severity() != Severity.DANGER) {
+        continue;
+      }
+      if (!headed) {
+        page.heading(phrases.say(brief ? "short-dangers" : "heading-danger"));
+        headed = true;
+      }
+      String instead = caution.parts().getOrDefault("instead", caution.text());
+      String danger = caution.parts().getOrDefault("danger", "");
+      page.para(
+          " ! ",
+          INDENT,
+          sentence(caution.title())
+              + " "
+              + (brief ? first(instead) : (first(danger) + " " + first(instead)).strip())
+              + ids(caution),
+          Tone.PLAIN);
+    }
+  }
+
+  private void care() {
+    titles(Severity.CARE, "also-care");
+    titles(Severity.NOTE, "also-notes");
+  }
+
+  private void titles(Severity severity, String phrase) {
+    List<String> titles = new ArrayList<>();
+    for (CautionNote caution : advice.cautions()) {
+      if (caution.severity() == severity) {
+        titles.add(small(caution.title()));
+      }
+    }
+    if (!titles.isEmpty()) {
+      page.blank();
+      page.para(phrases.say(phrase, "titles", String.join("; ", titles)));
+    }
+  }
+
+  /** What to find out first: the weightiest few, in the order of a survey. */
+  static void findOut(Advice advice, Phrases phrases, Page page, int most, boolean brief) {
+    List<FindOut> told = advice.findOutFirst().stream().filter(one -> one.rank() <= most).toList();
+    if (told.isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-find-out"));
+    int number = 0;
+    for (FindOut one : told) {
+      String change = one.decisions().get(0).replaceFirst("^if it is ", "");
+      page.para(
+          number(++number),
+          INDENT,
+          phrases
+              .say(
+                  "find-out-one",
+                  "fact",
+                  capital(one.called()),
+                  "look",
+                  one.look().replaceFirst("[.]$", ""),
+                  "hangs",
+                  brief ? "" : phrases.say("find-out-hangs", "change", change.split("; ")[0]))
+              .strip(),
+          Tone.PLAIN);
+    }
+    int more = advice.findOutFirst().size() - told.size();
+    if (more > 0) {
+      page.para(phrases.say("find-out-more", "count", Integer.toString(more)));
+    }
+  }
+
+  private void consequences() {
+    advice
+        .consequences()
+        .levels()
+        .ifPresent(
+            plan -> {
+              page.heading(phrases.say("heading-levels"));
+              page.para(
+                  phrases.say("short-levels", "volume", Texts.of(Math.ceil(plan.volumeL()), "L")));
+            });
+    List<String> buy = new ArrayList<>();
+    for (QuantityLine line : advice.consequences().quantities()) {
+      buy.add(
+          (line.packs() > 0 ? line.packs() + " × " : "")
+              + line.item()
+              + " ("
+              + TextReport.amount(line)
+              + ")");
+    }
+    if (!buy.isEmpty()) {
+      page.heading(phrases.say("heading-quantities"));
+      page.para(String.join("; ", buy) + ".");
+    }
+    advice
+        .consequences()
+        .cost()
+        .ifPresent(
+            cost ->
+                page.para(
+                    phrases.say(
+                        "cost-total", "total", Times.money(cost.total(), cost.currency()))));
+    ProgrammeText.write(advice, phrases, page, false);
+  }
+
+  private void assumptions() {
+    if (advice.assumptions().isEmpty()) {
+      return;
+    }
+    List<String> facts = new ArrayList<>();
+    for (Assumption one : advice.assumptions()) {
+      facts.add(one.called() + " " + one.assumed());
+    }
+    page.blank();
+    page.para(phrases.say("short-assumed", "facts", String.join("; ", facts)));
+  }
+
+  private void alternatives() {
+    if (advice.alternatives().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say(advice.builds() ? "heading-alternatives" : "no-way-stands"));
+    for (Alternative one : advice.alternatives()) {
+      String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      page.para(
+          " - ",
+          INDENT,
+          sentence(phrases.say("standing-" + standing, "way", one.title()))
+              + " "
+              + TextReport.ids(one.because().subList(0, 1)),
+          Tone.PLAIN);
+    }
+  }
+
+  private static String sentence(String words) {
+    return words.endsWith("?") || words.endsWith(".") ? words : words + ".";
+  }
+
+  private static String firstTwo(String text) {
+    String first = first(text);
+    return first.length() == text.length()
+        ? text
+        : first + " " + first(text.substring(first.length() + 1));
+  }
+
+  /** The first sentence of a text. */
+  static String first(String text) {
+    for (int i = 0; i + 2 < text.length(); i++) {
+      boolean stop = ".!?".indexOf(text.charAt(i)) >= 0 && text.charAt(i + 1) == ' ';
+      if (stop && Character.isUpperCase(text.charAt(i + 2))) {
+        return text.substring(0, i + 1);
+      }
+    }
+    return text;
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private static String small(String words) {
+    String cut = words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+    boolean plain = cut.length() > 1 && !Character.isUpperCase(cut.charAt(1));
+    return plain ? Character.toLowerCase(cut.charAt(0)) + cut.substring(1) : cut;
+  }
+}

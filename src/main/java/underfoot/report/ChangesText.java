@@ -1,0 +1,32 @@
+package underfoot.report;
+
+import java.util.List;
+import underfoot.knowledge.Phrases;
+import underfoot.plan.Advice;
+import underfoot.plan.ChangeNote;
+import underfoot.report.Page.Tone;
+
+/** The least changes that would make a way stand, or keep to what was asked, as plain text. */
+final class ChangesText {
+  private static final String INDENT = "   ";
+
+  private ChangesText() {}
+
+  /** Writes so many of them at most. */
+  static void write(Advice advice, Phrases phrases, Page page, int most) {
+    List<ChangeNote> changes = advice.consequences().changes();
+    if (changes.isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say(advice.builds() ? "heading-changes-limits" : "heading-changes"));
+    for (ChangeNote change : changes.subList(0, Math.min(most, changes.size()))) {
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say("change-then", "change", change.text(), "way", change.way()),
+          Tone.PLAIN);
+      page.para(INDENT, INDENT, WayText.numbers(change.numbers(), phrases), Tone.FAINT);
+    }
+    page.para(phrases.say("changes-proved"));
+  }
+}

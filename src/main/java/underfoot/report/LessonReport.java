@@ -1,0 +1,377 @@
+package underfoot.report;
+
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import tools.jackson.core.JsonGenerator;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Phrases;
+import underfoot.lesson.Lesson;
+import underfoot.lesson.Question;
+import underfoot.report.Page.Tone;
+
+/** A lesson as text, as a page to print, and as JSON. */
+public final class LessonReport {
+  /** The name and version of the JSON format. */
+  public static final String FORMAT = "underfoot.lesson/1";
+
+  private static final String INDENT = "    ";
+
+  private final Lesson lesson;
+  private final Knowledge knowledge;
+  private final Phrases phrases;
+
+  /**
+   * @param lesson the lesson
+   * @param knowledge where phrases and sources are looked up
+   */
+  public LessonReport(Lesson lesson, Knowledge knowledge) {
+    this.lesson = lesson;
+    this.knowledge = knowledge;
+    this.phrases = new Phrases(knowledge.wording());
+  }
+
+  private String title() {
+    return phrases.say("lesson-title", "scenario", lesson.scenario().name());
+  }
+
+  private String variant() {
+    return lesson.seed().isPresent()
+        ? phrases.say("lesson-variant", "seed", Long.toString(lesson.seed().getAsLong()))
+        : phrases.say("lesson-as-stated");
+  }
+
+  private String total() {
+    return phrases.say(
+        "lesson-total",
+        "count",
+        Integer.toString(lesson.questions().size()),
+        "marks",
+        Integer.toString(lesson.marks()));
+  }
+
+  private String marks(Question question) {
+    return question.level() == 1
+        ? phrases.say("lesson-mark")
+        : phrases.say("lesson-marks", "count", Integer.toString(question.level()));
+  }
+
+  private String level(int level) {
+    return phrases.say("lesson-level-" + level);
+  }
+
+  /** How a question is to be answered. */
+  public String reply(Question question) {
+    return phrases.say(
+        "lesson-reply-" + question.reply().name().toLowerCase(Locale.ROOT),
+        "unit",
+        question.unit());
+  }
+
+  /** What the right answer is, by its letters or lines first. */
+  public String answer(Question question) {
+    List<String> labels = new ArrayList<>();
+    for (Set<String> group : question.right()) {
+      List<String> any = group.stream().sorted().toList();
+      labels.add(
+          any.size() == 1
+              ? any.get(0)
+              : phrases.say("lesson-any-of", "lines", String.join(" or ", any)));
+    }
+    String letters = String.join(", ", labels);
+    return phrases.say(
+        "lesson-answer",
+        "answer",
+        letters.isEmpty() ? question.answer() : letters + " - " + question.answer());
+  }
+
+  /** Why the answer is right: workings, rules, figures and sources, a line each. */
+  public List<String> because(Question question) {
+    List<String> lines = new ArrayList<>(question.worked());
+    for (Question.Cite cite : question.cites()) {
+      lines.add(
+          phrases.say(
+              "lesson-why",
+              "reason",
+              cite.reason(),
+              "rule",
+              cite.rule(),
+              "source",
+              cite.source(),
+              "status",
+              cite.status()));
+    }
+    for (Figure figure : question.figures()) {
+      lines.add(
+          phrases.say(
+              "lesson-figure",
+              "figure",
+              figure.name(),
+              "value",
+              figure.text(),
+              "description",
+              figure.description(),
+              "source",
+              knowledge.source(figure.source()).title(),
+              "status",
+              figure.status()));
+    }
+    if (!question.source().isEmpty()) {
+      lines.add(question.source());
+    }
+    return lines;
+  }
+
+  // --- text
+
+  /**
+   * Writes the worksheet as text.
+   *
+   * @param answers whether the answer sheet follows
+   * @param page where it is written
+   */
+  public void text(boolean answers, Page page) {
+    page.para("", "", title(), Tone.BOLD);
+    page.para(variant() + ". " + total() + ".");
+    page.blank();
+    page.para(phrases.say("lesson-name"));
+    floor(page);
+    page.heading(phrases.say("lesson-questions"));
+    int number = 0;
+    int level = 0;
+    for (Question question : lesson.questions()) {
+      if (question.level() != level) {
+        level = question.level();
+        page.heading(level(level));
+      }
+      question(++number, question, page);
+    }
+    if (answers) {
+      answers(page);
+    }
+  }
+
+  /** Writes what is told of the floor. */
+  public void floor(Page page) {
+    page.heading(phrases.say("lesson-floor"));
+    for (String line : lesson.floor()) {
+      page.para(" - ", "   ", line, Tone.PLAIN);
+    }
+    if (!lesson.assumed().isEmpty()) {
+      page.para(phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())));
+    }
+  }
+
+  /** Writes one question without its answer. */
+  public void question(int number, Question question, Page page) {
+    page.blank();
+    page.para(
+        String.format(Locale.ROOT, "%2d. ", number),
+        INDENT,
+        question.ask() + " (" + marks(question) + ")",
+        Tone.PLAIN);
+    for (Question.Option option : question.options()) {
+      page.para(INDENT + option.label() + ") ", INDENT + "   ", option.text(), Tone.PLAIN);
+    }
+    page.para(INDENT, INDENT, reply(question), Tone.FAINT);
+    if (question.reply() == Question.Reply.ONE && question.ask().contains("why")) {
+      page.para(INDENT, INDENT, phrases.say("lesson-sentence"), Tone.PLAIN);
+    }
+  }
+
+  private void answers(Page page) {
+    page.heading(phrases.say("lesson-answers") + " - " + variant());
+    if (!lesson.changes().isEmpty()) {
+      page.para(phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())));
+    }
+    int number = 0;
+    for (Question question : lesson.questions()) {
+      page.blank();
+      page.para(String.format(Locale.ROOT, "%2d. ", ++number), INDENT, answer(question), Tone.BOLD);
+      because(question, page);
+    }
+  }
+
+  /** Writes why an answer is right. */
+  public void because(Question question, Page page) {
+    for (String line : because(question)) {
+      page.para(INDENT + "- ", INDENT + "  ", line, Tone.PLAIN);
+    }
+  }
+
+  // --- HTML
+
+  /**
+   * The worksheet as a page to print.
+   *
+   * @param answers whether the answer sheet follows, on a page of its own
+   */
+  public String html(boolean answers) {
+    Sheet sheet = new Sheet(title());
+    sheet.element("h1", title());
+    sheet.element("p", variant() + ". " + total() + ".");
+    sheet.element("p", phrases.say("lesson-name"));
+    sheet.element("h2", phrases.say("lesson-floor"));
+    sheet.raw("<ul>\n");
+    lesson.floor().forEach(line -> sheet.element("li", line));
+    sheet.raw("</ul>\n");
+    if (!lesson.assumed().isEmpty()) {
+      sheet.element(
+          "p", "soft", phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())));
+    }
+    int number = 0;
+    int level = 0;
+    for (Question question : lesson.questions()) {
+      if (question.level() != level) {
+        level = question.level();
+        sheet.element("h2", level(level));
+      }
+      html(++number, question, sheet);
+    }
+    if (answers) {
+      htmlAnswers(sheet);
+    }
+    return sheet.html();
+  }
+
+  private void html(int number, Question question, Sheet sheet) {
+    sheet.raw("<section class=\"question\">\n<span class=\"mark\">");
+    sheet.text(marks(question)).raw("</span>\n");
+    sheet.element("h3", number + ". " + question.ask());
+    if (!question.options().isEmpty()) {
+      boolean boxes =
+          question.reply() == Question.Reply.ONE || question.reply() == Question.Reply.SOME;
+      sheet.raw("<ul class=\"options\">\n");
+      for (Question.Option option : question.options()) {
+        sheet.raw("<li>" + (boxes ? "<span class=\"box\" aria-hidden=\"true\"></span>" : ""));
+        sheet.text(option.label() + ") " + option.text()).raw("</li>\n");
+      }
+      sheet.raw("</ul>\n");
+    }
+    sheet.element("p", "soft", reply(question));
+    int lines =
+        switch (question.reply()) {
+          case ONE -> question.ask().contains("why") ? 2 : 0;
+          case SOME -> 0;
+          case ORDER, LINES -> 1;
+          case NUMBER -> 3;
+        };
+    sheet.raw("<div class=\"write\"></div>".repeat(lines)).raw("\n</section>\n");
+  }
+
+  private void htmlAnswers(Sheet sheet) {
+    sheet.raw("<h2 class=\"new-page\">");
+    sheet.text(phrases.say("lesson-answers") + " - " + variant()).raw("</h2>\n");
+    if (!lesson.changes().isEmpty()) {
+      sheet.element(
+          "p",
+          "soft",
+          phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())));
+    }
+    int number = 0;
+    for (Question question : lesson.questions()) {
+      sheet.raw("<section class=\"question\">\n");
+      sheet.element("h3", ++number + ". " + question.ask());
+      sheet.element("p", "answer", answer(question));
+      List<String> because = because(question);
+      if (!because.isEmpty()) {
+        sheet.raw("<ul>\n");
+        because.forEach(line -> sheet.element("li", line));
+        sheet.raw("</ul>\n");
+      }
+      sheet.raw("</section>\n");
+    }
+  }
+
+  // --- JSON
+
+  /** Writes the lesson with its answers as JSON, leaving the writer open. */
+  public void json(Writer out) {
+    try (JsonGenerator json = JsonReport.generator(out)) {
+      json.writeStartObject();
+      json.writeStringProperty("format", FORMAT);
+      json.writeStringProperty("scenario", lesson.scenario().name());
+      json.writeName("seed");
+      if (lesson.seed().isPresent()) {
+        json.writeNumber(lesson.seed().getAsLong());
+      } else {
+        json.writeNull();
+      }
+      json.writeNumberProperty("marks", lesson.marks());
+      texts("changes", lesson.changes(), json);
+      texts("floor", lesson.floor(), json);
+      texts("assumed", lesson.assumed(), json);
+      json.writeName("questions");
+      json.writeStartArray();
+      for (Question question : lesson.questions()) {
+        question(question, json);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+  }
+
+  private void question(Question question, JsonGenerator json) {
+    json.writeStartObject();
+    json.writeStringProperty("kind", question.kind());
+    json.writeNumberProperty("marks", question.level());
+    json.writeStringProperty("ask", question.ask());
+    json.writeStringProperty("reply", question.reply().name().toLowerCase(Locale.ROOT));
+    json.writeName("options");
+    json.writeStartArray();
+    for (Question.Option option : question.options()) {
+      json.writeStartObject();
+      json.writeStringProperty("label", option.label());
+      json.writeStringProperty("text", option.text());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeName("right");
+    json.writeStartArray();
+    for (Set<String> group : question.right()) {
+      json.writeStartArray();
+      group.stream().sorted().forEach(json::writeString);
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+    if (question.reply() == Question.Reply.NUMBER) {
+      json.writeNumberProperty("number", question.number());
+      json.writeStringProperty("unit", question.unit());
+      json.writeNumberProperty("within", question.within());
+    }
+    json.writeStringProperty("answer", question.answer());
+    texts("worked", question.worked(), json);
+    json.writeName("because");
+    json.writeStartArray();
+    for (Question.Cite cite : question.cites()) {
+      json.writeStartObject();
+      json.writeStringProperty("rule", cite.rule());
+      json.writeStringProperty("reason", cite.reason());
+      json.writeStringProperty("source", cite.source());
+      json.writeStringProperty("sourceStatus", cite.status());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeName("figures");
+    json.writeStartArray();
+    for (Figure figure : question.figures()) {
+      json.writeStartObject();
+      json.writeStringProperty("figure", figure.name());
+      json.writeStringProperty("value", figure.text());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeStringProperty("source", question.source());
+    json.writeEndObject();
+  }
+
+  private static void texts(String name, List<String> texts, JsonGenerator json) {
+    json.writeName(name);
+    json.writeStartArray();
+    texts.forEach(json::writeString);
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,68 @@
+package underfoot.report;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Milestone;
+import underfoot.plan.ProgrammeStep;
+import underfoot.plan.Schedule;
+import underfoot.report.Page.Tone;
+
+/** The order of the work with its days, and the days that are waited for, as plain text. */
+final class ProgrammeText {
+  private static final int HOURS_COLUMN = 9;
+  private static final int DATED_COLUMN = 18;
+  private static final String INDENT = "   ";
+
+  private ProgrammeText() {}
+
+  /** Writes it: every step with its rules, or the steps that decide alone. */
+  static void write(Advice advice, Phrases phrases, Page page, boolean all) {
+    List<ProgrammeStep> steps =
+        advice.consequences().programme().stream().filter(one -> all || one.critical()).toList();
+    if (steps.isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-programme"));
+    Optional<LocalDateTime> first = steps.get(0).begins();
+    String from =
+        first
+            .map(start -> phrases.say("programme-dated", "start", Times.day(start)))
+            .orElseGet(() -> phrases.say("programme-monday"));
+    from += ' ' + phrases.say(all ? "programme-marked" : "programme-decides");
+    if (!advice.remedies().isEmpty()) {
+      from += ' ' + phrases.say(first.isPresent() ? "programme-by-then" : "programme-from");
+    }
+    page.para(from);
+    int wide = first.isPresent() ? DATED_COLUMN : HOURS_COLUMN;
+    for (ProgrammeStep step : steps) {
+      String when = step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour()));
+      String what = step.step() + ", " + Times.hours(step.hours());
+      page.para(
+          String.format(Locale.ROOT, "%s%" + wide + "s ", all && step.critical() ? "»" : " ", when),
+          " ".repeat(wide + 2),
+          all ? what + " " + TextReport.ids(step.because()) : what,
+          Tone.PLAIN);
+    }
+    Schedule schedule = advice.consequences().schedule();
+    page.para(phrases.say("milestones"));
+    for (Milestone one : schedule.milestones()) {
+      page.para(
+          " - ",
+          INDENT,
+          phrases.say(
+              "milestone-line",
+              "what",
+              one.what().substring(0, 1).toUpperCase(Locale.ROOT) + one.what().substring(1),
+              "when",
+              Times.when(phrases, one.on(), one.hour())),
+          Tone.PLAIN);
+    }
+    page.para(
+        phrases.say("work-in-all", "hours", Texts.of(Math.ceil(schedule.workHours()), "hours")));
+  }
+}

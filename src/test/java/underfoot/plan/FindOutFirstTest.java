@@ -1,0 +1,104 @@
+package underfoot.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import underfoot.knowledge.Survey;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Floors;
+import underfoot.reasoning.WhatIf;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Scenario;
+
+class FindOutFirstTest {
+  private static List<FindOut> of(Scenario scenario) {
+    Counsel counsel = Floors.advisor().advise(scenario);
+    WhatIf whatIf = new WhatIf(Floors.advisor());
+    return AdviceMaker.make(
+            counsel, whatIf.of(counsel), whatIf.unsaid(counsel), Consequences.none())
+        .findOutFirst();
+  }
+
+  private static Scenario example(String name) throws Exception {
+    Path file = Path.of("scenarios", name + ".yaml");
+    return Floors.reader().read(file.toString(), Files.readAllBytes(file));
+  }
+
+  @Test
+  void the_date_of_the_house_and_the_sampling_come_before_anything_is_lifted() throws Exception {
+    Scenario floor =
+        Floors.change(
+            example("hall-with-old-thermoplastic-tiles-on-a-slab"), "building.built", "unknown");
+    List<String> facts = of(floor).stream().map(FindOut::fact).toList();
+    assertThat(facts.get(0)).isEqualTo("building.built");
+    assertThat(facts.get(1)).isEqualTo("building.asbestos survey");
+    List<String> stages =
+        Floors.advisor().knowledge().survey().stages().stream().map(Survey.Stage::id).toList();
+    assertThat(stages)
+        .containsSubsequence(
+            "papers", "sample", "trace", "lift", "tap", "straightedge", "tape", "meters");
+  }
+
+  @Test
+  void what_is_found_out_stands_in_the_order_of_the_survey_and_is_ranked_by_what_would_change()
+      throws Exception {
+    Survey survey = Floors.advisor().knowledge().survey();
+    for (Path file : Floors.examples()) {
+      List<FindOut> all = of(Floors.reader().read(file.toString(), Files.readAllBytes(file)));
+      assertThat(all).extracting(FindOut::rank).doesNotHaveDuplicates();
+      assertThat(all.stream().map(FindOut::rank).sorted().toList())
+          .isEqualTo(IntStream.rangeClosed(1, all.size()).boxed().toList());
+      int last = -1;
+      for (FindOut one : all) {
+        int place = survey.placeOf(one.fact().replaceAll("\\[[^]]*]", "[]"));
+        assertThat(place).as(one.fact()).isGreaterThanOrEqualTo(last);
+        last = place;
+        assertThat(one.decisions()).as(one.fact()).isNotEmpty();
+        assertThat(one.look()).as(one.fact()).isNotBlank();
+      }
+    }
+  }
+
+  @Test
+  void a_fact_that_may_stop_the_work_ranks_before_one_that_changes_a_thickness() throws Exception {
+    List<FindOut> all = of(example("old-wooden-floor-of-which-little-is-known"));
+    FindOut rot = find(all, "subfloor.condition.rot");
+    FindOut tile = find(all, "tile.thickness");
+    assertThat(rot.decisions().get(0)).contains("the work stops");
+    assertThat(rot.rank()).isLessThan(tile.rank());
+  }
+
+  private static FindOut find(List<FindOut> all, String fact) {
+    return all.stream().filter(one -> one.fact().equals(fact)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void a_fact_that_is_known_is_not_asked_for() throws Exception {
+    Scenario floor = example("old-wooden-floor-of-which-little-is-known");
+    Scenario told = Floors.change(floor, "subfloor.condition.rot", "no");
+    assertThat(of(told)).noneMatch(one -> one.fact().equals("subfloor.condition.rot"));
+  }
+
+  @Test
+  void what_makes_no_sense_on_a_floor_is_not_asked_for() throws Exception {
+    assertThat(of(example("old-wooden-floor-of-which-little-is-known")))
+        .extracting(FindOut::fact)
+        .doesNotContain("tile.gauged", "subfloor.swollen", "subfloor.CM reading");
+  }
+
+  @Test
+  void every_fact_with_other_values_to_try_has_a_place_in_the_survey_and_a_way_to_look() {
+    Survey survey = Floors.advisor().knowledge().survey();
+    int after = survey.placeOf("no such fact");
+    for (FactDefinition fact : Floors.advisor().knowledge().facts().definitions()) {
+      if (!fact.otherwise().isEmpty()) {
+        assertThat(survey.placeOf(fact.key())).as(fact.key()).isLessThan(after);
+        assertThat(fact.look()).as(fact.key()).isNotBlank();
+      }
+    }
+  }
+}

@@ -1,0 +1,194 @@
+package underfoot.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import underfoot.buildup.Severity;
+import underfoot.knowledge.Phrases;
+import underfoot.plan.Advice;
+import underfoot.plan.AdviceMaker;
+import underfoot.plan.Justifier;
+import underfoot.plan.Planner;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Floors;
+import underfoot.reasoning.RuleText;
+import underfoot.reasoning.WhatIf;
+import underfoot.scenario.RuleFiles;
+import underfoot.scenario.Scenario;
+
+/** Reports in their short, normal and full forms, and those with drawings and links. */
+class DetailTest {
+  private static final int SHORT = 480;
+  private static final int NORMAL_ON_AVERAGE = 1300;
+
+  private static final Map<String, Advice> ADVICE = new TreeMap<>();
+
+  @BeforeAll
+  static void advise() throws Exception {
+    for (Path file : Floors.examples()) {
+      Scenario scenario = Floors.reader().read(file.toString(), Files.readAllBytes(file));
+      Counsel counsel = Floors.advisor().advise(scenario);
+      WhatIf whatIf = new WhatIf(Floors.advisor());
+      Planner planner = new Planner(counsel.knowledge().prices());
+      ADVICE.put(
+          file.getFileName().toString(),
+          AdviceMaker.make(
+              counsel,
+              whatIf.of(counsel),
+              whatIf.unsaid(counsel),
+              planner.of(counsel, new Justifier(scenario, counsel.knowledge()))));
+    }
+  }
+
+  private static String text(Advice advice, Detail detail) {
+    Page page = new Page(80, false);
+    TextReport.write(advice, new Phrases(Floors.advisor().knowledge().wording()), detail, page);
+    assertThat(page.text().lines()).allMatch(line -> Page.length(line) <= 80);
+    return page.text();
+  }
+
+  private static int words(String text) {
+    return text.replaceAll("[^\\p{L}\\p{N}\\s]", "").strip().split("\\s+").length;
+  }
+
+  @Test
+  void the_short_form_fits_on_a_page_and_the_normal_one_is_half_of_the_full_one() {
+    List<Integer> normal = new ArrayList<>();
+    ADVICE.forEach(
+        (name, advice) -> {
+          int brief = words(text(advice, Detail.SHORT));
+          int usual = words(text(advice, Detail.NORMAL));
+          int full = words(text(advice, Detail.FULL));
+          assertThat(brief).as(name).isLessThan(SHORT).isLessThan(usual);
+          assertThat(usual).as(name).isLessThan(full);
+          normal.add(usual);
+        });
+    assertThat(normal.stream().mapToInt(Integer::intValue).average().orElseThrow())
+        .isLessThan(NORMAL_ON_AVERAGE);
+  }
+
+  @Test
+  void no_form_hides_a_danger_a_stop_or_what_comes_first() {
+    ADVICE.forEach(
+        (name, advice) -> {
+          for (Detail detail : Detail.values()) {
+            String said = text(advice, detail).replaceAll("\\s+", " ");
+            advice.cautions().stream()
+                .filter(caution -> caution.severity() == Severity.DANGER)
+                .forEach(caution -> assertThat(said).as(name).contains(caution.title()));
+            advice.remedies().forEach(one -> assertThat(said).as(name).contains(one.title()));
+            advice.halts().forEach(one -> assertThat(said).as(name).contains(one.text()));
+            advice.layers().forEach(one -> assertThat(said).as(name).contains(one.name()));
+          }
+        });
+  }
+
+  @Test
+  void the_short_reasons_are_the_rules_at_the_root_of_the_full_ones() {
+    Advice advice = ADVICE.get("utility-room-over-a-cellar-on-old-boards.yaml");
+    List<Advice.Decision> bed = WhyReport.find(advice, "tile-bed");
+    Map<Detail, String> said = new TreeMap<>();
+    for (Detail detail : Detail.values()) {
+      Page page = new Page(80, false);
+      WhyReport.write(bed, Floors.advisor().knowledge(), detail, page);
+      said.put(detail, page.text());
+      bed.get(0)
+          .because()
+          .forEach(why -> assertThat(page.text()).contains("‹" + why.rule().id() + "›"));
+    }
+    assertThat(words(said.get(Detail.SHORT))).isLessThan(words(said.get(Detail.NORMAL)) / 2);
+    assertThat(words(said.get(Detail.NORMAL))).isLessThan(words(said.get(Detail.FULL)));
+    assertThat(said.get(Detail.NORMAL)).contains("as shown above");
+  }
+
+  @Test
+  void the_drawing_of_a_chain_is_whole_and_no_box_lies_upon_another() throws Exception {
+    for (Advice advice : ADVICE.values()) {
+      for (Advice.Decision decision : advice.decisions()) {
+        Element svg = parse(ChainPicture.svg(decision, "(goes on)", "chain-1"));
+        String[] view = svg.getAttribute("viewBox").split(" ");
+        List<double[]> boxes = new ArrayList<>();
+        NodeList rects = svg.getElementsByTagName("rect");
+        for (int i = 0; i < rects.getLength(); i++) {
+          Element rect = (Element) rects.item(i);
+          double[] box = {
+            number(rect, "x"), number(rect, "y"), number(rect, "width"), number(rect, "height")
+          };
+          assertThat(box[0] + box[2]).isLessThanOrEqualTo(Double.parseDouble(view[2]));
+          assertThat(box[1] + box[3]).isLessThanOrEqualTo(Double.parseDouble(view[3]));
+          for (double[] other : boxes) {
+            boolean apart =
+                box[0] + box[2] <= other[0]
+                    || other[0] + other[2] <= box[0]
+                    || box[1] + box[3] <= other[1] + 0.2
+                    || other[1] + other[3] <= box[1] + 0.2;
+            assertThat(apart).as(decision.id()).isTrue();
+          }
+          boxes.add(box);
+        }
+        assertThat(boxes.size()).as(decision.id()).isGreaterThan(1);
+      }
+    }
+  }
+
+  private static double number(Element element, String name) {
+    return Double.parseDouble(element.getAttribute(name));
+  }
+
+  private static Element parse(String xml) throws Exception {
+    return DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new InputSource(new StringReader(xml)))
+        .getDocumentElement();
+  }
+
+  @Test
+  void the_page_of_reasons_links_only_to_what_is_on_it() {
+    Advice advice = ADVICE.get("utility-room-over-a-cellar-on-old-boards.yaml");
+    linksLead(WhyPage.html(advice, advice.decisions(), Floors.advisor().knowledge()));
+  }
+
+  @Test
+  void the_book_has_every_rule_once_and_links_only_to_what_is_in_it() throws Exception {
+    List<RuleText> rules = RuleText.readAll(RuleFiles.shipped());
+    RuleUses uses = new RuleUses();
+    uses.add("A <floor>", List.of("OVER-50"), List.of("OVER-50"));
+    String book = RulesBook.html(rules, Floors.advisor().knowledge(), uses);
+    for (RuleText rule : rules) {
+      assertThat(book.split("id=\"" + rule.note().id() + "\"", -1)).as(rule.note().id()).hasSize(2);
+    }
+    linksLead(book);
+    assertThat(book).contains("A &lt;floor&gt;").contains("except when");
+  }
+
+  private static void linksLead(String html) {
+    Matcher ids = Pattern.compile(" id=\"([^\"]+)\"").matcher(html);
+    java.util.Set<String> there = new java.util.HashSet<>();
+    while (ids.find()) {
+      assertThat(there.add(ids.group(1))).as("id " + ids.group(1)).isTrue();
+    }
+    Matcher links = Pattern.compile("href=\"([^\"]+)\"").matcher(html);
+    int count = 0;
+    while (links.find()) {
+      count++;
+      assertThat(links.group(1)).startsWith("#");
+      assertThat(there).contains(links.group(1).substring(1));
+    }
+    assertThat(count).isPositive();
+    assertThat(html).doesNotContain("<script", "http:", "https:", "url(");
+  }
+}
