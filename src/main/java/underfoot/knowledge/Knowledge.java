@@ -16,6 +16,7 @@ public final class Knowledge {
   private final Layers layers;
   private final Materials materials;
   private final Steps steps;
+  private final Boards boards;
   private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
@@ -28,6 +29,7 @@ public final class Knowledge {
       Layers layers,
       Materials materials,
       Steps steps,
+      Boards boards,
       PriceBook prices,
       Map<String, List<String>> scales,
       Map<String, Source> sources) {
@@ -37,6 +39,7 @@ public final class Knowledge {
     this.layers = layers;
     this.materials = materials;
     this.steps = steps;
+    this.boards = boards;
     this.prices = prices;
     this.scales = scales;
     this.sources = sources;
@@ -82,6 +85,7 @@ public final class Knowledge {
         layers,
         Materials.load(files, layers, figures),
         Steps.load(files),
+        Boards.load(files, layers, figures),
         PriceBook.shipped(files),
         Map.copyOf(scales),
         sources);
@@ -115,6 +119,11 @@ public final class Knowledge {
   /** The steps of the work. */
   public Steps steps() {
     return steps;
+  }
+
+  /** The boards that are laid over a deck. */
+  public Boards boards() {
+    return boards;
   }
 
   /** The demonstration price book. */

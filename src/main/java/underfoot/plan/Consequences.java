@@ -10,12 +10,16 @@ import java.util.Optional;
  * @param programme the steps of the work in order
  * @param cost what the materials cost; empty without a price book
  * @param levels how the levelling compound is set out; empty without compound or spot heights
+ * @param room the room as it is drawn; empty where its outline is not known
+ * @param setOut where tiles and boards lie; empty where the outline is not known
  */
 public record Consequences(
     List<QuantityLine> quantities,
     List<ProgrammeStep> programme,
     Optional<Cost> cost,
-    Optional<LevelPlan> levels) {
+    Optional<LevelPlan> levels,
+    Optional<RoomPlan> room,
+    Optional<SetOut> setOut) {
   /** Copies the lists. */
   public Consequences {
     quantities = List.copyOf(quantities);
@@ -24,6 +28,12 @@ public record Consequences(
 
   /** Nothing worked out. */
   public static Consequences none() {
-    return new Consequences(List.of(), List.of(), Optional.empty(), Optional.empty());
+    return new Consequences(
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 }

@@ -32,6 +32,7 @@ public final class Planner implements Appraisal {
   private static final double PER_CENT = 100;
 
   private final PriceBook prices;
+  private final SetOuts setOuts = new SetOuts();
 
   /**
    * @param prices what things cost
@@ -48,7 +49,8 @@ public final class Planner implements Appraisal {
     }
     Candidate candidate = chosen.get();
     Knowledge knowledge = counsel.knowledge();
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts());
+    SetOuts.Laid laid = setOuts.of(counsel.scenario(), knowledge, candidate);
+    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts(), laid);
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -73,7 +75,9 @@ public final class Planner implements Appraisal {
         quantities,
         programme,
         cost(knowledge, amounts),
-        levels(counsel.scenario(), candidate, justifier));
+        levels(counsel.scenario(), candidate, justifier),
+        SetOuts.room(counsel.scenario(), candidate.facts()),
+        setOuts.justified(counsel.scenario(), knowledge, candidate, justifier));
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
@@ -111,9 +115,10 @@ public final class Planner implements Appraisal {
   }
 
   @Override
-  public List<Fact> of(Knowledge knowledge, Candidate candidate) {
-    List<Fact> found = new ArrayList<>();
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts());
+  public List<Fact> of(Scenario scenario, Knowledge knowledge, Candidate candidate) {
+    SetOuts.Laid laid = setOuts.of(scenario, knowledge, candidate);
+    List<Fact> found = new ArrayList<>(laid.measured());
+    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts(), laid);
     cost(knowledge, amounts).ifPresent(cost -> found.addAll(price(knowledge, candidate, cost)));
     List<Timed> timed = timed(knowledge, candidate.facts(), candidate.of(Wait.class));
     if (!timed.isEmpty()) {

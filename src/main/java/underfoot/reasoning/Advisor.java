@@ -130,7 +130,8 @@ public final class Advisor {
     own.addAll(
         StackMeasures.of(
             scenario, stack, standing(best), knowledge.figures(), new Facts().addAll(own)));
-    own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, pool.size())));
+    own.addAll(
+        appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, pool.size())));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(ranks(own));
     return candidate(route, offers, stack, own, pool.size());

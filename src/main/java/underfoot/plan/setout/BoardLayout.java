@@ -20,9 +20,6 @@ import underfoot.plan.setout.TileSetOut.Ring;
  * the row before, off the joints of the deck and, where it can be, out of the doorways.
  */
 public final class BoardLayout {
-  /** A joint in a doorway is worth a third of a board to avoid. */
-  private static final double IN_A_DOORWAY = 0.34;
-
   /** Sizes that differ by less are cut as one, mm. */
   private static final double SAME = 1;
 
@@ -119,15 +116,10 @@ public final class BoardLayout {
 
   /** Lays one row; gives its joints. */
   private List<Double> row(
-      int number,
-      double bottom,
-      double top,
-      List<Double> before,
-      List<BoardPlan.Piece> pieces) {
+      int number, double bottom, double top, List<Double> before, List<BoardPlan.Piece> pieces) {
     Envelope around = field.getEnvelopeInternal();
     Geometry strip =
-        field.intersection(
-            box(low(around, true) - 1, bottom, high(around, true) + 1, top));
+        field.intersection(box(low(around, true) - 1, bottom, high(around, true) + 1, top));
     List<Double> all = new ArrayList<>();
     for (int i = 0; i < strip.getNumGeometries(); i++) {
       if (!(strip.getGeometryN(i) instanceof Polygon part) || part.getArea() < 1) {
@@ -197,7 +189,7 @@ public final class BoardLayout {
       boolean reaches = other > bottom - task.gap() - 50 && other < top + task.gap() + 50;
       double at = place + task.joint() / 2;
       if (reaches && at > Math.min(a, b) && at < Math.max(a, b)) {
-        cost += IN_A_DOORWAY;
+        cost += task.inDoorway();
       }
     }
     return cost;
@@ -368,8 +360,10 @@ public final class BoardLayout {
     for (boolean acrossBoards : new boolean[] {true, false}) {
       for (double at : deckJoints(acrossBoards)) {
         boolean atX = acrossBoards == alongX;
-        Coordinate a = atX ? new Coordinate(at, room.getMinY()) : new Coordinate(room.getMinX(), at);
-        Coordinate b = atX ? new Coordinate(at, room.getMaxY()) : new Coordinate(room.getMaxX(), at);
+        Coordinate a =
+            atX ? new Coordinate(at, room.getMinY()) : new Coordinate(room.getMinX(), at);
+        Coordinate b =
+            atX ? new Coordinate(at, room.getMaxY()) : new Coordinate(room.getMaxX(), at);
         Geometry line = Field.SHAPES.createLineString(new Coordinate[] {a, b});
         if (floor.intersects(line)) {
           Geometry within = line.intersection(task.room());

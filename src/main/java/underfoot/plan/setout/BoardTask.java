@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param offDeck how far a joint keeps from a joint of the deck, mm
  * @param stagger how far joints of neighbouring rows keep from each other, mm
  * @param least the shortest and narrowest piece wanted, mm
+ * @param inDoorway what a joint in a doorway counts for, in boards
  * @param fixing where screws go
  * @param kerf what a cut takes away, mm
  * @param most the most boards that are planned one by one
@@ -32,6 +33,7 @@ public record BoardTask(
     double offDeck,
     double stagger,
     double least,
+    double inDoorway,
     Fixing fixing,
     double kerf,
     long most) {

@@ -235,17 +235,14 @@ final class Count {
   }
 
   /** Tiles with their middle in the field that no edge crosses. */
-  private long whole(
-      List<Field.Edge> edges, Map<Long, Touched> touched, double ox, double oy) {
+  private long whole(List<Field.Edge> edges, Map<Long, Touched> touched, double ox, double oy) {
     long whole = 0;
     double nx = -uy;
     double ny = ux;
     double rowUp = pattern.up()[0] * nx + pattern.up()[1] * ny;
     Map<Long, List<Long>> byRow = new HashMap<>();
     for (Touched one : touched.values()) {
-      byRow
-          .computeIfAbsent(2 * one.j + one.tile, row -> new ArrayList<>())
-          .add(one.i);
+      byRow.computeIfAbsent(2 * one.j + one.tile, row -> new ArrayList<>()).add(one.i);
     }
     for (int t = 0; t < pattern.tiles().size(); t++) {
       Pattern.Tile tile = pattern.tiles().get(t);

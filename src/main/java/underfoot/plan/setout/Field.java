@@ -44,20 +44,14 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
    * @param door whether it lies in a doorway
    */
   public record Edge(
-      double x1,
-      double y1,
-      double x2,
-      double y2,
-      double nx,
-      double ny,
-      int wall,
-      boolean door) {
+      double x1, double y1, double x2, double y2, double nx, double ny, int wall, boolean door) {
     /** Its length, mm. */
     public double length() {
       return Math.hypot(x2 - x1, y2 - y1);
     }
 
-    private static Edge between(double x1, double y1, double x2, double y2, int wall, boolean door) {
+    private static Edge between(
+        double x1, double y1, double x2, double y2, int wall, boolean door) {
       double length = Math.hypot(x2 - x1, y2 - y1);
       // The field lies to the left.
       return new Edge(x1, y1, x2, y2, (y1 - y2) / length, (x2 - x1) / length, wall, door);
@@ -225,7 +219,9 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
     return Math.rint(length * 1e7) / 1e7;
   }
 
-  /** The wall of the outline, or a side of a hole counted on from there, that an edge lies along. */
+  /**
+   * The wall of the outline, or a side of a hole counted on from there, that an edge lies along.
+   */
   private static int wallOf(Polygon room, Coordinate a, Coordinate b, double gap) {
     double mx = (a.x + b.x) / 2;
     double my = (a.y + b.y) / 2;

@@ -33,8 +33,7 @@ final class Screws {
           continue;
         }
         all.add(at);
-        placed.insert(
-            new org.locationtech.jts.geom.Envelope(new Coordinate(at[0], at[1])), at);
+        placed.insert(new org.locationtech.jts.geom.Envelope(new Coordinate(at[0], at[1])), at);
       }
     }
     return all;

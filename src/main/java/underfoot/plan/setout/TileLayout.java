@@ -293,7 +293,8 @@ public final class TileLayout {
         double high = Math.max(edge.x1(), edge.x2());
         if (edge != near && low <= middle.x && high >= middle.x && high - low > Field.SLIP) {
           double y =
-              edge.y1() + (middle.x - edge.x1()) / (edge.x2() - edge.x1()) * (edge.y2() - edge.y1());
+              edge.y1()
+                  + (middle.x - edge.x1()) / (edge.x2() - edge.x1()) * (edge.y2() - edge.y1());
           double in = (y - near.y1()) * near.ny();
           if (in > Field.SLIP && !(in >= (far - near.y1()) * near.ny())) {
             far = y;
@@ -348,8 +349,7 @@ public final class TileLayout {
         wanted(scene, main, scene.middleX(mx), scene.middleY(my));
         later.add(
             () ->
-                starts.add(
-                    scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
+                starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       } else if (Math.abs(from.x - to.x) < 1e-3) {
         List<Double> rows = List.of(to.y > from.y ? from.y : from.y - scene.tileY());
         wanted(scene, main, scene.middleX(mx), rows);
@@ -357,8 +357,7 @@ public final class TileLayout {
         later.add(() -> starts.add(scene.best(Way.DOOR_WHOLE, door, scene.middleX(mx), rows)));
         later.add(
             () ->
-                starts.add(
-                    scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
+                starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       } else if (Math.abs(from.y - to.y) < 1e-3) {
         List<Double> rows = List.of(to.x > from.x ? from.x : from.x - scene.tileX());
         wanted(scene, main, rows, scene.middleY(my));
@@ -366,8 +365,7 @@ public final class TileLayout {
         later.add(() -> starts.add(scene.best(Way.DOOR_WHOLE, door, rows, scene.middleY(my))));
         later.add(
             () ->
-                starts.add(
-                    scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
+                starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       }
     }
     if (scene.centredX.isEmpty() || scene.centredY.isEmpty()) {
@@ -417,10 +415,7 @@ public final class TileLayout {
       all(someX, someY, good);
       if (!every) {
         int more = (int) Math.max(4, Math.sqrt(affordable));
-        all(
-            evenly(scene.pattern.periodX(), more),
-            evenly(scene.pattern.periodY(), more),
-            good);
+        all(evenly(scene.pattern.periodX(), more), evenly(scene.pattern.periodY(), more), good);
         good.sort(BETTER);
         for (Start start : List.copyOf(good.subList(0, Math.min(IMPROVED, good.size())))) {
           improve(start);

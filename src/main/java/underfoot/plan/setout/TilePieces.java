@@ -127,8 +127,7 @@ final class TilePieces {
     return all;
   }
 
-  private Polygon tile(
-      int t, long i, long j, double ox, double oy, double[] wx, double[] wy) {
+  private Polygon tile(int t, long i, long j, double ox, double oy, double[] wx, double[] wy) {
     Pattern.Tile tile = pattern.tiles().get(t);
     double x = ox + tile.x() + i * pattern.along()[0] + j * pattern.up()[0];
     double y = oy + tile.y() + i * pattern.along()[1] + j * pattern.up()[1];
@@ -243,15 +242,13 @@ final class TilePieces {
 
   private void strip(double x1, double y1, double x2, double y2, List<Strip> strips) {
     LineString line =
-        Field.SHAPES.createLineString(
-            new Coordinate[] {field.out(x1, y1), field.out(x2, y2)});
+        Field.SHAPES.createLineString(new Coordinate[] {field.out(x1, y1), field.out(x2, y2)});
     Geometry within = line.intersection(task.room());
     for (int i = 0; i < within.getNumGeometries(); i++) {
       Coordinate[] c = within.getGeometryN(i).getCoordinates();
       if (c.length > 1) {
         strips.add(
-            new Strip(
-                c[0].x, c[0].y, c[c.length - 1].x, c[c.length - 1].y, movement.width()));
+            new Strip(c[0].x, c[0].y, c[c.length - 1].x, c[c.length - 1].y, movement.width()));
       }
     }
   }
@@ -267,8 +264,7 @@ final class TilePieces {
       close.expandBy(2 * Math.max(tile.w(), tile.h()));
       for (long[] ij : near(close, ox + tile.x(), oy + tile.y(), tile)) {
         Coordinate corner = tile(t, ij[0], ij[1], ox, oy, wx, wy).getCoordinates()[0];
-        boolean within =
-            field.shape().intersects(Field.SHAPES.createPoint(corner));
+        boolean within = field.shape().intersects(Field.SHAPES.createPoint(corner));
         if (within && (best == null || corner.distance(wanted) < best.distance(wanted))) {
           best = corner;
         }

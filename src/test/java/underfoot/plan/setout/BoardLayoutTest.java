@@ -20,8 +20,7 @@ class BoardLayoutTest {
 
   private static BoardTask task(
       Polygon room, List<Field.Opening> doors, Optional<BoardTask.Deck> deck) {
-    return new BoardTask(
-        room, doors, 1200, 800, 3, 10, deck, 50, 300, 200, SCREWS, 3, 5000);
+    return new BoardTask(room, doors, 1200, 800, 3, 10, deck, 50, 300, 200, 0.34, SCREWS, 3, 5000);
   }
 
   private static Geometry shape(BoardPlan.Piece piece) {
@@ -67,9 +66,7 @@ class BoardLayoutTest {
       boolean upright = Math.abs(line[0] - line[2]) < 1e-6;
       for (BoardPlan.Piece piece : plan.pieces()) {
         double[] edges =
-            upright
-                ? new double[] {piece.x1(), piece.x2()}
-                : new double[] {piece.y1(), piece.y2()};
+            upright ? new double[] {piece.x1(), piece.x2()} : new double[] {piece.y1(), piece.y2()};
         for (double edge : edges) {
           // Only edges with another board beyond, not those at a wall.
           double beyond = edge == edges[0] ? edge - task.joint() : edge + task.joint();
@@ -92,8 +89,7 @@ class BoardLayoutTest {
     }
     double asked =
         Math.min(
-            task.offDeck(),
-            task.deck().map(d -> d.pitch() / 2 - 1 - task.joint() / 2).orElse(1e9));
+            task.offDeck(), task.deck().map(d -> d.pitch() / 2 - 1 - task.joint() / 2).orElse(1e9));
     assertThat(off).isGreaterThanOrEqualTo(asked - 1e-6);
     for (double[] screw : plan.screws()) {
       Geometry point = SHAPES.createPoint(new Coordinate(screw[0], screw[1]));
@@ -116,10 +112,8 @@ class BoardLayoutTest {
       Polygon room = i == 0 ? Rooms.withChimneyBreast() : Rooms.square(random);
       double width = 90 + random.nextInt(120);
       BoardTask.Deck deck =
-          new BoardTask.Deck(
-              random.nextBoolean(), 20 + random.nextInt(90), width, width + 4, true);
-      BoardTask task =
-          task(room, List.of(Rooms.door(room, 0, 20, 300)), Optional.of(deck));
+          new BoardTask.Deck(random.nextBoolean(), 20 + random.nextInt(90), width, width + 4, true);
+      BoardTask task = task(room, List.of(Rooms.door(room, 0, 20, 300)), Optional.of(deck));
       BoardPlan plan = BoardLayout.of(task).orElseThrow();
       boardsLieWell(task, plan);
       assertThat(plan.alongX()).as("boards lie across the floorboards").isNotEqualTo(deck.alongX());
@@ -181,9 +175,11 @@ class BoardLayoutTest {
 
   @Test
   void offcuts_are_used_again() {
-    assertThat(Packing.boards(List.of(new double[] {600, 800}, new double[] {590, 800}), 1200, 800, 3))
+    assertThat(
+            Packing.boards(List.of(new double[] {600, 800}, new double[] {590, 800}), 1200, 800, 3))
         .isEqualTo(1);
-    assertThat(Packing.boards(List.of(new double[] {600, 800}, new double[] {598, 800}), 1200, 800, 3))
+    assertThat(
+            Packing.boards(List.of(new double[] {600, 800}, new double[] {598, 800}), 1200, 800, 3))
         .isEqualTo(2);
   }
 }

@@ -74,8 +74,7 @@ class TileLayoutTest {
     double gaps = task.room().getArea() - field.getArea();
     assertThat(tiles + joints + gaps).isCloseTo(task.room().getArea(), within(0.1));
     assertThat(out.pieces().stream().filter(Piece::whole).count()).isEqualTo(out.whole());
-    assertThat(out.pieces().stream().filter(piece -> !piece.whole()).count())
-        .isEqualTo(out.cut());
+    assertThat(out.pieces().stream().filter(piece -> !piece.whole()).count()).isEqualTo(out.cut());
   }
 
   private static Geometry wider(Geometry shape, double by) {
@@ -85,8 +84,7 @@ class TileLayoutTest {
   }
 
   private static double rectangleJoints(TileSetOut out, TileTask task) {
-    return out.pieces().stream().mapToDouble(Piece::area).sum()
-        / (task.length() * task.width());
+    return out.pieces().stream().mapToDouble(Piece::area).sum() / (task.length() * task.width());
   }
 
   @Test
@@ -134,7 +132,14 @@ class TileLayoutTest {
     Polygon room =
         Rooms.with(
             Rooms.of(0, 0, 3000, 0, 3000, 2500, 0, 2500),
-            1000, 1000, 1400, 1000, 1400, 1300, 1000, 1300);
+            1000,
+            1000,
+            1400,
+            1000,
+            1400,
+            1300,
+            1000,
+            1300);
     TileTask task = Rooms.task(room, List.of(), Pattern.Kind.GRID, 330, 330, 4, 6);
     tilesFillTheRoom(task, TileLayout.of(task).orElseThrow());
   }
@@ -308,14 +313,14 @@ class TileLayoutTest {
     Assertions.assertTimeout(
         Duration.ofSeconds(2),
         () ->
-            assertThat(
-                    TileLayout.of(Rooms.task(hall, List.of(), Pattern.Kind.GRID, 1, 1, 0, 0)))
+            assertThat(TileLayout.of(Rooms.task(hall, List.of(), Pattern.Kind.GRID, 1, 1, 0, 0)))
                 .isEmpty());
   }
 
   @Test
   void ten_thousand_tiles_are_set_out_in_seconds() {
-    Polygon hall = Rooms.of(0, 0, 30_300, 0, 30_300, 20_000, 22_000, 20_000, 22_000, 31_000, 0, 31_000);
+    Polygon hall =
+        Rooms.of(0, 0, 30_300, 0, 30_300, 20_000, 22_000, 20_000, 22_000, 31_000, 0, 31_000);
     Assertions.assertTimeout(
         Duration.ofSeconds(10),
         () ->
@@ -333,8 +338,7 @@ class TileLayoutTest {
     Polygon room = Rooms.of(0, 0, w, 0, w, 10 * 303 - 3, 0, 10 * 303 - 3);
     Field field = Field.of(room, 0, 0, List.of());
     Pattern pattern = Pattern.of(Pattern.Kind.GRID, 300, 300, 3);
-    Count.Tally tally =
-        new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(103, 0);
+    Count.Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(103, 0);
     assertThat(tally.whole()).isEqualTo(30);
     assertThat(tally.cut()).isEqualTo(20);
     assertThat(tally.boxed()).isEqualTo(10);
