@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param programme the steps of the work in order
  * @param cost what the materials cost; empty without a price book
  * @param levels how the levelling compound is set out; empty without compound or spot heights
+ * @param beneath what the lowest layer lies on, as it is drawn
  * @param room the room as it is drawn; empty where its outline is not known
  * @param setOut where tiles and boards lie; empty where the outline is not known
  */
@@ -18,6 +19,7 @@ public record Consequences(
     List<ProgrammeStep> programme,
     Optional<Cost> cost,
     Optional<LevelPlan> levels,
+    Beneath beneath,
     Optional<RoomPlan> room,
     Optional<SetOut> setOut) {
   /** Copies the lists. */
@@ -33,6 +35,7 @@ public record Consequences(
         List.of(),
         Optional.empty(),
         Optional.empty(),
+        Beneath.unknown(),
         Optional.empty(),
         Optional.empty());
   }

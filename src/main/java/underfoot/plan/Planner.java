@@ -76,8 +76,22 @@ public final class Planner implements Appraisal {
         programme,
         cost(knowledge, amounts),
         levels(counsel.scenario(), candidate, justifier),
+        beneath(candidate),
         SetOuts.room(counsel.scenario(), candidate.facts()),
         setOuts.justified(counsel.scenario(), knowledge, candidate, justifier));
+  }
+
+  /** What the lowest layer lies on, as it is drawn. */
+  private static Beneath beneath(Candidate candidate) {
+    Facts facts = candidate.facts();
+    return new Beneath(
+        facts.text("base family"),
+        facts.text("base"),
+        facts.number("deck thickness"),
+        facts.number("joist breadth"),
+        facts.number("joist depth"),
+        facts.number("joist centres"),
+        candidate.stack().replacesDeck());
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
