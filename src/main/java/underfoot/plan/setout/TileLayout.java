@@ -229,10 +229,8 @@ public final class TileLayout {
                   one ->
                       one.option().way() == start.option().way()
                           && one.option().door().equals(start.option().door()));
-      boolean same =
-          start.option().way() == Way.FOUND
-              && !kept.isEmpty()
-              && kept.get(0).option().points() >= start.option().points() - 1e-9;
+      // A found start is worth telling only where it is the best.
+      boolean same = start.option().way() == Way.FOUND && !kept.isEmpty();
       if (!known && !same) {
         kept.add(start);
       }

@@ -1,5 +1,7 @@
 package underfoot.report.html;
 
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
@@ -65,15 +67,25 @@ final class BoardDrawing {
       svg.fill(dots.toString(), Look.FAINT, "f-faint");
     }
     for (BoardPlan.Piece piece : plan.pieces()) {
-      svg.halo(
-          drawing.x((piece.x1() + piece.x2()) / 2),
-          drawing.y((piece.y1() + piece.y2()) / 2) + 4,
-          piece.mark(),
-          11,
-          Anchor.MIDDLE);
+      double[] at = within(piece);
+      svg.halo(drawing.x(at[0]), drawing.y(at[1]) + 4, piece.mark(), 11, Anchor.MIDDLE);
     }
     drawing.walls();
     return svg.markup();
+  }
+
+  /** A place well within a piece. */
+  private static double[] within(BoardPlan.Piece piece) {
+    if (!piece.notched()) {
+      return new double[] {(piece.x1() + piece.x2()) / 2, (piece.y1() + piece.y2()) / 2};
+    }
+    double[] xy = piece.rings().get(0).xy();
+    Coordinate[] c = new Coordinate[xy.length / 2 + 1];
+    for (int i = 0; i < c.length; i++) {
+      c[i] = new Coordinate(xy[2 * i % xy.length], xy[(2 * i + 1) % xy.length]);
+    }
+    Coordinate at = new GeometryFactory().createPolygon(c).getInteriorPoint().getCoordinate();
+    return new double[] {at.x, at.y};
   }
 
   private boolean whole(BoardPlan.Piece piece) {

@@ -299,7 +299,7 @@ public final class HtmlReport {
 
     private void layer(Layer layer) {
       out.open("li");
-      out.open("details", "class", "layer").open("summary");
+      out.open("details", "class", "layer more").open("summary");
       out.open("span", "class", "swatch " + Look.of(layer.family()).styled()).close("span");
       out.element("strong", layer.order() + " " + layer.name());
       out.text(" ");
@@ -367,8 +367,19 @@ public final class HtmlReport {
         if (caution.severity() != severity || caution.id().startsWith(CHECK)) {
           continue;
         }
-        out.open("div", "class", "note " + severity.word());
+        // Dangers stand open; of the rest the title is told first.
+        boolean folded = severity != Severity.DANGER;
+        out.open(
+            folded ? "details" : "div",
+            "class",
+            "note " + severity.word() + (folded ? " more" : ""));
+        if (folded) {
+          out.open("summary");
+        }
         out.open("h3").own(caution.title()).close("h3");
+        if (folded) {
+          out.close("summary");
+        }
         Map<String, String> parts = caution.parts();
         if (parts.containsKey("danger")) {
           out.open("dl");
@@ -380,7 +391,7 @@ public final class HtmlReport {
           out.open("p").own(caution.text()).close("p");
         }
         chains.of(caution.because());
-        out.end("div");
+        out.end(folded ? "details" : "div");
       }
     }
 

@@ -26,6 +26,9 @@ final class LevelDrawing {
   };
   private static final double CLOSE = 21;
 
+  /** Less fall than this is not drawn, mm a metre. */
+  private static final double LEVEL = 0.2;
+
   private final RoomPlan room;
   private final Optional<LevelPlan> plan;
   private final Speech speech;
@@ -126,11 +129,11 @@ final class LevelDrawing {
       svg.stroke(line, Look.POUR, 0.9, "", "s-pour");
     }
     svg.endClip();
-    drawing.walls();
-    tilt(drawing);
+    drawing.walls(this::said);
+    double slope = tilt(drawing);
     places(drawing);
     doors(drawing);
-    legend(svg, drawing.below(), bands);
+    legend(svg, drawing.below(), bands, slope);
     return svg.markup();
   }
 
@@ -199,6 +202,12 @@ final class LevelDrawing {
     double highest =
         room.readings().stream().mapToDouble(reading -> reading[2]).max().orElse(Double.NaN);
     List<double[]> told = new ArrayList<>();
+    double cx = 0;
+    double cy = 0;
+    for (double[] reading : room.readings()) {
+      cx += drawing.x(reading[0]) / room.readings().size();
+      cy += drawing.y(reading[1]) / room.readings().size();
+    }
     for (int i = 0; i < room.readings().size(); i++) {
       double[] reading = room.readings().get(i);
       double x = drawing.x(reading[0]);
@@ -211,30 +220,37 @@ final class LevelDrawing {
       } else {
         svg.circle(x, y, 2.2, Look.INK, "f");
       }
-      double wx = Math.max(14, Math.min(RoomDrawing.WIDTH - 14, x));
-      boolean room1 =
-          told.stream().noneMatch(other -> Math.hypot(other[0] - wx, other[1] - y) < CLOSE);
-      if (room1) {
-        told.add(new double[] {wx, y});
+      double dx = cx - x;
+      double dy = cy - y;
+      double far = Math.max(1, Math.hypot(dx, dy));
+      double wx = x + 9 * dx / far;
+      double wy = y + 3 + 10 * dy / far;
+      Anchor anchor = dx / far > 0.5 ? Anchor.START : dx / far < -0.5 ? Anchor.END : Anchor.MIDDLE;
+      boolean free =
+          told.stream()
+              .noneMatch(
+                  other -> Math.abs(other[0] - wx) < CLOSE && Math.abs(other[1] - wy) < CLOSE / 2);
+      if (free) {
+        told.add(new double[] {wx, wy});
         double value =
             plan.isPresent() && i < plan.get().markers().size()
                 ? Math.round(plan.get().markers().get(i).heightMm() * 2) / 2.0
                 : reading[2];
-        svg.halo(wx, y - 5, (i + 1) + ": " + Speech.number(value), 8.5, Anchor.MIDDLE);
+        svg.halo(wx, wy, (i + 1) + ": " + Speech.number(value), 8.5, anchor);
       }
     }
   }
 
-  /** An arrow the way the floor falls. */
-  private void tilt(RoomDrawing drawing) {
+  /** An arrow the way the floor falls; gives how much it falls, mm a metre. */
+  private double tilt(RoomDrawing drawing) {
     List<underfoot.working.Reading> readings = new ArrayList<>();
     for (double[] one : room.readings()) {
       readings.add(new underfoot.working.Reading(one[0] / 1000, one[1] / 1000, one[2]));
     }
     BestPlane.Values fit = BestPlane.of(readings);
     double slope = Math.hypot(fit.bMmPerM(), fit.cMmPerM());
-    if (slope < 0.2) {
-      return;
+    if (slope < LEVEL) {
+      return slope;
     }
     double dx = -fit.bMmPerM() / slope;
     double dy = fit.cMmPerM() / slope;
@@ -256,19 +272,18 @@ final class LevelDrawing {
             + "Z",
         Look.MARK,
         "f-mark");
-    svg.halo(
-        cx,
-        cy + (Math.abs(dy) > 0.7 ? length / 2 + 18 : 15),
-        speech.say("falls", "slope", Speech.number(slope)),
-        8.5,
-        Anchor.MIDDLE);
+    return slope;
   }
 
-  /** How deep it stands in each doorway, or how high the floor is there. */
+  /** How deep it stands in a doorway, or how high the floor is there. */
+  private String said(RoomPlan.Door door) {
+    double z = atDoor((door.x1() + door.x2()) / 2, (door.y1() + door.y2()) / 2);
+    return Double.isNaN(z) ? "" : Speech.mm(z);
+  }
+
+  /** Marks the doorways. */
   private void doors(RoomDrawing drawing) {
     for (RoomPlan.Door door : room.doors()) {
-      double mx = (door.x1() + door.x2()) / 2;
-      double my = (door.y1() + door.y2()) / 2;
       drawing
           .svg()
           .line(
@@ -279,19 +294,6 @@ final class LevelDrawing {
               Look.MARK,
               2.4,
               "s-mark");
-      double z = atDoor(mx, my);
-      if (!Double.isNaN(z)) {
-        double[] in = drawing.inside(door.wall(), 0);
-        double[] deeper = drawing.inside(door.wall(), 13 / drawing.scale());
-        drawing
-            .svg()
-            .halo(
-                drawing.x(mx + deeper[0] - in[0]),
-                drawing.y(my + deeper[1] - in[1]) + 3,
-                Speech.mm(z),
-                8.5,
-                Anchor.MIDDLE);
-      }
     }
   }
 
@@ -306,7 +308,19 @@ final class LevelDrawing {
         .orElse(Double.NaN);
   }
 
-  private void legend(Svg svg, double top, int bands) {
+  private void legend(Svg svg, double top, int bands, double slope) {
+    if (slope >= LEVEL) {
+      svg.text(
+          RoomDrawing.WIDTH - 8,
+          top + 8,
+          speech.say("falls", "slope", Speech.number(slope)),
+          9.5,
+          Anchor.END,
+          Look.MARK,
+          "t-mark",
+          false,
+          0);
+    }
     svg.text(
         8,
         top + 8,

@@ -11,6 +11,7 @@ final class ProgrammeDrawing {
   private static final double ROW = 27;
   private static final double TOP = 24;
   private static final double A_DAY = 24;
+  private static final double PER_LETTER = 5.4;
   private static final double[] TICKS = {6, 12, 24, 48, 24 * 7, 24 * 14, 24 * 28, 24 * 56};
 
   private final List<ProgrammeStep> steps;
@@ -66,7 +67,7 @@ final class ProgrammeDrawing {
       svg.stroke(
           Svg.move(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z", Look.INK, 0.7, "", "s");
       String words = step.step() + ", " + Speech.hours(step.hours());
-      boolean right = x > WIDTH / 2;
+      boolean right = x + Svg.cut(words, 62).length() * PER_LETTER > WIDTH - LEFT;
       svg.halo(
           right ? WIDTH - LEFT : Math.max(LEFT, x),
           y + 9.5,

@@ -1,6 +1,9 @@
 package underfoot.report.html;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.setout.TileSetOut.Ring;
@@ -96,8 +99,13 @@ final class RoomDrawing {
     svg.fill(outline(), "#f4f1ea", "floor");
   }
 
-  /** The walls with their lengths, and the doorways. */
+  /** The walls with their lengths, and the doorways with their names. */
   void walls() {
+    walls(door -> "");
+  }
+
+  /** The walls, with something said of each doorway after its name. */
+  void walls(Function<RoomPlan.Door, String> said) {
     svg.stroke(outline(), Look.INK, 2.6, "", "s");
     double inward = turnsLeft() ? 1 : -1;
     for (RoomPlan.Door door : room.doors()) {
@@ -120,8 +128,9 @@ final class RoomDrawing {
         continue;
       }
       double off = 9;
-      double x = x((a[0] + b[0]) / 2) + nx * off;
-      double y = y((a[1] + b[1]) / 2) - ny * off;
+      double[] middle = clearOfDoors(i, a, b, length);
+      double x = x(middle[0]) + nx * off;
+      double y = y(middle[1]) - ny * off;
       outside(x, y, words, a, b, 8.5, Look.INK, "t", false);
     }
     for (RoomPlan.Door door : room.doors()) {
@@ -133,7 +142,7 @@ final class RoomDrawing {
       outside(
           x((a[0] + b[0]) / 2) + nx * 20,
           y((a[1] + b[1]) / 2) - ny * 20,
-          Svg.cut(door.name(), 20),
+          (Svg.cut(door.name(), 20) + " " + said.apply(door)).strip(),
           a,
           b,
           8.5,
@@ -141,6 +150,32 @@ final class RoomDrawing {
           "t-mark",
           true);
     }
+  }
+
+  /** The middle of the longest part of a wall without a door. */
+  private double[] clearOfDoors(int wall, double[] a, double[] b, double length) {
+    List<double[]> doors = new ArrayList<>();
+    for (RoomPlan.Door door : room.doors()) {
+      if (door.wall() == wall) {
+        double s = Math.hypot(door.x1() - a[0], door.y1() - a[1]);
+        double t = Math.hypot(door.x2() - a[0], door.y2() - a[1]);
+        doors.add(new double[] {Math.min(s, t), Math.max(s, t)});
+      }
+    }
+    doors.sort(Comparator.comparingDouble(door -> door[0]));
+    doors.add(new double[] {length, length});
+    double from = 0;
+    double best = 0;
+    double at = length / 2;
+    for (double[] door : doors) {
+      if (door[0] - from > best) {
+        best = door[0] - from;
+        at = (from + door[0]) / 2;
+      }
+      from = Math.max(from, door[1]);
+    }
+    double share = at / length;
+    return new double[] {a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])};
   }
 
   private void tick(double px, double py, RoomPlan.Door door, double inward) {

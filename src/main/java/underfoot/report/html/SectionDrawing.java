@@ -14,7 +14,7 @@ final class SectionDrawing {
   private static final double LEFT = 50;
   private static final double RIGHT = 172;
   private static final double LABELS = 194;
-  private static final int LETTERS = 27;
+  private static final int LETTERS = 25;
   private static final double WANTED = 250;
   private static final double GROUND = 54;
   private static final double TOP = 26;
@@ -81,7 +81,14 @@ final class SectionDrawing {
     }
     ground(bottom);
     for (Layer layer : advice.layers()) {
-      layer(layer);
+      if (layer.thickness().max() > 0) {
+        layer(layer);
+      }
+    }
+    for (Layer layer : advice.layers()) {
+      if (layer.thickness().max() == 0) {
+        coat(layer);
+      }
     }
     levels();
     spread(labels, height);
@@ -140,16 +147,6 @@ final class SectionDrawing {
     double bottom = y(layer.level() - layer.thickness().mean());
     Look look = Look.of(layer.family());
     double high = bottom - top;
-    if (layer.thickness().max() == 0) {
-      // A coat has no thickness to speak of: a thick line stands for it.
-      svg.stroke(
-          Svg.move(LEFT, bottom - COAT / 2) + Svg.lineTo(RIGHT, bottom - COAT / 2),
-          Look.INK,
-          COAT,
-          "5 2.5",
-          "s");
-      return;
-    }
     if (layer.family().equals("tile")) {
       double middle = LEFT + (RIGHT - LEFT) * 0.62;
       hatched(LEFT, top, middle - LEFT - 2, high, look);
@@ -158,6 +155,13 @@ final class SectionDrawing {
     } else {
       hatched(LEFT, top, RIGHT - LEFT, high, look);
     }
+  }
+
+  /** A coat has no thickness to speak of: a thick broken line stands for it. */
+  private void coat(Layer layer) {
+    double at = y(layer.level()) - COAT / 2;
+    svg.stroke(Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), Look.PAPER, COAT + 1, "", "s-paper");
+    svg.stroke(Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), Look.INK, COAT, "6 2.5", "s");
   }
 
   private void ground(double bottom) {
@@ -267,7 +271,8 @@ final class SectionDrawing {
       lines.add(
           thickness(layer.thickness())
               + " · "
-              + speech.say("top-at", "level", "+" + Speech.mm(layer.level())));
+              + speech.say(
+                  "top-at", "level", (layer.level() > 0 ? "+" : "") + Speech.mm(layer.level())));
       lines.add(rule.strip());
       double top = y(layer.level());
       double bottom = y(layer.level() - layer.thickness().mean());

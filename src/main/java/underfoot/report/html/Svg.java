@@ -8,6 +8,9 @@ import java.util.Locale;
  * sheet may give it others, for dark screens. Units are those of the drawing; y runs down.
  */
 final class Svg {
+  /** How large it is drawn where no style sheet says, in px for each of its units. */
+  private static final double ON_PAPER = 1.6;
+
   private final Markup out = new Markup();
   private final String id;
 
@@ -27,9 +30,9 @@ final class Svg {
         "viewBox",
         "0 0 " + n(width) + " " + n(height),
         "width",
-        n(width),
+        n(width * ON_PAPER),
         "height",
-        n(height),
+        n(height * ON_PAPER),
         "class",
         "drawing",
         "role",
