@@ -89,7 +89,8 @@ final class LevelDrawing {
   }
 
   private String step(double from) {
-    return Speech.number(from) + "–" + Speech.mm(from + step);
+    return speech.say(
+        "from-to-plain", "least", Speech.number(from), "most", Speech.mm(from + step));
   }
 
   Markup draw() {

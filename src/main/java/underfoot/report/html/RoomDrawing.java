@@ -15,6 +15,7 @@ final class RoomDrawing {
   private static final double MARGIN = 40;
   private static final double TALLEST = 460;
   private static final double PER_LETTER = 4.6;
+  private static final double BESIDE = 14;
 
   private final RoomPlan room;
   private final Svg svg;
@@ -121,7 +122,8 @@ final class RoomDrawing {
       double nx = (b[1] - a[1]) / length * inward;
       double ny = -(b[0] - a[0]) / length * inward;
       String words = "W" + i + " " + Texts.metres(length);
-      if (words.length() * PER_LETTER > length * scale) {
+      double free = length * scale - (outwards(i) + outwards(i + 1)) * BESIDE;
+      if (words.length() * PER_LETTER > free) {
         words = "W" + i;
       }
       if (words.length() * PER_LETTER > length * scale + 8) {
@@ -150,6 +152,16 @@ final class RoomDrawing {
           "t-mark",
           true);
     }
+  }
+
+  /** 1 where the walls of a corner stand into the room, so that their writing meets outside it. */
+  private int outwards(int corner) {
+    int n = room.corners().size();
+    double[] a = room.corners().get((corner + n - 1) % n);
+    double[] b = room.corners().get(corner % n);
+    double[] c = room.corners().get((corner + 1) % n);
+    double turn = (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]);
+    return turn > 0 == turnsLeft() ? 0 : 1;
   }
 
   /** The middle of the longest part of a wall without a door. */

@@ -1,5 +1,7 @@
 package underfoot.report.html;
 
+import java.util.ArrayList;
+import java.util.List;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.TileSetOut;
@@ -11,6 +13,10 @@ import underfoot.report.html.Svg.Anchor;
 
 /** The tiles in the room, with the lines to start from and the cuts at every wall. */
 final class TileDrawing {
+  private static final double LETTERS_WIDE = 22;
+  private static final double LETTERS_HIGH = 10;
+
+  private final List<double[]> written = new ArrayList<>();
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
   private final Speech speech;
@@ -63,15 +69,25 @@ final class TileDrawing {
     for (WallCuts wall : out.walls()) {
       if (!wall.sizes().isEmpty() && length(wall.wall()) * plan.scale() > 24) {
         double[] at = plan.inside(wall.wall(), off);
-        svg.halo(
-            plan.x(at[0]),
-            plan.y(at[1]) + 3,
-            Long.toString(wall.sizes().get(0).mm()),
-            8.5,
-            Anchor.MIDDLE);
+        double x = plan.x(at[0]);
+        double y = plan.y(at[1]) + 3;
+        if (free(x, y)) {
+          svg.halo(x, y, Long.toString(wall.sizes().get(0).mm()), 8.5, Anchor.MIDDLE);
+        }
       }
     }
     return svg.markup();
+  }
+
+  /** Whether a number may be written at a place; the text beside the drawing has them all. */
+  private boolean free(double x, double y) {
+    for (double[] other : written) {
+      if (Math.abs(other[0] - x) < LETTERS_WIDE && Math.abs(other[1] - y) < LETTERS_HIGH) {
+        return false;
+      }
+    }
+    written.add(new double[] {x, y});
+    return true;
   }
 
   private double length(int wall) {
@@ -94,7 +110,10 @@ final class TileDrawing {
     for (Reach reach : out.start().reaches()) {
       double mx = (sx + plan.x(reach.x())) / 2;
       double my = (sy + plan.y(reach.y())) / 2;
-      svg.halo(mx, my + 3, Long.toString(Math.round(reach.distance())), 9, Anchor.MIDDLE);
+      boolean roomy = Math.hypot(sx - plan.x(reach.x()), sy - plan.y(reach.y())) > LETTERS_WIDE;
+      if (roomy && free(mx, my + 3)) {
+        svg.halo(mx, my + 3, Long.toString(Math.round(reach.distance())), 9, Anchor.MIDDLE);
+      }
     }
     svg.circle(sx, sy, 4, Look.MARK, "f-mark");
     svg.halo(sx + 7, sy - 6, speech.say("start-mark"), 10, Anchor.START);

@@ -51,6 +51,9 @@ final class TilePart {
               "pattern",
               layout.kind().words()));
     }
+    if (tiles.fromDoor() && room.doors().isEmpty()) {
+      out.element("p", speech.say("door-place-unknown"), "class", "note care");
+    }
     out.open("figure");
     out.add(new TileDrawing(room, tiles, speech).draw());
     out.element("figcaption", speech.say("tile-plan-caption"));
