@@ -29,6 +29,7 @@ final class SetOutJson {
       tiles(setOut.tiles().get());
     } else {
       json.writeNull();
+      json.writeStringProperty("whyNoTiles", setOut.whyNoTiles());
     }
     json.writeName("boards");
     json.writeStartArray();

@@ -25,6 +25,10 @@ final class SetOutText {
 
   void write(SetOut setOut) {
     setOut.tiles().ifPresent(this::tiles);
+    if (setOut.tiles().isEmpty() && !setOut.whyNoTiles().isEmpty()) {
+      page.heading(phrases.say("heading-tiles"));
+      page.para(phrases.say(setOut.whyNoTiles()));
+    }
     setOut.boards().forEach(this::boards);
   }
 

@@ -129,6 +129,7 @@ public final class HtmlReport {
             advice.cautions().stream().anyMatch(one -> one.severity() == severity),
             () -> cautions(severity));
       }
+      plan(parts, "doors", "heading-heights", advice.builds(), this::doors);
       boolean levels =
           after.levels().isPresent()
               || after.room().map(r -> r.readings().size() > 2).orElse(false);
@@ -141,7 +142,6 @@ public final class HtmlReport {
           "heading-tiles",
           advice.builds() && after.setOut().isPresent(),
           this::tiles);
-      plan(parts, "doors", "heading-heights", advice.builds(), this::doors);
       plan(parts, "programme", "heading-programme", !after.programme().isEmpty(), this::programme);
       plan(
           parts, "materials", "heading-quantities", !after.quantities().isEmpty(), this::materials);

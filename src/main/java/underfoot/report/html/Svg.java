@@ -9,7 +9,7 @@ import java.util.Locale;
  */
 final class Svg {
   /** How large it is drawn where no style sheet says, in px for each of its units. */
-  private static final double ON_PAPER = 1.6;
+  private static final double ON_PAPER = 1.4;
 
   private final Markup out = new Markup();
   private final String id;
