@@ -83,7 +83,7 @@ final class TilePieces {
         walls(tally),
         strips(wx, wy),
         rings(field.shape()),
-        start(ox, oy, wx, wy, base, anchor),
+        start(ox, oy, wx, wy, base, anchor, cut),
         options,
         tried,
         every);
@@ -255,31 +255,43 @@ final class TilePieces {
 
   /** The corner of a tile nearest to a place, and what is measured to find it. */
   private TileSetOut.Start start(
-      double ox, double oy, double[] wx, double[] wy, double base, Coordinate anchor) {
+      double ox,
+      double oy,
+      double[] wx,
+      double[] wy,
+      double base,
+      Coordinate anchor,
+      Set<List<Long>> cut) {
     Coordinate wanted = field.in(anchor);
-    Coordinate best = null;
+    Polygon best = null;
+    double bestFar = Double.MAX_VALUE;
     for (int t = 0; t < pattern.tiles().size(); t++) {
       Pattern.Tile tile = pattern.tiles().get(t);
       Envelope close = new Envelope(wanted);
-      close.expandBy(2 * Math.max(tile.w(), tile.h()));
+      close.expandBy(3 * Math.max(tile.w(), tile.h()));
       for (long[] ij : near(close, ox + tile.x(), oy + tile.y(), tile)) {
-        Coordinate corner = tile(t, ij[0], ij[1], ox, oy, wx, wy).getCoordinates()[0];
-        boolean within = field.shape().intersects(Field.SHAPES.createPoint(corner));
-        if (within && (best == null || corner.distance(wanted) < best.distance(wanted))) {
-          best = corner;
+        Polygon first = tile(t, ij[0], ij[1], ox, oy, wx, wy);
+        Coordinate corner = first.getCoordinates()[0];
+        if (field.shape().intersects(Field.SHAPES.createPoint(corner))) {
+          // Any whole tile comes before a cut one.
+          boolean whole = !cut.contains(List.of((long) t, ij[0], ij[1]));
+          double far = corner.distance(wanted) + (whole ? 0 : 1e9);
+          if (far < bestFar) {
+            bestFar = far;
+            best = first;
+          }
         }
       }
     }
-    if (best == null) {
-      best = wanted;
-    }
-    Coordinate at = field.out(best.x, best.y);
+    Coordinate corner = best == null ? wanted : best.getCoordinates()[0];
+    Coordinate at = field.out(corner.x, corner.y);
     List<Reach> reaches = new ArrayList<>();
     for (int quarter = 0; quarter < 4; quarter++) {
       double angle = base + quarter * Math.PI / 2;
       reach(at, Math.cos(angle), Math.sin(angle), reaches);
     }
-    return new TileSetOut.Start(at.x, at.y, reaches);
+    Ring first = best == null ? new Ring(new double[0]) : ring(best.getCoordinates());
+    return new TileSetOut.Start(at.x, at.y, first, reaches);
   }
 
   private void reach(Coordinate at, double dx, double dy, List<Reach> reaches) {

@@ -125,9 +125,10 @@ public record TileSetOut(
    *
    * @param x mm
    * @param y mm
+   * @param first the first tile, which has a corner there; a whole one where there is any near by
    * @param reaches what is measured to find the place, in the four directions of the lines
    */
-  public record Start(double x, double y, List<Reach> reaches) {
+  public record Start(double x, double y, Ring first, List<Reach> reaches) {
     /** Copies the list. */
     public Start {
       reaches = List.copyOf(reaches);

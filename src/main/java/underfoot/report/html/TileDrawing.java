@@ -97,6 +97,9 @@ final class TileDrawing {
   }
 
   private void start(RoomDrawing plan, Svg svg, TileSetOut out) {
+    String first = plan.path(List.of(out.start().first()));
+    svg.fill(first, "#f3c9bd", "tile-first");
+    svg.stroke(first, Look.MARK, 1.6, "", "s-mark");
     double sx = plan.x(out.start().x());
     double sy = plan.y(out.start().y());
     for (Reach reach : out.start().reaches()) {
