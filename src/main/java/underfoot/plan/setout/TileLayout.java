@@ -25,11 +25,15 @@ public final class TileLayout {
   /** About so many cut tiles are looked at before the search is thinned out. */
   private static final double EFFORT = 400_000;
 
-  /** Where starts are tried all over the repeat, this much of it is spent on that. */
+  /** Where starts are tried all over the repeat, that takes this part of the effort. */
   private static final double SAMPLED = 3;
 
+  private static final int[][] STEPS = {
+    {1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, -1}, {1, -1}, {-1, 1}
+  };
+
   private static final double MM = 1;
-  private static final int IMPROVED = 6;
+  private static final int IMPROVED = 8;
 
   private final TileTask task;
 
@@ -409,7 +413,8 @@ public final class TileLayout {
       boolean few = (long) xs.size() * ys.size() <= affordable;
       // Beside a widened joint a cut may be off by what it is widened, so nothing is promised then.
       every = straight && few && !divided;
-      double share = Math.sqrt((double) affordable / ((double) xs.size() * ys.size()));
+      double spent = straight ? affordable : affordable / 2.0;
+      double share = Math.sqrt(spent / ((double) xs.size() * ys.size()));
       List<Double> someX = share < 1 ? thinned(xs, share) : List.copyOf(xs);
       List<Double> someY = share < 1 ? thinned(ys, share) : List.copyOf(ys);
       List<Start> good = new ArrayList<>();
@@ -417,8 +422,7 @@ public final class TileLayout {
       if (!straight || !few) {
         int more = (int) Math.max(4, Math.sqrt(affordable / SAMPLED));
         all(evenly(scene.pattern.periodX(), more), evenly(scene.pattern.periodY(), more), good);
-        good.sort(BETTER);
-        for (Start start : List.copyOf(good.subList(0, Math.min(IMPROVED, good.size())))) {
+        for (Start start : List.copyOf(good)) {
           improve(start);
         }
       }
@@ -432,13 +436,10 @@ public final class TileLayout {
           if (every) {
             continue;
           }
-          if (good.size() < IMPROVED) {
+          if (good.size() < IMPROVED || BETTER.compare(start, good.get(IMPROVED - 1)) < 0) {
             good.add(start);
-          } else {
             good.sort(BETTER);
-            if (BETTER.compare(start, good.get(IMPROVED - 1)) < 0) {
-              good.set(IMPROVED - 1, start);
-            }
+            good.subList(Math.min(IMPROVED, good.size()), good.size()).clear();
           }
         }
       }
@@ -458,7 +459,7 @@ public final class TileLayout {
       double step = Math.max(scene.pattern.periodX(), scene.pattern.periodY()) / 32;
       while (step >= MM / 2) {
         Start better = at;
-        for (int[] way : new int[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
+        for (int[] way : STEPS) {
           Start next = attempt(at.x() + way[0] * step, at.y() + way[1] * step);
           if (BETTER.compare(next, better) < 0) {
             better = next;
