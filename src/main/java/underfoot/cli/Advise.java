@@ -43,6 +43,15 @@ final class Advise implements Callable<Integer> {
   private boolean json;
 
   @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "Write one page with drawings, for browsers and paper; - for standard output.")
+  private String html;
+
+  @Option(names = "--pdf", paramLabel = "FILE", description = "Write the same page as a PDF.")
+  private String pdf;
+
+  @Option(
       names = "--schema",
       description = "Print the JSON Schema of scenario files, and no advice.")
   private boolean schema;
@@ -72,7 +81,14 @@ final class Advise implements Callable<Integer> {
       throw Complaint.usage("advise needs a scenario file, or - for standard input");
     }
     Page page = around.page(width);
+    Pages pages = new Pages(html, pdf, json);
     Advice advice = bench.advise(scenario, around.in());
+    if (pages.wanted()) {
+      pages.write(advice, new Phrases(bench.knowledge().wording()), bench.ruleBaseId(), out);
+    }
+    if (pages.instead()) {
+      return exit(advice.verdict());
+    }
     if (json) {
       JsonReport.write(advice, Version.of(), bench.ruleBaseId(), out);
       out.println();

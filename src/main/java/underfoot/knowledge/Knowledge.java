@@ -18,6 +18,7 @@ public final class Knowledge {
   private final Steps steps;
   private final List<Changes.Change> changes;
   private final Survey survey;
+  private final Boards boards;
   private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
@@ -32,6 +33,7 @@ public final class Knowledge {
       Steps steps,
       List<Changes.Change> changes,
       Survey survey,
+      Boards boards,
       PriceBook prices,
       Map<String, List<String>> scales,
       Map<String, Source> sources) {
@@ -43,6 +45,7 @@ public final class Knowledge {
     this.steps = steps;
     this.changes = changes;
     this.survey = survey;
+    this.boards = boards;
     this.prices = prices;
     this.scales = scales;
     this.sources = sources;
@@ -90,6 +93,7 @@ public final class Knowledge {
         Steps.load(files),
         Changes.load(files, facts),
         Survey.load(files, facts),
+        Boards.load(files, layers, figures),
         PriceBook.shipped(files),
         Map.copyOf(scales),
         sources);
@@ -133,6 +137,11 @@ public final class Knowledge {
   /** The order in which a floor is looked into. */
   public Survey survey() {
     return survey;
+  }
+
+  /** The boards that are laid over a deck. */
+  public Boards boards() {
+    return boards;
   }
 
   /** The demonstration price book. */

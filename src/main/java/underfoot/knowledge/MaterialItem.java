@@ -13,9 +13,17 @@ import java.util.List;
  *     one
  * @param waste the name of the figure for what is lost in cutting and mixing, per cent, or {@code
  *     the} followed by a fact's name; empty for none
+ * @param counted what of the set-out is counted instead where the outline is known: {@code tiles},
+ *     {@code boards} or {@code screws}; empty for nothing
  */
 public record MaterialItem(
-    String item, List<String> forLayers, By by, String unit, String rate, String waste) {
+    String item,
+    List<String> forLayers,
+    By by,
+    String unit,
+    String rate,
+    String waste,
+    String counted) {
   /** Copies the list. */
   public MaterialItem {
     forLayers = List.copyOf(forLayers);

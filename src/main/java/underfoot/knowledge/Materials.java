@@ -9,6 +9,8 @@ import underfoot.scenario.RuleFiles;
 public final class Materials {
   private static final String FILE = "quantities.yaml";
 
+  private static final List<String> COUNTED = List.of("", "tiles", "boards", "screws");
+
   private final List<MaterialItem> items;
 
   private Materials(List<MaterialItem> items) {
@@ -42,9 +44,21 @@ public final class Materials {
               by(entry),
               entry.required("unit"),
               entry.field("rate"),
-              entry.field("waste")));
+              entry.field("waste"),
+              counted(entry)));
     }
     return new Materials(items);
+  }
+
+  private static String counted(Entries.Entry entry) throws KnowledgeFault {
+    String counted = entry.field("counted");
+    if (!COUNTED.contains(counted)) {
+      throw new KnowledgeFault(
+          FILE,
+          entry.line(),
+          "'" + entry.name() + "' is counted by '" + counted + "'; write tiles, boards or screws");
+    }
+    return counted;
   }
 
   private static MaterialItem.By by(Entries.Entry entry) throws KnowledgeFault {

@@ -10,6 +10,8 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Figures;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.MaterialItem;
+import underfoot.plan.setout.BoardPlan;
+import underfoot.plan.setout.TileSetOut;
 import underfoot.working.Adhesive;
 import underfoot.working.Grout;
 
@@ -21,15 +23,17 @@ final class Amounts {
 
   private final Figures figures;
   private final Facts facts;
+  private final SetOuts.Laid laid;
   private final List<Amount> amounts = new ArrayList<>();
 
-  private Amounts(Figures figures, Facts facts) {
+  private Amounts(Figures figures, Facts facts, SetOuts.Laid laid) {
     this.figures = figures;
     this.facts = facts;
+    this.laid = laid;
   }
 
-  static List<Amount> of(Knowledge knowledge, Stack stack, Facts facts) {
-    Amounts work = new Amounts(knowledge.figures(), facts);
+  static List<Amount> of(Knowledge knowledge, Stack stack, Facts facts, SetOuts.Laid laid) {
+    Amounts work = new Amounts(knowledge.figures(), facts, laid);
     for (MaterialItem item : knowledge.materials().all()) {
       for (StackLayer layer : stack.layers()) {
         if (item.forLayers().contains(layer.kind().id())) {
@@ -40,8 +44,39 @@ final class Amounts {
     return work.amounts;
   }
 
+  /** What the set-out counts of a thing; NaN where it does not count it. */
+  private double counted(MaterialItem item, StackLayer layer, List<Object> used) {
+    BoardPlan plan = laid.boards().get(layer.kind().id());
+    return switch (item.counted()) {
+      case "tiles" -> laid.tiles().map(out -> tiles(out, used)).orElse(Double.NaN);
+      case "boards" ->
+          plan == null
+              ? Double.NaN
+              : plan.boards() * plan.length() * plan.width() / (MM_PER_M * MM_PER_M);
+      case "screws" -> plan == null ? Double.NaN : plan.screws().size();
+      default -> Double.NaN;
+    };
+  }
+
+  private double tiles(TileSetOut out, List<Object> used) {
+    Fact breakage = facts.find("tile breakage");
+    if (breakage != null) {
+      used.add(breakage);
+    }
+    long tiles = SetOuts.toOrder(out, breakage == null ? 0 : breakage.number());
+    return tiles * out.length() * out.width() / (MM_PER_M * MM_PER_M);
+  }
+
   private void add(MaterialItem item, StackLayer layer) {
     List<Object> used = new ArrayList<>();
+    double counted = counted(item, layer, used);
+    if (!Double.isNaN(counted)) {
+      if (item.counted().equals("screws")) {
+        counted *= 1 + waste(item.waste(), used) / PER_CENT;
+      }
+      amounts.add(new Amount(item, layer, counted, true, used));
+      return;
+    }
     Fact area = facts.find("area");
     boolean whole = area != null;
     double squareMetres = whole ? area.number() : 1;

@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param ways every way that was worked out, side by side, the recommended one first
  * @param changes what would make a way stand or keep the client's limits, the least trouble first;
  *     empty if the recommended way fits as it is
+ * @param beneath what the lowest layer lies on, as it is drawn
+ * @param room the room as it is drawn; empty where its outline is not known
+ * @param setOut where tiles and boards lie; empty where the outline is not known
  */
 public record Consequences(
     List<QuantityLine> quantities,
@@ -22,7 +25,10 @@ public record Consequences(
     Optional<Cost> cost,
     Optional<LevelPlan> levels,
     List<Way> ways,
-    List<ChangeNote> changes) {
+    List<ChangeNote> changes,
+    Beneath beneath,
+    Optional<RoomPlan> room,
+    Optional<SetOut> setOut) {
   /** Copies the lists. */
   public Consequences {
     quantities = List.copyOf(quantities);
@@ -39,11 +45,21 @@ public record Consequences(
   /** Nothing recommended, but ways that were worked out. */
   static Consequences none(List<Way> ways) {
     return new Consequences(
-        List.of(), List.of(), Schedule.none(), Optional.empty(), Optional.empty(), ways, List.of());
+        List.of(),
+        List.of(),
+        Schedule.none(),
+        Optional.empty(),
+        Optional.empty(),
+        ways,
+        List.of(),
+        Beneath.unknown(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** The same with what would make a way fit. */
   public Consequences with(List<ChangeNote> changes) {
-    return new Consequences(quantities, programme, schedule, cost, levels, ways, changes);
+    return new Consequences(
+        quantities, programme, schedule, cost, levels, ways, changes, beneath, room, setOut);
   }
 }

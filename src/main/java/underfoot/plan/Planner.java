@@ -31,6 +31,7 @@ public final class Planner implements Appraisal {
   private static final double PER_CENT = 100;
 
   private final PriceBook prices;
+  private final SetOuts setOuts = new SetOuts();
 
   /**
    * @param prices what things cost
@@ -47,7 +48,8 @@ public final class Planner implements Appraisal {
     }
     Candidate candidate = chosen.get();
     Knowledge knowledge = counsel.knowledge();
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts());
+    SetOuts.Laid laid = setOuts.of(counsel.scenario(), knowledge, candidate);
+    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts(), laid);
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -66,7 +68,10 @@ public final class Planner implements Appraisal {
         cost(knowledge, amounts, timetable),
         levels(counsel.scenario(), candidate, justifier),
         Ways.of(counsel, this, justifier),
-        List.of());
+        List.of(),
+        beneath(candidate),
+        SetOuts.room(counsel.scenario(), candidate.facts()),
+        setOuts.justified(counsel.scenario(), knowledge, candidate, justifier));
   }
 
   private static List<ProgrammeStep> programme(Timetable timetable, Justifier justifier) {
@@ -114,6 +119,19 @@ public final class Planner implements Appraisal {
     return working.dated() ? Optional.of(working.at(hour)) : Optional.empty();
   }
 
+  /** What the lowest layer lies on, as it is drawn. */
+  private static Beneath beneath(Candidate candidate) {
+    Facts facts = candidate.facts();
+    return new Beneath(
+        facts.text("base family"),
+        facts.text("base"),
+        facts.number("deck thickness"),
+        facts.number("joist breadth"),
+        facts.number("joist depth"),
+        facts.number("joist centres"),
+        candidate.stack().replacesDeck());
+  }
+
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
   private static Optional<LevelPlan> levels(
       Scenario scenario, Candidate candidate, Justifier justifier) {
@@ -149,10 +167,11 @@ public final class Planner implements Appraisal {
   }
 
   @Override
-  public List<Fact> of(Knowledge knowledge, Candidate candidate) {
-    List<Fact> found = new ArrayList<>();
+  public List<Fact> of(Scenario scenario, Knowledge knowledge, Candidate candidate) {
+    SetOuts.Laid laid = setOuts.of(scenario, knowledge, candidate);
+    List<Fact> found = new ArrayList<>(laid.measured());
     Facts facts = candidate.facts();
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), facts);
+    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), facts, laid);
     Timetable timetable = Timetable.of(knowledge, facts, candidate.of(Wait.class));
     cost(knowledge, amounts, timetable)
         .ifPresent(cost -> found.addAll(price(knowledge, candidate, cost)));
@@ -250,7 +269,14 @@ public final class Planner implements Appraisal {
   }
 
   /** What a build-up costs; empty if its area or the prices are not known. */
-  Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {
+  Optional<Cost> cost(
+      Scenario scenario, Knowledge knowledge, Candidate candidate, Timetable timetable) {
+    SetOuts.Laid laid = setOuts.of(scenario, knowledge, candidate);
+    return cost(
+        knowledge, Amounts.of(knowledge, candidate.stack(), candidate.facts(), laid), timetable);
+  }
+
+  private Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {
     List<Cost.Line> lines = new ArrayList<>();
     double total = 0;
     for (Amount amount : amounts) {

@@ -111,7 +111,7 @@ final class Ways {
         candidate.stack().mass(knowledge.figures()),
         facts.number("joist ratio after"),
         facts.number("deck ratio after"),
-        planner.cost(knowledge, Amounts.of(knowledge, candidate.stack(), facts), timetable),
+        planner.cost(counsel.scenario(), knowledge, candidate, timetable),
         timetable.workHours(),
         timetable.inUseAfter(),
         inUse,

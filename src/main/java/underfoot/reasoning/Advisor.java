@@ -186,7 +186,7 @@ public final class Advisor {
             standing(best(offers)),
             knowledge.figures(),
             new Facts().addAll(own)));
-    own.addAll(appraisal.of(knowledge, candidate(route, offers, stack, own, common)));
+    own.addAll(appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, common)));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(ranks(own));
     return candidate(route, offers, stack, own, common);

@@ -3,6 +3,7 @@ package underfoot.reasoning;
 import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
+import underfoot.scenario.Scenario;
 
 /**
  * Works out, for a build-up that has been laid, what it is also judged and ranked by: what it costs
@@ -10,10 +11,10 @@ import underfoot.knowledge.Knowledge;
  */
 public interface Appraisal {
   /** Measured facts about one build-up. */
-  List<Fact> of(Knowledge knowledge, Candidate candidate);
+  List<Fact> of(Scenario scenario, Knowledge knowledge, Candidate candidate);
 
   /** Works nothing out. */
   static Appraisal none() {
-    return (knowledge, candidate) -> List.of();
+    return (scenario, knowledge, candidate) -> List.of();
   }
 }

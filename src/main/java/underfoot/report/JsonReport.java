@@ -146,6 +146,10 @@ public final class JsonReport {
     if (advice.consequences().levels().isPresent()) {
       levels(advice.consequences().levels().get());
     }
+    if (advice.consequences().setOut().isPresent()) {
+      json.writeName("setOut");
+      new SetOutJson(json, this::because).write(advice.consequences().setOut().get());
+    }
     array("ranking", advice.ranking(), this::ranking);
     array("findOutFirst", advice.findOutFirst(), this::findOut);
     json.writeEndObject();

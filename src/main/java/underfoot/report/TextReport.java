@@ -278,6 +278,7 @@ public final class TextReport {
 
   private void consequences() {
     advice.consequences().levels().ifPresent(this::levels);
+    advice.consequences().setOut().ifPresent(new SetOutText(phrases, page)::write);
     if (!advice.consequences().quantities().isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
       for (QuantityLine line : advice.consequences().quantities()) {

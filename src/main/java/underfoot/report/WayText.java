@@ -8,13 +8,13 @@ import underfoot.plan.Advice.Door;
 import underfoot.plan.Way;
 
 /** One way of building in one line of numbers. */
-final class WayText {
+public final class WayText {
   private static final double TENTHS = 10;
 
   private WayText() {}
 
   /** What it costs, how high it comes, what is left under the doors, and so on. */
-  static String numbers(Way way, Phrases phrases) {
+  public static String numbers(Way way, Phrases phrases) {
     List<String> parts = new ArrayList<>();
     way.cost()
         .ifPresent(

@@ -35,6 +35,8 @@ class LimitsTest {
           "what a floor costs changes with every price, so that the limit is set to its cost below",
           "over budget before contingency / no-money",
           "likewise",
+          "edge gap / movement-joint-width",
+          "the gap is one of two figures, and the span of the room tells which: that pair is there",
           "late by / no-time",
           "how long the work takes changes with every step of it, so that the limit is set to that",
           "covering resistance / covering-resistance-most",

@@ -47,7 +47,10 @@ class FaithfulExplanationsTest {
    * overloads are overloaded by each, with another number every time.
    */
   private static final Set<String> WORKED_WITH_ANOTHER_NUMBER =
-      Set.of("HaltNote joists-overloaded cites room.use");
+      Set.of(
+          "HaltNote joists-overloaded cites room.use",
+          "Alternative fired-tile-for-stone cites room.use",
+          "CautionNote overlay-stiffens-deck-only cites room.use");
 
   private static Advice advice(Scenario scenario) {
     Counsel counsel = Floors.advisor().advise(scenario);

@@ -131,11 +131,18 @@ class NumbersHaveReasonsTest {
     known.addAll(numbers(figure.text()));
   }
 
+  /** Phrases that number themselves, the scale of a drawing, an axis, and a triangle of old. */
+  private static final Set<String> NO_FIGURES =
+      Set.of("datum-flat", "lesson-mark", "lesson-reply-lines", "section-caption", "start-square");
+
   @Test
   void no_wording_holds_a_number_of_its_own() {
     Wording wording = Floors.advisor().knowledge().wording();
     Set<String> own = new TreeSet<>();
-    for (String id : wording.ids()) {
+    Set<String> ids = new TreeSet<>(wording.ids());
+    assertThat(ids).containsAll(NO_FIGURES);
+    ids.removeAll(NO_FIGURES);
+    for (String id : ids) {
       List<String> parts = new ArrayList<>(wording.get(id).parts().values());
       parts.add(wording.get(id).title());
       for (String part : parts) {

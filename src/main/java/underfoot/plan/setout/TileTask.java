@@ -1,0 +1,47 @@
+package underfoot.plan.setout;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * What is asked of a set-out of tiles.
+ *
+ * @param room the floor, mm; may have holes for columns
+ * @param doors the doorways whose place is known
+ * @param kind the way of laying
+ * @param length the length of a tile, mm, above 0
+ * @param width the width of a tile, mm, above 0
+ * @param joint the joint between tiles, mm
+ * @param gap left free at every wall, mm
+ * @param fromDoor whether the tiles are to be centred on a doorway; otherwise on the room
+ * @param weights what counts how much
+ * @param baySide the longest side of a bay between movement joints, mm; empty for no limit
+ * @param bayArea the largest bay, mm2; empty for no limit
+ * @param movementWidth of a movement joint, mm
+ * @param most the most tiles that are set out one by one
+ */
+public record TileTask(
+    Polygon room,
+    List<Field.Opening> doors,
+    Pattern.Kind kind,
+    double length,
+    double width,
+    double joint,
+    double gap,
+    boolean fromDoor,
+    Weights weights,
+    OptionalDouble baySide,
+    OptionalDouble bayArea,
+    double movementWidth,
+    long most) {
+  /** Copies the list. */
+  public TileTask {
+    doors = List.copyOf(doors);
+  }
+
+  /** How many tiles would cover the floor, by area alone. */
+  public double roughly() {
+    return room.getArea() / ((length + joint) * (width + joint));
+  }
+}

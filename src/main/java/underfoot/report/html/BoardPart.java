@@ -1,0 +1,214 @@
+package underfoot.report.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.StringJoiner;
+import java.util.TreeMap;
+import underfoot.plan.RoomPlan;
+import underfoot.plan.SetOut;
+import underfoot.plan.setout.BoardPlan;
+
+/** The plan of the boards: the drawing, rows, cut list and screws. */
+final class BoardPart {
+  private final Markup out;
+  private final Speech speech;
+  private final RoomPlan room;
+  private final SetOut.Boards boards;
+  private final BoardPlan plan;
+
+  BoardPart(Markup out, Speech speech, RoomPlan room, SetOut.Boards boards) {
+    this.out = out;
+    this.speech = speech;
+    this.room = room;
+    this.boards = boards;
+    this.plan = boards.plan();
+  }
+
+  void write() {
+    out.element("h3", boards.name());
+    out.element(
+        "p",
+        speech.say(
+            "boards-intro",
+            "length",
+            Speech.number(plan.length()),
+            "width",
+            Speech.mm(plan.width()),
+            "axis",
+            plan.alongX() ? "x" : "y",
+            "joint",
+            plan.joint() > 0
+                ? speech.say("board-joint", "joint", Speech.mm(plan.joint()))
+                : speech.say("board-butted"),
+            "gap",
+            Speech.mm(plan.gap())));
+    out.open("figure");
+    out.add(new BoardDrawing(room, boards, speech).draw());
+    out.element("figcaption", speech.say("board-plan-caption"));
+    out.end("figure");
+    out.open("ul");
+    deck();
+    if (!Double.isInfinite(plan.stagger())) {
+      out.element(
+          "li",
+          speech.say(
+              plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
+              "stagger",
+              Speech.whole(plan.stagger()),
+              "wanted",
+              Speech.whole(plan.wantedStagger())));
+    }
+    if (!room.doors().isEmpty()) {
+      out.element(
+          "li",
+          plan.atDoors() == 0
+              ? speech.say("no-joint-at-door")
+              : speech.say("joints-at-door", "count", Integer.toString(plan.atDoors())));
+    }
+    out.element(
+        "li",
+        speech.say(
+            "screws-counted",
+            "count",
+            Integer.toString(plan.screws().size()),
+            "spacing",
+            Speech.mm(boards.spacingMm())));
+    out.end("ul");
+    cutList();
+    rows();
+  }
+
+  private void deck() {
+    if (!boards.deckKnown()) {
+      out.element("li", speech.say("deck-joints-unknown", "off", Speech.mm(plan.wantedOffDeck())));
+      return;
+    }
+    if (!boards.firstJointMeasured()) {
+      out.element("li", speech.say("first-joint-assumed"), "class", "note care");
+    }
+    if (!Double.isInfinite(plan.offDeck())) {
+      out.element(
+          "li",
+          speech.say(
+              plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
+              "off",
+              Speech.whole(plan.offDeck()),
+              "wanted",
+              Speech.whole(plan.wantedOffDeck())));
+    }
+  }
+
+  private void cutList() {
+    out.element(
+        "p",
+        speech.say(
+            "boards-count",
+            "boards",
+            Integer.toString(plan.boards()),
+            "pieces",
+            Integer.toString(plan.pieces().size())));
+    out.open(
+        "div",
+        "class",
+        "table",
+        "role",
+        "region",
+        "tabindex",
+        "0",
+        "aria-label",
+        speech.say("table-boards"));
+    out.open("table").element("caption", speech.say("table-boards"));
+    out.open("thead").open("tr");
+    for (String phrase : List.of("col-mark", "col-length", "col-width", "col-count", "col-note")) {
+      out.element("th", speech.say(phrase), "scope", "col");
+    }
+    out.close("tr").close("thead").open("tbody");
+    for (BoardPlan.Cut cut : plan.cuts()) {
+      out.open("tr");
+      out.element("th", cut.mark(), "scope", "row");
+      out.element("td", Speech.whole(cut.length()), "class", "n");
+      out.element("td", Speech.whole(cut.width()), "class", "n");
+      out.element("td", Integer.toString(cut.count()), "class", "n");
+      out.element(
+          "td",
+          cut.whole()
+              ? speech.say("whole-board")
+              : cut.notched() ? speech.say("notched") + " " + corners(cut.mark()) : "");
+      out.end("tr");
+    }
+    out.close("tbody").close("table").end("div");
+  }
+
+  /**
+   * The corners of a notched piece, from its own lower left, so that it can be drawn on a board.
+   */
+  private String corners(String mark) {
+    StringJoiner corners = new StringJoiner(", ");
+    for (BoardPlan.Piece piece : plan.pieces()) {
+      if (!piece.mark().equals(mark)) {
+        continue;
+      }
+      double[] xy = piece.rings().get(0).xy();
+      for (int i = 0; i + 1 < xy.length; i += 2) {
+        corners.add(
+            "("
+                + Math.round(xy[i] - piece.x1())
+                + " | "
+                + Math.round(xy[i + 1] - piece.y1())
+                + ")");
+      }
+      break;
+    }
+    return corners.toString();
+  }
+
+  private void rows() {
+    TreeMap<Integer, List<BoardPlan.Piece>> byRow = new TreeMap<>();
+    for (BoardPlan.Piece piece : plan.pieces()) {
+      byRow.computeIfAbsent(piece.row(), row -> new ArrayList<>()).add(piece);
+    }
+    double originX = room.corners().stream().mapToDouble(c -> c[0]).min().orElse(0);
+    double originY = room.corners().stream().mapToDouble(c -> c[1]).min().orElse(0);
+    out.element("p", speech.say(plan.alongX() ? "rows-along-x" : "rows-along-y"));
+    out.open("ol");
+    for (List<BoardPlan.Piece> row : byRow.values()) {
+      StringJoiner words = new StringJoiner(", ");
+      for (BoardPlan.Piece piece : row) {
+        double from = plan.alongX() ? piece.x1() - originX : piece.y1() - originY;
+        double to = plan.alongX() ? piece.x2() - originX : piece.y2() - originY;
+        words.add(
+            speech.say(
+                "row-piece",
+                "mark",
+                piece.mark(),
+                "from",
+                Long.toString(Math.round(from)),
+                "to",
+                Speech.whole(to)));
+      }
+      BoardPlan.Piece first = row.get(0);
+      double low = plan.alongX() ? first.y1() - originY : first.x1() - originX;
+      double high =
+          row.stream()
+              .mapToDouble(p -> plan.alongX() ? p.y2() - originY : p.x2() - originX)
+              .max()
+              .orElse(low);
+      double least =
+          row.stream()
+              .mapToDouble(p -> plan.alongX() ? p.y1() - originY : p.x1() - originX)
+              .min()
+              .orElse(low);
+      out.element(
+          "li",
+          speech.say(
+              "row",
+              "from",
+              Long.toString(Math.round(least)),
+              "to",
+              Speech.whole(high),
+              "pieces",
+              words.toString()));
+    }
+    out.end("ol");
+  }
+}

@@ -1,0 +1,77 @@
+package underfoot.report.pdf;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.xml.sax.SAXException;
+
+/** Renders a page made for paper as a PDF. Nothing is fetched: the page is all there is. */
+public final class PdfReport {
+  /** The typeface that comes with the library; it is put into the file, so that it looks alike. */
+  private static final String TYPEFACE =
+      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  private static final String FAMILY = "Underfoot";
+
+  private PdfReport() {}
+
+  /**
+   * Renders a page.
+   *
+   * @param page well-formed XHTML, made for paper
+   * @param title the title of the file
+   * @return the PDF
+   * @throws IOException if it cannot be rendered
+   */
+  public static byte[] of(String page, String title) throws IOException {
+    Logger quiet = Logger.getLogger("org.apache");
+    Level before = quiet.getLevel();
+    quiet.setLevel(Level.OFF);
+    XRLog.setLoggingEnabled(false);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
+      PdfRendererBuilder builder = new PdfRendererBuilder();
+      builder.useFastMode();
+      builder.useSVGDrawer(drawings);
+      builder.useUriResolver((base, uri) -> null);
+      builder.useFont(PdfReport::typeface, FAMILY, 400, FontStyle.NORMAL, true);
+      builder.useFont(PdfReport::typeface, FAMILY, 700, FontStyle.NORMAL, true);
+      builder.withW3cDocument(parsed(page), null);
+      builder.withProducer(FAMILY);
+      builder.toStream(out);
+      builder.run();
+    } catch (ParserConfigurationException | SAXException e) {
+      throw new IOException(e);
+    } finally {
+      quiet.setLevel(before);
+    }
+    return out.toByteArray();
+  }
+
+  private static InputStream typeface() {
+    return PdfRendererBuilder.class.getResourceAsStream(TYPEFACE);
+  }
+
+  private static Document parsed(String page)
+      throws ParserConfigurationException, SAXException, IOException {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+    factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+    factory.setNamespaceAware(true);
+    return factory
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)));
+  }
+}

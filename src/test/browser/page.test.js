@@ -1,0 +1,246 @@
+// The page with drawings, looked at by a real browser: nothing is fetched, nothing complains, it fits
+// a phone, it prints, it can be read by those who do not see it, and a scenario's own words stay words.
+import { test, before, after } from 'node:test';
+import assert from 'node:assert/strict';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, dirname, join, resolve } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = resolve(here, '../../..');
+const jar = join(root, 'target/underfoot.jar');
+const breakOut = join(here, 'scenarios/names-that-try-to-break-out.yaml');
+const scenarios = readdirSync(join(root, 'scenarios'))
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => join(root, 'scenarios', name));
+const fullest = scenarios.find((name) => name.includes('chimney-breast'));
+
+function browserPath() {
+  const known = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'];
+  const found = known.find((path) => path && existsSync(path));
+  assert.ok(found, 'no Chromium is installed; name one in CHROMIUM');
+  return found;
+}
+
+let folder;
+let browser;
+
+function made(scenario) {
+  const file = join(folder, basename(scenario) + '.html');
+  if (!existsSync(file)) {
+    const run = spawnSync('java', ['-jar', jar, 'advise', scenario, '--html', file], {
+      encoding: 'utf8',
+    });
+    assert.ok(run.status === 0 || run.status === 4, `${scenario}: ${run.stdout}${run.stderr}`);
+  }
+  return file;
+}
+
+async function opened(scenario, options, look) {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const complaints = [];
+  const requests = [];
+  page.on('console', (message) => complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('dialog', (dialog) => {
+    complaints.push('a dialog: ' + dialog.message());
+    dialog.dismiss();
+  });
+  page.on('request', (request) => requests.push(request.url()));
+  const url = pathToFileURL(made(scenario)).href;
+  await page.goto(url);
+  await look(page);
+  assert.deepEqual(complaints, [], 'the browser complains');
+  assert.deepEqual(requests, [url], 'the page fetches something');
+  await context.close();
+}
+
+before(async () => {
+  assert.ok(existsSync(jar), 'build the program first: mvn package');
+  folder = mkdtempSync(join(tmpdir(), 'underfoot-pages-'));
+  browser = await chromium.launch({
+    executablePath: browserPath(),
+    args: ['--no-sandbox', '--disable-gpu'],
+  });
+});
+
+after(async () => {
+  await browser?.close();
+  if (folder) rmSync(folder, { recursive: true });
+});
+
+for (const scenario of [...scenarios, breakOut]) {
+  test(`${basename(scenario, '.yaml')}: fits a phone, and has names and headings`, async () => {
+    await opened(scenario, { viewport: { width: 360, height: 740 } }, async (page) => {
+      await page.evaluate(() => document.querySelectorAll('details').forEach((d) => (d.open = true)));
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      assert.ok(wide <= 360, `it is ${wide} px wide`);
+      const faults = await page.evaluate(() => {
+        const found = [];
+        const levels = [...document.querySelectorAll('h1,h2,h3,h4')].map((h) => +h.tagName[1]);
+        if (levels.filter((level) => level === 1).length !== 1) found.push('not one first heading');
+        levels.reduce((last, level) => {
+          if (level > last + 1) found.push(`a heading jumps from ${last} to ${level}`);
+          return level;
+        }, 0);
+        document.querySelectorAll('h1,h2,h3,h4,summary,caption,th,a').forEach((one) => {
+          if (!one.textContent.trim()) found.push('nothing said: ' + one.outerHTML.slice(0, 80));
+        });
+        document.querySelectorAll('section').forEach((one) => {
+          const by = document.getElementById(one.getAttribute('aria-labelledby'));
+          if (!by?.textContent.trim()) found.push('a part without a name: ' + one.id);
+        });
+        document.querySelectorAll('svg').forEach((one) => {
+          const ids = (one.getAttribute('aria-labelledby') ?? '').split(' ');
+          if (one.getAttribute('role') !== 'img' || ids.length !== 2) found.push('svg not named');
+          ids.forEach((id) => {
+            if (!document.getElementById(id)?.textContent.trim()) found.push('svg not named: ' + id);
+          });
+        });
+        document.querySelectorAll('input').forEach((one) => {
+          if (!one.closest('label')?.textContent.trim()) found.push('a box without a name');
+        });
+        const ids = [...document.querySelectorAll('[id]')].map((one) => one.id);
+        ids.forEach((id, i) => {
+          if (ids.indexOf(id) !== i) found.push('an id twice: ' + id);
+        });
+        document.querySelectorAll('a[href]').forEach((one) => {
+          const href = one.getAttribute('href');
+          if (!href.startsWith('#') || !document.getElementById(href.slice(1))) {
+            found.push('a link leads nowhere: ' + href);
+          }
+        });
+        document.querySelectorAll('svg text').forEach((one) => {
+          const box = one.getBoundingClientRect();
+          const svg = one.closest('svg').getBoundingClientRect();
+          if (box.left < svg.left - 1 || box.right > svg.right + 1) {
+            found.push('writing runs out of a drawing: ' + one.textContent);
+          }
+        });
+        if (document.documentElement.lang !== 'en-GB') found.push('no language');
+        for (const landmark of ['header', 'main', 'footer', 'nav']) {
+          if (!document.querySelector(landmark)) found.push('no ' + landmark);
+        }
+        return found;
+      });
+      assert.deepEqual(faults, []);
+    });
+  });
+}
+
+for (const colorScheme of ['light', 'dark']) {
+  test(`all writing stands out from its ground, ${colorScheme}`, async () => {
+    await opened(fullest, { viewport: { width: 900, height: 900 }, colorScheme }, async (page) => {
+      await page.evaluate(() => document.querySelectorAll('details').forEach((d) => (d.open = true)));
+      const faint = await page.evaluate(() => {
+        const parse = (colour) => {
+          const n = colour.match(/[\d.]+/g).map(Number);
+          return { rgb: n.slice(0, 3), a: n[3] ?? 1 };
+        };
+        const light = (rgb) => {
+          const [r, g, b] = rgb.map((c) => {
+            const s = c / 255;
+            return s <= 0.03928 ? s / 12.92 : ((s + 0.055) / 1.055) ** 2.4;
+          });
+          return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+        };
+        const ratio = (a, b) => {
+          const [x, y] = [light(a), light(b)].sort((p, q) => q - p);
+          return (x + 0.05) / (y + 0.05);
+        };
+        const ground = (element) => {
+          for (let at = element; at; at = at.parentElement) {
+            const { rgb, a } = parse(getComputedStyle(at).backgroundColor);
+            if (a === 1) return rgb;
+          }
+          return [255, 255, 255];
+        };
+        const found = [];
+        let looked = 0;
+        const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        while (walker.nextNode()) {
+          const parent = walker.currentNode.parentElement;
+          if (!walker.currentNode.data.trim() || parent.closest('title,desc,.halo')) continue;
+          const style = getComputedStyle(parent);
+          const inSvg = parent.closest('svg');
+          const ink = parse(inSvg ? style.fill : style.color).rgb;
+          const size = parseFloat(style.fontSize);
+          const large = size >= 24 || (size >= 18.66 && +style.fontWeight >= 700);
+          const value = ratio(ink, ground(parent));
+          looked++;
+          if (value < (large && !inSvg ? 3 : 4.5)) {
+            found.push(`${value.toFixed(2)}: ${walker.currentNode.data.trim().slice(0, 40)}`);
+          }
+        }
+        return { found, looked };
+      });
+      assert.ok(faint.looked > 300);
+      assert.deepEqual(faint.found, []);
+    });
+  });
+}
+
+test('it prints on A4, folded parts open, the drawings whole', async () => {
+  await opened(fullest, { viewport: { width: 900, height: 900 } }, async (page) => {
+    await page.emulateMedia({ media: 'print' });
+    const shut = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('details.more')].filter(
+          (one) => one.getBoundingClientRect().height < one.firstElementChild.scrollHeight + 8,
+        ).length,
+    );
+    assert.equal(shut, 0, 'folded parts that stay shut on paper');
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    const pages = pdf.match(/\/Type\s*\/Page[^s]/g).length;
+    assert.ok(pages >= 8 && pages <= 26, `${pages} pages`);
+    assert.match(pdf, /\/MediaBox\s*\[\s*0\s+0\s+59[45][\d.]*\s+84[12]/);
+  });
+});
+
+test('it needs no script', async () => {
+  await opened(fullest, { javaScriptEnabled: false }, async (page) => {
+    assert.match(await page.textContent('#answer'), /Sound once put right/);
+    await page.click('.layer summary >> nth=0');
+    assert.ok(await page.isVisible('.layer .spec >> nth=0'));
+  });
+});
+
+test('words of a scenario stay words', async () => {
+  await opened(breakOut, {}, async (page) => {
+    const seen = await page.evaluate(() => ({
+      title: document.title,
+      heading: document.querySelector('h1').textContent,
+      strangers: document.querySelectorAll('script,img,iframe,object,[onload],[onerror]').length,
+      doors: [...document.querySelectorAll('svg text')].filter((one) => one.textContent.includes('</text>'))
+        .length,
+    }));
+    assert.match(seen.heading, /^<\/title><script>document\.title='broken'<\/script> & "quoted"/);
+    assert.match(seen.heading, /עברית العربية 🧱🏠/);
+    assert.match(seen.title, /^<\/title><script>/);
+    assert.equal(seen.strangers, 0);
+    assert.ok(seen.doors > 0, 'the name of a door is written in a drawing');
+  });
+});
+
+test('the set-out is there to work from', async () => {
+  await opened(fullest, {}, async (page) => {
+    const page_ = await page.evaluate(() => document.body.textContent);
+    for (const part of ['Where to start', 'Cuts at each wall', 'Cut list', 'Markers, to take to site']) {
+      assert.ok(page_.includes(part), part);
+    }
+    assert.equal(await page.locator('#tiles svg').count(), 1);
+    assert.equal(await page.locator('#boards svg').count(), 1);
+    assert.equal(await page.locator('#levels svg').count(), 1);
+    assert.ok((await page.locator('#checklist input[type=checkbox]').count()) > 5);
+  });
+});
+
+test('the PDF has pages and words', async () => {
+  const file = join(folder, 'page.pdf');
+  execFileSync('java', ['-jar', jar, 'advise', fullest, '--pdf', file]);
+  assert.ok(statSync(file).size > 20_000);
+});
