@@ -100,6 +100,6 @@
 [consequence][]Order {figure} more tiles than the floor area=insertLogical( draft.concludeAs( "tile waste", "", "{figure}" ) );
 [consequence][]Comb under boards with a notch of {figure}=insertLogical( draft.concludeAs( "board notch", "", "{figure}" ) );
 [consequence][]Comb under membranes with a notch of {figure}=insertLogical( draft.concludeAs( "membrane notch", "", "{figure}" ) );
-[consequence][]Comb with a notch of {figure}=insertLogical( draft.concludeAs( "notch", "", "{figure}" ) );
+[consequence][]Comb with a notch of {figure}=insertLogical( draft.concludeAs( "trowel notch", "", "{figure}" ) );
 [consequence][]Grout the joints with at least class {grade}=insertLogical( draft.grade( "tile", "{grade}" ) );
 [consequence][]Say of the joints that {wording}=insertLogical( draft.say( "tile", "{wording}" ) );

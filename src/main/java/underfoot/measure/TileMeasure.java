@@ -31,7 +31,7 @@ final class TileMeasure implements Measure {
         "%",
         "bow / longest edge: " + Texts.of(bow, "mm") + " / " + Texts.of(edge, "mm"),
         ofBow);
-    bed("tile", "notch", figures, facts, found);
+    bed("tile", "trowel notch", figures, facts, found);
     bed("board", "board notch", figures, facts, found);
     bed("membrane", "membrane notch", figures, facts, found);
     return found.list();

@@ -241,7 +241,7 @@ final class Comparison {
   }
 
   private void notch(String label, StackLayer part) {
-    Fact notch = built.facts().find("notch");
+    Fact notch = built.facts().find("trowel notch");
     if (part.kind().id().equals(TILE_BED) && notch != null) {
       facts.add(
           new Fact(

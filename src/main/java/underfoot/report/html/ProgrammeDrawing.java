@@ -59,7 +59,9 @@ final class ProgrammeDrawing {
               : date(at)
                   .map(Times::dayAndMonth)
                   .orElseGet(() -> speech.say("day", "number", Speech.number(at / A_DAY)));
-      svg.text(x, TOP - 9, words, 8.5, x > WIDTH - 30 ? Anchor.END : Anchor.START);
+      if (x <= WIDTH - 30) { // a word further out would be cut off
+        svg.text(x, TOP - 9, words, 8.5, Anchor.START);
+      }
     }
     for (int i = 0; i < steps.size(); i++) {
       ProgrammeStep step = steps.get(i);
