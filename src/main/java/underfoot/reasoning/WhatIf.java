@@ -18,14 +18,14 @@ import underfoot.scenario.State;
 
 /** What would be decided if what was assumed were otherwise: the floor is thought through again. */
 public final class WhatIf {
-  private final Advisor advisor;
+  private final Advisor quick;
   private final Knowledge knowledge;
 
   /**
    * @param advisor who thinks the floor through again
    */
   public WhatIf(Advisor advisor) {
-    this.advisor = advisor;
+    this.quick = advisor.remembering();
     this.knowledge = advisor.knowledge();
   }
 
@@ -191,7 +191,6 @@ public final class WhatIf {
   /** The changes of each fact tried; only values that change something. */
   private List<List<Otherwise>> tried(Counsel counsel, List<Trial> trials, int facts) {
     Differences differences = new Differences(knowledge);
-    Advisor quick = advisor.remembering();
     List<Otherwise> tried =
         trials.parallelStream()
             .map(
