@@ -19,9 +19,9 @@ import underfoot.report.WhyNotReport;
     name = "why-not",
     mixinStandardHelpOptions = true,
     description = {
-      "Why a material or a way of building is not what is recommended for a floor: the nearest",
-      "build-up with it, the rule that refused it, the fact it failed on, and the smallest change",
-      "that would let it in."
+      "Why something else is not recommended.",
+      "Of a material or a way of building it tells the nearest build-up with it, the rule that",
+      "refused it, the fact it failed on, and the smallest change that would let it in."
     })
 final class WhyNotCommand implements Callable<Integer> {
   private final Surroundings around;

@@ -224,25 +224,22 @@ final class Workbench {
               + String.join(", ", words.nearest(material)));
     }
     Advisor advisor = advisor(planner);
-    Optional<String> never = meant.askedFor().isEmpty() ? words.called(meant) : Optional.empty();
-    Opinion opinion = null;
-    if (never.isPresent()) {
-      // No rule lays it anywhere; what rules say of it is found by proposing it.
-      String proposal = "proposal: x\nlayers:\n  - {kind: " + never.get() + "}\n";
+    WhyNot found = thinking(() -> WhyNot.of(advisor, scenario, meant::isIn));
+    Optional<String> called =
+        found.standing() == WhyNot.Standing.NOT_ASKED_FOR ? words.called(meant) : Optional.empty();
+    Optional<Opinion> opinion = Optional.empty();
+    if (called.isPresent()) {
+      // No rule lays it on this floor; what rules say against it is found by proposing it.
+      String proposal = "proposal: x\nlayers:\n  - {kind: " + called.get() + "}\n";
       Scenario proposed = read(proposals, "", proposal.getBytes(StandardCharsets.UTF_8));
       opinion =
-          thinking(
-              () -> OpinionMaker.make(new Examiner(advisor, kinds).examine(scenario, proposed)));
+          Optional.of(
+              thinking(
+                  () ->
+                      OpinionMaker.make(new Examiner(advisor, kinds).examine(scenario, proposed))));
     }
-    Optional<Opinion> said = Optional.ofNullable(opinion);
-    return thinking(
-        () ->
-            Refusals.of(
-                WhyNot.of(advisor, scenario, meant::isIn),
-                material,
-                meant.askedFor(),
-                said,
-                planner));
+    Optional<Opinion> said = opinion;
+    return thinking(() -> Refusals.of(found, material, meant.askedFor(), said, planner));
   }
 
   private ProposedKinds kinds() throws Complaint {

@@ -26,6 +26,8 @@ import underfoot.reasoning.WhyNot;
 
 /** Puts into words why a material is not what is recommended. */
 public final class Refusals {
+  private static final String OF_THE_WAY = "way-";
+
   private final WhyNot found;
   private final Knowledge knowledge;
   private final Phrases phrases;
@@ -98,7 +100,8 @@ public final class Refusals {
     List<Advice.Say> said = new ArrayList<>();
     for (Opinion.Layer layer : opinion.layers()) {
       for (Opinion.Item item : layer.items()) {
-        if (item.judgement() == Judgement.MUST_NOT) {
+        // What is said of the whole way is said of what else was proposed with it: nothing was.
+        if (item.judgement() == Judgement.MUST_NOT && !item.id().startsWith(OF_THE_WAY)) {
           String text =
               String.join(
                   " ",

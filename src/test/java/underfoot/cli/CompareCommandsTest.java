@@ -134,6 +134,16 @@ class CompareCommandsTest {
   }
 
   @Test
+  void what_must_never_be_laid_is_refused_by_the_rule_that_says_so() {
+    JsonNode pva = json("why-not", HEIGHT, "PVA");
+    assertThat(pva.get("standing").asString()).isEqualTo("must never");
+    assertThat(pva.get("reasons").toString()).contains("CHECK-50");
+    JsonNode plain = json("why-not", HEIGHT, "self-levelling compound");
+    assertThat(plain.get("standing").asString()).isEqualTo("must never");
+    assertThat(plain.get("reasons").toString()).contains("CHECK-51");
+  }
+
+  @Test
   void what_means_nothing_is_wrong_usage_and_gets_the_nearest() {
     Console.Ran ran = Console.run("why-not", HEIGHT, "membran");
     assertThat(ran.exit()).isEqualTo(2);
