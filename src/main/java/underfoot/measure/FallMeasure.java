@@ -1,6 +1,7 @@
 package underfoot.measure;
 
 import java.util.List;
+import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
@@ -11,7 +12,7 @@ import underfoot.working.FallLimits;
 
 /**
  * What the falls to a floor drain come to: the drop from the farthest corner, and how steep the
- * shortest side is. The room is taken as the smallest rectangle round it.
+ * shortest run is, by the real shape of the floor.
  */
 final class FallMeasure implements Measure {
   private static final String GENTLEST = "fall-gentlest";
@@ -30,6 +31,11 @@ final class FallMeasure implements Measure {
     Figure gentlest = figures.get(GENTLEST);
     FallLimits limits = new FallLimits(gentlest.number(), figures.get(STEEPEST).number());
     basis.use(gentlest);
+    Optional<RoomShape> shape = RoomShape.of(scenario).filter(one -> !FallShape.isRectangle(one));
+    if (shape.isPresent()) {
+      ofShape(FallShape.of(shape.get(), Fall.Drain.named(drain)), gentlest, basis, found);
+      return found.list();
+    }
     Worked.with()
         .key("gradient", gentlest.text())
         .key("length", longest, "mm")
@@ -46,6 +52,39 @@ final class FallMeasure implements Measure {
                   found);
             });
     return found.list();
+  }
+
+  /** The falls of a floor that is no rectangle. */
+  private static void ofShape(FallShape shape, Figure gentlest, Basis basis, Findings found) {
+    Fall.Values falls = Fall.of(gentlest.number(), shape.longestRunMm());
+    double steepest = shape.shortestRunMm() / falls.fallMm();
+    String way = "way from the farthest corner, round what stands into the room: ";
+    String how =
+        way
+            + Texts.metres(shape.longestRunMm())
+            + "; fall = that / n: / "
+            + Texts.of(gentlest.number(), "")
+            + ", so "
+            + Texts.of(falls.fallMm(), "mm");
+    found.add("fall height", falls.fallMm(), "mm", how, basis);
+    found.add(
+        "fall steepest",
+        steepest,
+        "",
+        "shortest run from the drain / fall: "
+            + Texts.of(shape.shortestRunMm(), "mm")
+            + " / "
+            + Texts.of(falls.fallMm(), "mm"),
+        basis);
+    falls(
+        new Fall.Values(
+            falls.fallMm(),
+            shape.longestRunMm(),
+            shape.shortestRunMm(),
+            steepest,
+            falls.fallMm() * 2 / 3),
+        basis,
+        found);
   }
 
   /** How thick the mortar is that forms the falls. */

@@ -21,7 +21,7 @@ import underfoot.scenario.ScenarioFaults;
 
 /** What must hold of the choice between build-ups, on floors made up by chance. */
 class ChoosingTest {
-  private static final int FLOORS = Integer.getInteger("choices", 40);
+  private static final int FLOORS = Integer.getInteger("choices", 25);
   private static final double SLIP = 1e-6;
 
   private final Advisor advisor = Floors.advisor();
