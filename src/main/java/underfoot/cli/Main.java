@@ -28,11 +28,14 @@ import underfoot.reasoning.RuleBase;
 public final class Main implements Runnable {
   private static final int LONGEST_QUOTE = 60;
 
-  private static final String MANY = "batch";
+  private static final String INTERVIEW = "ask";
+
+  /** The commands that run longest: they do without what starts quickest. */
+  private static final Set<String> LASTING = Set.of("batch", INTERVIEW);
 
   /** The commands that think a floor through. */
   private static final Set<String> THINKING =
-      Set.of("advise", "why", "why-not", "check", "compare", MANY);
+      Set.of("advise", "why", "why-not", "check", "compare", "batch", INTERVIEW);
 
   @Spec private CommandSpec spec;
 
@@ -45,8 +48,10 @@ public final class Main implements Runnable {
    */
   public static void main(String[] arguments) {
     Supplier<RuleBase> shipped = RuleBase::shipped;
-    if (arguments.length > 1 && THINKING.contains(arguments[0])) {
-      if (!arguments[0].equals(MANY)) { // what starts quickest is not what runs longest
+    if (arguments.length > 0
+        && (arguments.length > 1 || arguments[0].equals(INTERVIEW))
+        && THINKING.contains(arguments[0])) {
+      if (!LASTING.contains(arguments[0])) { // what starts quickest is not what runs longest
         OptionalInt elsewhere = Handover.of(arguments);
         if (elsewhere.isPresent()) {
           System.exit(elsewhere.getAsInt());
@@ -99,6 +104,7 @@ public final class Main implements Runnable {
     CommandLine line =
         new CommandLine(new Main())
             .addSubcommand(new Advise(around))
+            .addSubcommand(new Ask(around))
             .addSubcommand(new Why(around))
             .addSubcommand(new WhyNotCommand(around))
             .addSubcommand(new Compare(around))

@@ -16,6 +16,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.MissingKnowledge;
@@ -36,6 +37,7 @@ import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Examiner;
 import underfoot.reasoning.FloorComparison;
+import underfoot.reasoning.Interview;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.MaterialWords;
 import underfoot.reasoning.RuleBase;
@@ -184,6 +186,22 @@ final class Workbench {
                 : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
           });
     }
+  }
+
+  /** What asks about a floor. */
+  Interview interview() throws Complaint {
+    Knowledge loaded = knowledge();
+    try {
+      InterviewBook order = InterviewBook.load(files, facts());
+      return new Interview(advisor(new Planner(loaded.prices())), order);
+    } catch (KnowledgeFault e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** The advice on a floor that was asked about. */
+  Advice advise(Scenario scenario) throws Complaint {
+    return desk(true).advise(scenario.file(), scenario);
   }
 
   /** Compares two floors. */
