@@ -175,7 +175,7 @@ final class Ask implements Callable<Integer> {
   }
 
   private Integer serve(Workbench bench, Answers begun, PrintWriter out) throws Complaint {
-    try (PageServer server = new PageServer(bench, begun, port)) {
+    try (PageServer server = new PageServer(new PageDesk(bench, begun), port)) {
       out.println("Open this address in a browser on this machine; Ctrl-C stops it:");
       out.println(server.address());
       out.flush();

@@ -360,7 +360,7 @@ final class Talk {
     List<WhatIf.Otherwise> hangs = interview.why(answers, place).changes();
     say(
         (assumed.isEmpty()
-                ? "Not known: nothing is taken for it"
+                ? "Not known, and not taken for granted: it is to be found out"
                 : "Not known: taken as " + assumed)
             + (hangs.isEmpty() ? "." : ". What hangs on it:"),
         Tone.CARE);

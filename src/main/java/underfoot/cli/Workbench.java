@@ -68,6 +68,7 @@ final class Workbench {
   private final Supplier<RuleBase> shipped;
   private FactBook facts;
   private Knowledge knowledge;
+  private RuleBase compiled;
 
   /** The rule base that came with the program, or a person's own copy if a folder is given. */
   Workbench(Path folder, Surroundings around, PrintWriter err) throws Complaint {
@@ -171,7 +172,8 @@ final class Workbench {
       return advise(name, scenario(name, content));
     }
 
-    private Advice advise(String name, Scenario scenario) throws Complaint {
+    /** Advises on a scenario that was already read. */
+    Advice advise(String name, Scenario scenario) throws Complaint {
       Planner planner = new Planner(prices(name, scenario, loaded));
       Advisor advisor = new Advisor(compiled, loaded, planner);
       return thinking(
@@ -328,9 +330,12 @@ final class Workbench {
   }
 
   private RuleBase compile() throws Complaint {
+    if (compiled != null) {
+      return compiled;
+    }
     long start = System.nanoTime();
     try {
-      RuleBase compiled = RuleBase.compile(files);
+      compiled = RuleBase.compile(files);
       double seconds = (System.nanoTime() - start) / 1e9;
       err.println(
           String.format(

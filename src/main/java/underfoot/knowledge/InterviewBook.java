@@ -151,6 +151,14 @@ public final class InterviewBook {
     return Optional.empty();
   }
 
+  /** The words by which a fact may be known by and large, {@code unknown} left out. */
+  public List<String> loosely(FactDefinition fact) {
+    Help help = helps.get(fact.key());
+    List<String> words = new ArrayList<>(help == null ? List.of() : help.taken().keySet());
+    words.remove("unknown");
+    return words;
+  }
+
   private static String plain(String words) {
     return words.strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9&]+", " ").strip();
   }
