@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -24,7 +25,7 @@ import underfoot.reasoning.RuleBase;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "What to put under floor tiles, layer by layer, and why.",
-    footer = {"", "Begin with: underfoot advise SCENARIO"})
+    footer = {"", "Begin with: underfoot ask, or underfoot advise SCENARIO"})
 public final class Main implements Runnable {
   private static final int LONGEST_QUOTE = 60;
 
@@ -112,7 +113,9 @@ public final class Main implements Runnable {
             .addSubcommand(new Check(around))
             .addSubcommand(new Rules(around))
             .addSubcommand(new WorkOut())
-            .addSubcommand(new Schema(around));
+            .addSubcommand(new Schema(around))
+            .addSubcommand(new AutoComplete.GenerateCompletion())
+            .addSubcommand(new ManualPage());
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));
@@ -157,6 +160,6 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Name a command: advise, why, rules, …");
+    throw new ParameterException(spec.commandLine(), "Name a command: ask, advise, why, rules, …");
   }
 }

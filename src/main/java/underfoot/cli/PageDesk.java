@@ -262,8 +262,12 @@ final class PageDesk {
     json.writeArrayPropertyStart("questions");
     for (Place place : interview.inOrder(answers)) {
       boolean matters = open.contains(place);
+      // Drawn rather than asked: a plan also tells amounts, whatever hangs on it.
+      boolean drawn =
+          answers.complete()
+              && (place.fact().kind() == Kind.POINTS || place.fact().kind() == Kind.READINGS);
       boolean alone = place.fact().kind() == Kind.CHOICE && place.fact().of().size() == 1;
-      if (!alone && (matters || answers.has(place))) {
+      if (!alone && (matters || drawn || answers.has(place))) {
         question(json, place, matters);
       }
     }

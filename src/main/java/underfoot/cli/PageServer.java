@@ -197,7 +197,7 @@ final class PageServer implements AutoCloseable {
     headers.set(
         "Content-Security-Policy",
         "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
-            + " img-src 'self'; form-action 'none'; frame-ancestors 'none'; base-uri 'none'");
+            + " img-src 'self' data:; form-action 'none'; frame-ancestors 'none'; base-uri 'none'");
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     exchange.sendResponseHeaders(code, bytes.length);
     exchange.getResponseBody().write(bytes);

@@ -412,7 +412,7 @@ final class Talk {
         (id, one) -> {
           String key = id.replaceAll("@.*", "");
           FactDefinition fact = answers.book().find(key).orElseThrow();
-          if (!fact.key().equals("room.use") && first.size() < FIRST_THINGS - 1) {
+          if (!fact.key().equals("room.use") && first.isEmpty()) {
             first.add(
                 "Is it "
                     + one.value()

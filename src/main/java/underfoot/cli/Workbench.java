@@ -120,6 +120,11 @@ final class Workbench {
 
   /** What tells this rule base from others: the beginning of a digest of its files. */
   String ruleBaseId() {
+    return idOf(files);
+  }
+
+  /** The same for any rule base. */
+  static String idOf(RuleFiles files) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       for (String folder :

@@ -1,6 +1,7 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Because;
@@ -41,6 +44,9 @@ public final class Interview {
   private final Advisor advisor;
   private final InterviewBook order;
   private final Differences differences;
+
+  /** The floor tried last: not knowing more leaves it as it is, so what was tried still holds. */
+  private final AtomicReference<Trials> last = new AtomicReference<>();
 
   /**
    * @param advisor who thinks the floors through
@@ -150,7 +156,7 @@ public final class Interview {
     if (!missing.isEmpty()) {
       return Optional.of(missing.get(0));
     }
-    Trials trials = new Trials(answers.scenario());
+    Trials trials = trials(answers);
     List<Place> places = unanswered(answers);
     Optional<Place> soon = places.parallelStream().filter(trials::soonMatter).findFirst();
     return soon.isPresent() ? soon : places.parallelStream().filter(trials::matter).findFirst();
@@ -162,7 +168,7 @@ public final class Interview {
     if (!missing.isEmpty()) {
       return missing;
     }
-    Trials trials = new Trials(answers.scenario());
+    Trials trials = trials(answers);
     return unanswered(answers).parallelStream().filter(trials::soonMatter).toList();
   }
 
@@ -172,8 +178,20 @@ public final class Interview {
     if (!missing.isEmpty()) {
       return missing;
     }
-    Trials trials = new Trials(answers.scenario());
+    Trials trials = trials(answers);
     return unanswered(answers).parallelStream().filter(trials::matter).toList();
+  }
+
+  private Trials trials(Answers answers) {
+    Map<String, String> known = new TreeMap<>(answers.said());
+    known.values().removeIf(Answers.UNKNOWN::equals);
+    Trials before = last.get();
+    if (before != null && before.known.equals(known)) {
+      return before;
+    }
+    Trials now = new Trials(known, answers.scenario());
+    last.set(now);
+    return now;
   }
 
   private List<Place> required(Answers answers) {
@@ -276,6 +294,9 @@ public final class Interview {
                   }
                 }
               }
+              if (weight[0] > 0) { // what could stop the work is as weighty as any other such
+                Arrays.fill(weight, 1, weight.length, 0);
+              }
               String taken = assumed.getOrDefault(place.id(), "");
               return new Weighed(new Hanging(place, taken, changes), weight);
             })
@@ -330,19 +351,23 @@ public final class Interview {
     private final Scenario scenario;
     private final Advisor quick = advisor.remembering();
     private final Gist now;
+    private final Map<String, String> known;
+    private final Map<String, Boolean> tried = new ConcurrentHashMap<>();
 
-    Trials(Scenario scenario) {
+    Trials(Map<String, String> known, Scenario scenario) {
+      this.known = known;
       this.scenario = scenario;
       this.now = Gist.of(quick.advise(scenario));
     }
 
     /** With the likely values; what only others change is asked after those. */
     boolean soonMatter(Place place) {
-      return matter(place, spoken(scenario, place));
+      return tried.computeIfAbsent(
+          "soon " + place.id(), id -> matter(place, spoken(scenario, place)));
     }
 
     boolean matter(Place place) {
-      return matter(place, values(scenario, place));
+      return tried.computeIfAbsent(place.id(), id -> matter(place, values(scenario, place)));
     }
 
     private boolean matter(Place place, List<String> values) {
