@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import underfoot.buildup.Remedy;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.RuleNote;
@@ -394,7 +395,11 @@ final class Talk {
               line.append(Math.round(least) == Math.round(most) ? "" : " to " + Math.round(most));
               line.append(" mm");
             });
-    int first = counsel.of(underfoot.buildup.Remedy.class).size();
+    long first =
+        counsel.of(Remedy.class).stream()
+            .map(one -> one.wording() + '@' + one.about())
+            .distinct()
+            .count();
     if (first > 0) {
       line.append("; ").append(first).append(first == 1 ? " thing" : " things").append(" first");
     }

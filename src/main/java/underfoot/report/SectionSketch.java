@@ -10,8 +10,8 @@ import underfoot.plan.Advice.Layer;
  * still be seen, so not to scale; the figures beside them are true.
  */
 public final class SectionSketch {
-  private static final int WIDTH = 340;
-  private static final int BAND = 110;
+  private static final int WIDTH = 400;
+  private static final int BAND = 64;
   private static final int LEAST = 22;
   private static final int EDGE = 8;
   private static final double PER_MM = 1.6;
