@@ -110,7 +110,7 @@ class InterviewTest {
   @Test
   void every_fact_has_a_question_in_plain_words() {
     assertThat(BOOK.definitions())
-        .allSatisfy(fact -> assertThat(fact.ask()).as(fact.key()).endsWith("?"));
+        .allSatisfy(fact -> assertThat(fact.ask().contains("?")).as(fact.key()).isTrue());
   }
 
   @Test
