@@ -25,6 +25,7 @@ import java.util.concurrent.Executors;
 final class PageServer implements AutoCloseable {
   private static final int TOKEN_BYTES = 18;
   private static final int MOST_BODY = 1_200_000;
+  private static final int MOST_DROPPED = 4_000_000;
   private static final int BACKLOG = 16;
   private static final int WORKERS = 4;
   private static final int FINE = 200;
@@ -177,6 +178,7 @@ final class PageServer implements AutoCloseable {
     }
     byte[] body = exchange.getRequestBody().readNBytes(MOST_BODY + 1);
     if (body.length > MOST_BODY) {
+      exchange.getRequestBody().skip(MOST_DROPPED); // or the answer would be lost on the way
       send(exchange, TOO_LARGE, "text/plain; charset=utf-8", "That is too much.");
       return;
     }
