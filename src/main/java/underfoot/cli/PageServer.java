@@ -178,7 +178,7 @@ final class PageServer implements AutoCloseable {
     }
     byte[] body = exchange.getRequestBody().readNBytes(MOST_BODY + 1);
     if (body.length > MOST_BODY) {
-      exchange.getRequestBody().skip(MOST_DROPPED); // or the answer would be lost on the way
+      exchange.getRequestBody().readNBytes(MOST_DROPPED); // or the answer would be lost on the way
       send(exchange, TOO_LARGE, "text/plain; charset=utf-8", "That is too much.");
       return;
     }
