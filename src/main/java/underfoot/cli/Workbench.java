@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LessonBook;
@@ -43,6 +44,7 @@ import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Examiner;
 import underfoot.reasoning.Fired;
 import underfoot.reasoning.FloorComparison;
+import underfoot.reasoning.Interview;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.MaterialWords;
 import underfoot.reasoning.RuleBase;
@@ -75,6 +77,7 @@ final class Workbench {
   private final Supplier<RuleBase> shipped;
   private FactBook facts;
   private Knowledge knowledge;
+  private RuleBase compiled;
 
   /** The rule base that came with the program, or a person's own copy if a folder is given. */
   Workbench(Path folder, Surroundings around, PrintWriter err) throws Complaint {
@@ -126,6 +129,11 @@ final class Workbench {
 
   /** What tells this rule base from others: the beginning of a digest of its files. */
   String ruleBaseId() {
+    return idOf(files);
+  }
+
+  /** The same for any rule base. */
+  static String idOf(RuleFiles files) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       for (String folder :
@@ -179,7 +187,8 @@ final class Workbench {
       return advise(name, scenario(name, content));
     }
 
-    private Advice advise(String name, Scenario scenario) throws Complaint {
+    /** Advises on a scenario that was already read. */
+    Advice advise(String name, Scenario scenario) throws Complaint {
       Planner planner = new Planner(prices(name, scenario, loaded));
       Advisor advisor = new Advisor(compiled, loaded, planner);
       return thinking(
@@ -196,6 +205,22 @@ final class Workbench {
                 : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
           });
     }
+  }
+
+  /** What asks about a floor. */
+  Interview interview() throws Complaint {
+    Knowledge loaded = knowledge();
+    try {
+      InterviewBook order = InterviewBook.load(files, facts());
+      return new Interview(advisor(new Planner(loaded.prices())), order);
+    } catch (KnowledgeFault e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** The advice on a floor that was asked about. */
+  Advice advise(Scenario scenario) throws Complaint {
+    return desk(true).advise(scenario.file(), scenario);
   }
 
   /** Compares two floors. */
@@ -385,9 +410,12 @@ final class Workbench {
   }
 
   private RuleBase compile() throws Complaint {
+    if (compiled != null) {
+      return compiled;
+    }
     long start = System.nanoTime();
     try {
-      RuleBase compiled = RuleBase.compile(files);
+      compiled = RuleBase.compile(files);
       double seconds = (System.nanoTime() - start) / 1e9;
       err.println(
           String.format(
