@@ -52,8 +52,10 @@ final class Vocabulary {
    * @param said how it is written, slots in braces
    * @param pattern what it takes
    * @param slots the names of its slots, in the order of the pattern's groups
+   * @param stands what it stands for, slots in braces
    */
-  record Sentence(String file, int line, String said, Pattern pattern, List<String> slots) {
+  record Sentence(
+      String file, int line, String said, Pattern pattern, List<String> slots, String stands) {
     /** How many characters it says of its own; of two that take a line the longer is meant. */
     int words() {
       return SLOT.matcher(said).replaceAll("").length();
@@ -66,7 +68,16 @@ final class Vocabulary {
    * @param sentence the first sentence that takes it
    * @param slots what stands in its slots
    */
-  record Said(Sentence sentence, Map<String, String> slots) {}
+  record Said(Sentence sentence, Map<String, String> slots) {
+    /** What the line stands for. */
+    String stands() {
+      String filled = sentence.stands();
+      for (Map.Entry<String, String> slot : slots.entrySet()) {
+        filled = filled.replace("{" + slot.getKey() + "}", slot.getValue());
+      }
+      return filled;
+    }
+  }
 
   static Vocabulary read(RuleFiles files, List<RuleFaults.Fault> faults) {
     Vocabulary vocabulary = new Vocabulary();
@@ -97,7 +108,8 @@ final class Vocabulary {
                   number,
                   entry.group(2),
                   Pattern.compile(regex(entry.group(2))),
-                  slots(entry.group(2)));
+                  slots(entry.group(2)),
+                  stands);
           (condition ? vocabulary.conditions : vocabulary.consequences).add(sentence);
         } catch (PatternSyntaxException e) {
           faults.add(new RuleFaults.Fault(path, number, "the sentence's pattern is not closed"));
