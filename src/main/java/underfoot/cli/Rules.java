@@ -35,6 +35,11 @@ final class Rules implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON.")
   private boolean json;
 
+  @Option(
+      names = "--lint",
+      description = "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
+  private boolean lint;
+
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
@@ -47,6 +52,9 @@ final class Rules implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Page page = around.page(width);
     Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    if (lint) {
+      return Linting.run(bench, json, out);
+    }
     RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge());
     if (json) {
       if (ids.size() > 1) {

@@ -44,6 +44,8 @@ public final class Lint {
   private static final Pattern OFFERS = Pattern.compile("draft\\.offer\\( \"([^\"]*)\"");
   private static final Pattern GRADES =
       Pattern.compile("draft\\.grade\\( \"([^\"]*)\", \"([^\"]*)\"");
+  private static final Pattern UNLIKE =
+      Pattern.compile("\\btext (?:!=|not in \\() (\"[^)]*\")");
   private static final Pattern AMONG = Pattern.compile("\\btext in \\( ([^)]*) \\)");
   private static final Pattern EXCEPT = Pattern.compile("not Conclusion\\( rule == \"([^\"]*)\" \\)");
 
@@ -55,6 +57,7 @@ public final class Lint {
   private final Map<RuleText, List<String>> conditions = new LinkedHashMap<>();
   private final Map<RuleText, List<String>> conclusions = new LinkedHashMap<>();
   private final Map<String, Set<String>> formulas = new HashMap<>();
+  private final Map<String, Map<String, Set<String>>> allowedBefore = new HashMap<>();
 
   private Lint(RuleFiles files, Knowledge knowledge) throws RuleFaults, KnowledgeFault {
     this.files = files;
@@ -332,26 +335,68 @@ public final class Lint {
         return true;
       }
     }
-    List<String> all = new ArrayList<>(conditions.get(one));
-    all.addAll(conditions.get(other));
-    for (String line : all) {
-      if (all.contains("not " + line)) {
-        return true;
+    return denies(one, other) || denies(other, one)
+        || compared(one, other) || compared(other, one);
+  }
+
+  /** Whether one rule asks that not be, or not be known, which another needs. */
+  private boolean denies(RuleText one, RuleText other) {
+    Map<String, Set<String>> needs = allowed(other, 0);
+    List<String> named = names(other);
+    Map<String, Set<String>> denied = new HashMap<>();
+    for (String line : conditions.get(one)) {
+      Matcher says = SAYS.matcher(line);
+      Matcher name = NAME.matcher(line);
+      boolean not = line.startsWith("not Fact(");
+      if (not && says.find()) {
+        denied.computeIfAbsent(says.group(1), n -> new HashSet<>()).add(says.group(2));
+      } else if (name.find()) {
+        Matcher unlike = UNLIKE.matcher(line);
+        if (unlike.find() && !not) {
+          denied
+              .computeIfAbsent(name.group(1), n -> new HashSet<>())
+              .addAll(List.of(unlike.group(1).replace("\"", "").split(", ")));
+        } else if (not && !line.contains("text") && named.contains(name.group(1))) {
+          return true;
+        } else if (line.startsWith("Unknown(")
+            && named.contains(name.group(1))
+            && !assumed(name.group(1))) {
+          return true;
+        }
       }
-      if (line.startsWith("exists ") && all.contains("not " + line.substring("exists ".length()))) {
-        return true;
-      }
-      Matcher unlike = Pattern.compile("name == \"([^\"]*)\".*text != \"([^\"]*)\"").matcher(line);
-      if (unlike.find()
-          && (only(asked, unlike) || only(allowed(other, 0), unlike))) {
+    }
+    for (Map.Entry<String, Set<String>> no : denied.entrySet()) {
+      Set<String> must = needs.get(no.getKey());
+      if (must != null && no.getValue().containsAll(must)) {
         return true;
       }
     }
-    return compared(one, other) || compared(other, one);
+    return conditions.get(other).stream()
+        .map(line -> line.startsWith("exists ") ? line.substring("exists ".length()) : line)
+        .anyMatch(line -> conditions.get(one).contains("not " + line));
   }
 
-  private static boolean only(Map<String, Set<String>> asked, Matcher unlike) {
-    return Set.of(unlike.group(2)).equals(asked.get(unlike.group(1)));
+  /** The names of the facts that a rule needs to be there. */
+  private List<String> names(RuleText rule) {
+    List<String> names = new ArrayList<>();
+    for (String line : conditions.get(rule)) {
+      Matcher one = ONE.matcher(line);
+      while (one.find()) {
+        if (one.group(3).equals("Fact") && !"not ".equals(one.group(1))) {
+          Matcher says = SAYS.matcher(one.group(4));
+          Matcher name = NAME.matcher(one.group(4));
+          names.add(says.find() ? says.group(1) : name.find() ? name.group(1) : "");
+        }
+      }
+    }
+    return names;
+  }
+
+  private boolean assumed(String name) {
+    return conclusions.values().stream()
+        .flatMap(List::stream)
+        .map(CONCLUDES::matcher)
+        .anyMatch(concludes -> concludes.find() && concludes.group(2).equals(name));
   }
 
   /**
@@ -359,6 +404,16 @@ public final class Lint {
    * because only some rules conclude that.
    */
   private Map<String, Set<String>> allowed(RuleText rule, int depth) {
+    String key = depth + rule.note().id();
+    Map<String, Set<String>> known = allowedBefore.get(key);
+    if (known == null) {
+      known = workOutAllowed(rule, depth);
+      allowedBefore.put(key, known);
+    }
+    return known;
+  }
+
+  private Map<String, Set<String>> workOutAllowed(RuleText rule, int depth) {
     Map<String, Set<String>> allowed = new HashMap<>();
     for (String line : conditions.get(rule)) {
       Matcher one = ONE.matcher(line);
@@ -411,7 +466,7 @@ public final class Lint {
             && values.contains(concludes.group(3))) {
           Map<String, Set<String>> of = allowed(rule, depth + 1);
           if (any == null) {
-            any = of;
+            any = new HashMap<>(of);
           } else {
             any.keySet().retainAll(of.keySet());
             any.replaceAll(
