@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
@@ -41,6 +42,8 @@ final class Vocabulary {
       Pattern.compile(
           "insertLogical\\( draft\\.[a-zA-Z]+\\( " + ARGUMENT + "(?:, " + ARGUMENT + ")* \\) \\);");
 
+  private final Map<String, Optional<Said>> saidConditions = new ConcurrentHashMap<>();
+  private final Map<String, Optional<Said>> saidConsequences = new ConcurrentHashMap<>();
   private final List<Sentence> conditions = new ArrayList<>();
   private final List<Sentence> consequences = new ArrayList<>();
 
@@ -162,12 +165,12 @@ final class Vocabulary {
 
   /** How a line after {@code when} is taken; empty if it is no sentence. */
   Optional<Said> condition(String line) {
-    return read(conditions, line);
+    return saidConditions.computeIfAbsent(line, one -> read(conditions, one));
   }
 
   /** How a line after {@code then} is taken; empty if it is no sentence. */
   Optional<Said> consequence(String line) {
-    return read(consequences, line);
+    return saidConsequences.computeIfAbsent(line, one -> read(consequences, one));
   }
 
   /**
