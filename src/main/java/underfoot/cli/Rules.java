@@ -37,7 +37,8 @@ final class Rules implements Callable<Integer> {
 
   @Option(
       names = "--lint",
-      description = "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
+      description =
+          "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
   private boolean lint;
 
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")

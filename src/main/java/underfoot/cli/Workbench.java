@@ -118,7 +118,9 @@ final class Workbench {
     }
   }
 
-  /** What is wrong with the rule base though it can be used, and which floors it has no answer to. */
+  /**
+   * What is wrong with the rule base though it can be used, and which floors it has no answer to.
+   */
   List<RuleFaults.Fault> lint() throws Complaint {
     Knowledge loaded = knowledge();
     try {

@@ -35,19 +35,21 @@ public final class Lint {
   private static final String FORMULAS = "read-by-formulas.yaml";
   private static final Pattern WORD = Pattern.compile("[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*");
   private static final Pattern ONE =
-      Pattern.compile("(not |exists )?(?:(\\$\\w+) : )?(\\w+)\\( ([^()]*(?:\\([^()]*\\)[^()]*)*)\\)");
+      Pattern.compile(
+          "(not |exists )?(?:(\\$\\w+) : )?(\\w+)\\( ([^()]*(?:\\([^()]*\\)[^()]*)*)\\)");
   private static final Pattern SAYS = Pattern.compile("says == \"([^\":]+): ([^\"]*)\"");
   private static final Pattern NAME = Pattern.compile("\\bname == \"([^\"]*)\"");
   private static final Pattern TEXT = Pattern.compile("\\btext == \"([^\"]*)\"");
   private static final Pattern CONCLUDES =
-      Pattern.compile("draft\\.(assume|conclude|assumeAs|concludeAs)\\( \"([^\"]*)\", [^,]+, \"([^\"]*)\"");
+      Pattern.compile(
+          "draft\\.(assume|conclude|assumeAs|concludeAs)\\( \"([^\"]*)\", [^,]+, \"([^\"]*)\"");
   private static final Pattern OFFERS = Pattern.compile("draft\\.offer\\( \"([^\"]*)\"");
   private static final Pattern GRADES =
       Pattern.compile("draft\\.grade\\( \"([^\"]*)\", \"([^\"]*)\"");
-  private static final Pattern UNLIKE =
-      Pattern.compile("\\btext (?:!=|not in \\() (\"[^)]*\")");
+  private static final Pattern UNLIKE = Pattern.compile("\\btext (?:!=|not in \\() (\"[^)]*\")");
   private static final Pattern AMONG = Pattern.compile("\\btext in \\( ([^)]*) \\)");
-  private static final Pattern EXCEPT = Pattern.compile("not Conclusion\\( rule == \"([^\"]*)\" \\)");
+  private static final Pattern EXCEPT =
+      Pattern.compile("not Conclusion\\( rule == \"([^\"]*)\" \\)");
 
   private final RuleFiles files;
   private final Knowledge knowledge;
@@ -335,8 +337,7 @@ public final class Lint {
         return true;
       }
     }
-    return denies(one, other) || denies(other, one)
-        || compared(one, other) || compared(other, one);
+    return denies(one, other) || denies(other, one) || compared(one, other) || compared(other, one);
   }
 
   /** Whether one rule asks that not be, or not be known, which another needs. */

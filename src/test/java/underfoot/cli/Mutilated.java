@@ -8,10 +8,53 @@ import java.util.Random;
 /** Damages a text as people, editors and ill will do. The same seed does the same damage. */
 final class Mutilated {
   private static final String[] WORDS = {
-    "unknown", "yes", "-1 mm", "1e999 m", "0 m", "NaN", "null", "~", "{", "}", "[", "]", "[[[[", ": ",
-    "- ", "\t", "\"", "'", "&a", "*a", "!!java.net.URL", "<<: *a", "%TAG", "---\n", "...", "|", ">",
-    "#", "\u0000", "\u202e", "\ud83d\ude00", "é", "1/0 in", "12 ft 6 in", "999999999999 mm", "°", "½",
-    "$(x)", "../../etc", "x".repeat(3000), "?", ",", "\r\n", "\ufeff", "0x10", "1_000", "2026-02-30"
+    "unknown",
+    "yes",
+    "-1 mm",
+    "1e999 m",
+    "0 m",
+    "NaN",
+    "null",
+    "~",
+    "{",
+    "}",
+    "[",
+    "]",
+    "[[[[",
+    ": ",
+    "- ",
+    "\t",
+    "\"",
+    "'",
+    "&a",
+    "*a",
+    "!!java.net.URL",
+    "<<: *a",
+    "%TAG",
+    "---\n",
+    "...",
+    "|",
+    ">",
+    "#",
+    "\u0000",
+    "\u202e",
+    "\ud83d\ude00",
+    "é",
+    "1/0 in",
+    "12 ft 6 in",
+    "999999999999 mm",
+    "°",
+    "½",
+    "$(x)",
+    "../../etc",
+    "x".repeat(3000),
+    "?",
+    ",",
+    "\r\n",
+    "\ufeff",
+    "0x10",
+    "1_000",
+    "2026-02-30"
   };
 
   private Mutilated() {}
@@ -64,8 +107,7 @@ final class Mutilated {
     return String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
   }
 
-  private static byte[] join(
-      byte[] first, int a, int b, byte[] middle, byte[] last, int c, int d) {
+  private static byte[] join(byte[] first, int a, int b, byte[] middle, byte[] last, int c, int d) {
     ByteArrayOutputStream joined = new ByteArrayOutputStream();
     joined.write(first, a, b - a);
     joined.writeBytes(middle);

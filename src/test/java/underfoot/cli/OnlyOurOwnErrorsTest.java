@@ -25,8 +25,7 @@ class OnlyOurOwnErrorsTest {
   private static final int INPUTS = Integer.getInteger("inputs", 150);
   private static final long SEED = Long.getLong("seed", 20261125L);
   private static final long MOST_MILLIS = 20_000;
-  private static final String FLOOR =
-      "scenarios/utility-room-over-a-cellar-on-old-boards.yaml";
+  private static final String FLOOR = "scenarios/utility-room-over-a-cellar-on-old-boards.yaml";
 
   @TempDir private Path folder;
 
@@ -86,11 +85,54 @@ class OnlyOurOwnErrorsTest {
   @Test
   void of_a_command_line_of_any_words() throws Exception {
     String[] words = {
-      "advise", "why", "why-not", "check", "compare", "rules", "work-out", "schema", "batch", "ask",
-      "lesson", "--json", "--html", "--rules", "--with", "--width", "--help", "--version", "--lint",
-      "-", "", " ", FLOOR, "scenarios", "no-such-file.yaml", "TMB-10", "joists.clear span=3.4 m", "=",
-      "x=", "-1", "999999999999", "1e9", "\u0000", "\ud83d\ude00", "--", "---", "@file", "@", "%s", "..",
-      "/", "*", "foam-core board", "area=-1", "--proposal", "-h", "span=NaN", "x".repeat(5000)
+      "advise",
+      "why",
+      "why-not",
+      "check",
+      "compare",
+      "rules",
+      "work-out",
+      "schema",
+      "batch",
+      "ask",
+      "lesson",
+      "--json",
+      "--html",
+      "--rules",
+      "--with",
+      "--width",
+      "--help",
+      "--version",
+      "--lint",
+      "-",
+      "",
+      " ",
+      FLOOR,
+      "scenarios",
+      "no-such-file.yaml",
+      "TMB-10",
+      "joists.clear span=3.4 m",
+      "=",
+      "x=",
+      "-1",
+      "999999999999",
+      "1e9",
+      "\u0000",
+      "\ud83d\ude00",
+      "--",
+      "---",
+      "@file",
+      "@",
+      "%s",
+      "..",
+      "/",
+      "*",
+      "foam-core board",
+      "area=-1",
+      "--proposal",
+      "-h",
+      "span=NaN",
+      "x".repeat(5000)
     };
     Random random = new Random(SEED);
     int lines = INPUTS;
@@ -110,8 +152,7 @@ class OnlyOurOwnErrorsTest {
 
   @Test
   void of_what_is_very_large() throws Exception {
-    String head =
-        "scenario: Large\npractice: uk\nsubfloor: {deck: concrete slab}\nheating: none\n";
+    String head = "scenario: Large\npractice: uk\nsubfloor: {deck: concrete slab}\nheating: none\n";
     String tile = "tile: {material: ceramic, length: 300 mm, width: 300 mm}\n";
     String room = "room: {use: hall, outline: [[0 m, 0 m], [9 m, 0 m], [9 m, 9 m], [0 m, 9 m]]}\n";
     large("a scenario of 3 MB", head + room + tile + "# x\n".repeat(800_000));
@@ -132,12 +173,14 @@ class OnlyOurOwnErrorsTest {
     for (int i = 0; i < 500; i++) {
       double angle = 2 * Math.PI * i / 500;
       double radius = i % 2 == 0 ? 5 : 4.9;
-      corners.append(i == 0 ? "" : ", ").append(
-          String.format(
-              java.util.Locale.ROOT,
-              "[%.3f m, %.3f m]",
-              6 + radius * Math.cos(angle),
-              6 + radius * Math.sin(angle)));
+      corners
+          .append(i == 0 ? "" : ", ")
+          .append(
+              String.format(
+                  java.util.Locale.ROOT,
+                  "[%.3f m, %.3f m]",
+                  6 + radius * Math.cos(angle),
+                  6 + radius * Math.sin(angle)));
     }
     large("500 corners", head + tile + "room: {use: hall, outline: [" + corners + "]}\n");
     large(

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.fail;
 import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -51,8 +50,7 @@ class EveryFloorIsAnsweredTest {
       for (int j = i + 1; j < CHOICES.size(); j++) {
         for (String one : choices(CHOICES.get(i))) {
           for (String other : choices(CHOICES.get(j))) {
-            Map<String, String> fixed =
-                Map.of(CHOICES.get(i), one, CHOICES.get(j), other);
+            Map<String, String> fixed = Map.of(CHOICES.get(i), one, CHOICES.get(j), other);
             made++;
             boolean possible = false;
             for (int tries = 0; tries < TRIES && !possible; tries++) {
@@ -111,7 +109,12 @@ class EveryFloorIsAnsweredTest {
 
   private static void report(List<String> wrong, int made, int answered) {
     System.getLogger("underfoot.walk")
-        .log(Level.INFO, "{0} combinations made up, {1} answered, {2} are contradictions", made, answered, made - answered);
+        .log(
+            Level.INFO,
+            "{0} combinations made up, {1} answered, {2} are contradictions",
+            made,
+            answered,
+            made - answered);
     if (!wrong.isEmpty()) {
       Map<String, Integer> sorts = new TreeMap<>();
       wrong.forEach(one -> sorts.merge(one.lines().findFirst().orElse(""), 1, Integer::sum));

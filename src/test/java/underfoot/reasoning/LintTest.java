@@ -76,7 +76,9 @@ class LintTest {
       }
       for (String name : listed.list()) {
         String stem = name.endsWith("-") ? name.substring(0, name.length() - 1) : name;
-        if (!program.contains(stem) && !joined(stem, program) && !program.contains("\"" + stem.split("-")[0])) {
+        if (!program.contains(stem)
+            && !joined(stem, program)
+            && !program.contains("\"" + stem.split("-")[0])) {
           missing.add(listed.name() + ": " + name);
         }
       }

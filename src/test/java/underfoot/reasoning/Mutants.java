@@ -56,12 +56,14 @@ final class Mutants {
       RuleText rule = rules.get(i);
       RuleText next = rules.get((i + 1) % rules.size());
       all.add(new Mutant("rule deleted", rule, "", ""));
-      all.add(
-          new Mutant(
-              "reason swapped",
-              rule,
-              "the reason of " + next.note().id(),
-              text(rule, rule.note().id(), next.note().reason(), rule.when(), rule.then())));
+      if (!next.note().reason().equals(rule.note().reason())) {
+        all.add(
+            new Mutant(
+                "reason swapped",
+                rule,
+                "the reason of " + next.note().id(),
+                text(rule, rule.note().id(), next.note().reason(), rule.when(), rule.then())));
+      }
       swapped(rule, rule.when(), true, all);
       swapped(rule, rule.then(), false, all);
     }
@@ -78,8 +80,11 @@ final class Mutants {
         boolean leans =
             stands(line, true).contains("$thing :")
                 && (when.stream().anyMatch(one -> stands(one, true).contains("$thing."))
-                    || rule.then().stream().anyMatch(one -> stands(one, false).contains("$thing.")));
-        if (!leans && !when.isEmpty()) {
+                    || rule.then().stream()
+                        .anyMatch(one -> stands(one, false).contains("$thing.")));
+        boolean always =
+            line.equals("The build-up is known"); // it is, wherever such rules are asked
+        if (!leans && !always && !when.isEmpty()) {
           all.add(
               new Mutant(
                   "condition dropped",
@@ -127,15 +132,22 @@ final class Mutants {
   /** Another word of the same sort; empty if there is none. */
   private String other(String slot, String value, String name) {
     return switch (slot) {
-      case "figure" -> next(new TreeSet<>(
-          knowledge.figures().all().stream()
-              .filter(one -> one.unit().equals(knowledge.figures().get(value).unit())
-                  && one.number() != knowledge.figures().get(value).number())
-              .map(one -> one.name())
-              .toList()), value);
+      case "figure" ->
+          next(
+              new TreeSet<>(
+                  knowledge.figures().all().stream()
+                      .filter(
+                          one ->
+                              one.unit().equals(knowledge.figures().get(value).unit())
+                                  && one.number() != knowledge.figures().get(value).number())
+                      .map(one -> one.name())
+                      .toList()),
+              value);
       case "wording" -> next(new TreeSet<>(knowledge.wording().ids()), value);
-      case "layer" -> next(new TreeSet<>(
-          knowledge.layers().all().stream().map(one -> one.id()).toList()), value);
+      case "layer" ->
+          next(
+              new TreeSet<>(knowledge.layers().all().stream().map(one -> one.id()).toList()),
+              value);
       case "value" -> {
         for (FactDefinition fact : knowledge.facts().definitions()) {
           if (fact.called().equals(name) && fact.of().contains(value)) {
@@ -207,8 +219,7 @@ final class Mutants {
     for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
       throw new IllegalStateException(message.getPath() + ": " + message.getText());
     }
-    KieBase compiled =
-        services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
+    KieBase compiled = services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
     List<KiePackage> packages = new ArrayList<>();
     for (int i = 0; i < texts.size(); i++) {
       packages.add(compiled.getKiePackage(stage.rulePackage() + ".m" + i));

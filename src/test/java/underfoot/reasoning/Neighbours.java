@@ -70,9 +70,7 @@ final class Neighbours {
           continue;
         }
         String where = what + ": " + candidate.route();
-        assertThat(target(candidate))
-            .as(where + ", contact")
-            .isGreaterThanOrEqualTo(target(other));
+        assertThat(target(candidate)).as(where + ", contact").isGreaterThanOrEqualTo(target(other));
         if (candidate.stands()
             && (other.stack().has("tanking") || other.stack().has("membrane-sealing"))) {
           assertThat(candidate.stack().has("tanking") || candidate.stack().has("membrane-sealing"))
@@ -92,8 +90,8 @@ final class Neighbours {
   }
 
   /**
-   * What is not known is never judged more kindly than the value assumed for it, nor is less contact
-   * asked for than with any of its ordinary values.
+   * What is not known is never judged more kindly than the value assumed for it, nor is less
+   * contact asked for than with any of its ordinary values.
    */
   private static void whatIsAssumedIsNeverLaxer(Counsel counsel) throws ScenarioFaults {
     Set<String> tried = new TreeSet<>();
@@ -101,8 +99,7 @@ final class Neighbours {
       if (fact.from() != From.ASSUMED || !fact.about().isEmpty() || !tried.add(fact.key())) {
         continue;
       }
-      Optional<FactDefinition> definition =
-          Floors.advisor().knowledge().facts().find(fact.key());
+      Optional<FactDefinition> definition = Floors.advisor().knowledge().facts().find(fact.key());
       if (definition.isEmpty() || definition.get().required()) {
         continue;
       }

@@ -17,8 +17,8 @@ import underfoot.reasoning.RuleCasesTest.RuleCase;
 /**
  * On the floor of its case, each rule gives the reason and concludes the things written down in
  * {@code rule-says.txt}, and keeps quiet on the floors of {@code rule-stays-quiet.yaml}, each named
- * by the case whose floor it is. When a rule is changed on purpose, write the first anew with {@code
- * -Dreset.rule-says=true} and read the difference; {@link RuleMutation} writes the second.
+ * by the case whose floor it is. When a rule is changed on purpose, write the first anew with
+ * {@code -Dreset.rule-says=true} and read the difference; {@link RuleMutation} writes the second.
  */
 class RuleSaysTest {
   static final Path SAYS = Path.of("src/test/resources/rule-says.txt");
@@ -60,8 +60,8 @@ class RuleSaysTest {
   }
 
   /** The rules that fire on the floor of {@code TMB-10} or of {@code TMB-10 missed}. */
-  static Set<String> fired(
-      Advisor advisor, String floor, Map<String, RuleCase> byName) throws Exception {
+  static Set<String> fired(Advisor advisor, String floor, Map<String, RuleCase> byName)
+      throws Exception {
     String[] named = floor.split(" ");
     RuleCase one = byName.get(named[0]);
     assertThat(one).as("the case of " + named[0] + " in " + QUIET).isNotNull();
@@ -82,7 +82,8 @@ class RuleSaysTest {
     if (one.proposal().isEmpty()) {
       return RuleSays.of(one.rule(), advisor.advise(RuleCasesTest.floor(one, one.fires())));
     }
-    return RuleSays.of(one.rule(), new ArrayDeque<>(RuleCasesTest.findings(advisor, one, one.fires())));
+    return RuleSays.of(
+        one.rule(), new ArrayDeque<>(RuleCasesTest.findings(advisor, one, one.fires())));
   }
 
   /** What each rule is to say. */
@@ -98,8 +99,6 @@ class RuleSaysTest {
   /** Where each rule is to keep quiet. */
   @SuppressWarnings("unchecked")
   static Map<String, List<String>> quiet() {
-    return Files.exists(QUIET)
-        ? new YAMLMapper().readValue(QUIET.toFile(), Map.class)
-        : Map.of();
+    return Files.exists(QUIET) ? new YAMLMapper().readValue(QUIET.toFile(), Map.class) : Map.of();
   }
 }
