@@ -12,6 +12,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -44,8 +45,10 @@ import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Examiner;
 import underfoot.reasoning.Fired;
 import underfoot.reasoning.FloorComparison;
+import underfoot.reasoning.Gaps;
 import underfoot.reasoning.Interview;
 import underfoot.reasoning.LeastChange;
+import underfoot.reasoning.Lint;
 import underfoot.reasoning.MaterialWords;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
@@ -123,6 +126,22 @@ final class Workbench {
     try {
       return RuleText.readAll(files);
     } catch (RuleFaults e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /**
+   * What is wrong with the rule base though it can be used, and which floors it has no answer to.
+   */
+  List<RuleFaults.Fault> lint() throws Complaint {
+    Knowledge loaded = knowledge();
+    try {
+      List<RuleFaults.Fault> faults = new ArrayList<>(Lint.faults(files, loaded));
+      if (faults.isEmpty()) {
+        faults.addAll(Gaps.faults(advisor(new Planner(loaded.prices()))));
+      }
+      return faults;
+    } catch (RuleFaults | KnowledgeFault e) {
       throw ruleBaseFault(e.getMessage());
     }
   }
