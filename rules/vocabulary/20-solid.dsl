@@ -32,7 +32,6 @@
 [condition][]The base was uncovered from the start=not Fact( name == "covering", about == "" )
 [condition][]The screed holds heating pipes=Fact( about == "", says == "piped screed: yes" )
 [condition][]It has not been heated up once=Fact( about == "", says == "heating commissioned: no" )
-[condition][]It has been heated up once=Fact( about == "", says == "heating commissioned: yes" )
 
 # --- moisture
 [condition][]A reading shows the floor dry=Fact( about == "", says == "measured dry: yes" )

@@ -10,7 +10,6 @@
 [condition][]Stone goes on top=Fact( about == "", says == "tile sort: stone" )
 [condition][]Tiles other than stone go on top=not Fact( about == "", says == "tile sort: stone" )
 [condition][]Heat comes through the floor=Fact( about == "", says == "heated: yes" )
-[condition][]Heat may or may not come through the floor=not Fact( about == "", says == "heated: no" )
 [condition][]Water often reaches the floor=not Fact( about == "", says == "wetness: seldom wet" )
 [condition][]The floor may lie over open ground=not Fact( about == "", says == "storey: upper floor" )
 

@@ -2,7 +2,6 @@
 
 # --- the tile
 [condition][]The tile is large, a plank or a slim panel=Fact( name == "tile format", text in ( "large", "plank", "slim panel" ) )
-[condition][]The tile is large or a plank=Fact( name == "tile format", text in ( "large", "plank" ) )
 [condition][]The tile is a slim panel=Fact( says == "tile format: slim panel" )
 [condition][]The tile is a mosaic=Fact( says == "tile format: mosaic" )
 [condition][]The tile is not a mosaic=Fact( name == "tile format", text != "mosaic" )
@@ -77,7 +76,6 @@
 [condition][]A door has been described=exists Fact( name == "door" )
 [condition][]No door has been described=not Fact( name == "door" )
 [condition][]The room has not been measured=not Fact( name == "longest run" )
-[condition][]Things will stand or be fitted on the floor=Fact( name == "fixtures", text in ( "fitted after tiling", "come out and go back" ) )
 [condition][]The adhesive is to set fast=Fact( says == "adhesive set: rapid" )
 [condition][]The adhesive is to set at the normal pace=Fact( says == "adhesive set: normal" )
 

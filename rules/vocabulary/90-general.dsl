@@ -21,7 +21,6 @@
 # --- one of several things: a door, a heavy item, a notch, a hole. "Its" leans on the thing named before.
 [condition][]There is an? {thing} named=$thing : Fact( name == "{thing}" )
 [condition][]Its {name} is unknown=Unknown( name == "{name}", about == $thing.about )
-[condition][]Its {name} is known=Fact( name == "{name}", about == $thing.about )
 [condition][]Its {name} is below {figure}=$itsLow : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number > $itsLow.number )
 [condition][]Its {name} is above {figure}=$itsHigh : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number < $itsHigh.number )
 [condition][]Its {name} is at least {figure}=$itsLeast : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number <= $itsLeast.number )
@@ -38,7 +37,6 @@
 
 # --- exceptions by name; these stand last among the conditions
 [condition][]except when {id} holds=not Conclusion( rule == "{id}" )
-[condition][]and {id} holds=Conclusion( rule == "{id}" )
 
 # --- any fact in words
 [condition][]No {name} is {value}=not Fact( says == "{name}: {value}" )

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -24,15 +25,18 @@ import underfoot.reasoning.RuleBase;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "What to put under floor tiles, layer by layer, and why.",
-    footer = {"", "Begin with: underfoot advise SCENARIO"})
+    footer = {"", "Begin with: underfoot ask, or underfoot advise SCENARIO"})
 public final class Main implements Runnable {
   private static final int LONGEST_QUOTE = 60;
 
-  private static final String MANY = "batch";
+  private static final String INTERVIEW = "ask";
+
+  /** The commands that run longest: they do without what starts quickest. */
+  private static final Set<String> LASTING = Set.of("batch", INTERVIEW);
 
   /** The commands that think a floor through. */
   private static final Set<String> THINKING =
-      Set.of("advise", "why", "why-not", "check", "compare", "lesson", MANY);
+      Set.of("advise", "why", "why-not", "check", "compare", "lesson", "batch", INTERVIEW);
 
   @Spec private CommandSpec spec;
 
@@ -45,8 +49,10 @@ public final class Main implements Runnable {
    */
   public static void main(String[] arguments) {
     Supplier<RuleBase> shipped = RuleBase::shipped;
-    if (arguments.length > 1 && THINKING.contains(arguments[0])) {
-      if (!arguments[0].equals(MANY)) { // what starts quickest is not what runs longest
+    if (arguments.length > 0
+        && (arguments.length > 1 || arguments[0].equals(INTERVIEW))
+        && THINKING.contains(arguments[0])) {
+      if (!LASTING.contains(arguments[0])) { // what starts quickest is not what runs longest
         OptionalInt elsewhere = Handover.of(arguments);
         if (elsewhere.isPresent()) {
           System.exit(elsewhere.getAsInt());
@@ -99,6 +105,7 @@ public final class Main implements Runnable {
     CommandLine line =
         new CommandLine(new Main())
             .addSubcommand(new Advise(around))
+            .addSubcommand(new Ask(around))
             .addSubcommand(new Why(around))
             .addSubcommand(new WhyNotCommand(around))
             .addSubcommand(new Compare(around))
@@ -107,7 +114,9 @@ public final class Main implements Runnable {
             .addSubcommand(new Rules(around))
             .addSubcommand(new LessonCommand(around))
             .addSubcommand(new WorkOut())
-            .addSubcommand(new Schema(around));
+            .addSubcommand(new Schema(around))
+            .addSubcommand(new AutoComplete.GenerateCompletion())
+            .addSubcommand(new ManualPage());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
@@ -153,6 +162,6 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Name a command: advise, why, rules, …");
+    throw new ParameterException(spec.commandLine(), "Name a command: ask, advise, why, rules, …");
   }
 }

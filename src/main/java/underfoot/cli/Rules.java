@@ -56,6 +56,12 @@ final class Rules implements Callable<Integer> {
     SOURCE
   }
 
+  @Option(
+      names = "--lint",
+      description =
+          "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
+  private boolean lint;
+
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
@@ -68,6 +74,9 @@ final class Rules implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Page page = around.page(width);
     Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    if (lint) {
+      return Linting.run(bench, json, out);
+    }
     RuleUses uses = scenarios == null ? new RuleUses() : bench.uses(scenarios);
     RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge(), uses);
     if (html != null) {

@@ -1,6 +1,7 @@
 package underfoot.cli;
 
 import picocli.CommandLine.IVersionProvider;
+import underfoot.scenario.RuleFiles;
 
 /** The version of the program. */
 final class Version implements IVersionProvider {
@@ -10,8 +11,12 @@ final class Version implements IVersionProvider {
     return built == null ? "development" : built;
   }
 
+  private static String ruleBase() {
+    return Workbench.idOf(RuleFiles.shipped());
+  }
+
   @Override
   public String[] getVersion() {
-    return new String[] {"underfoot " + of()};
+    return new String[] {"underfoot " + of() + ", rule base " + ruleBase()};
   }
 }

@@ -12,6 +12,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LessonBook;
@@ -43,7 +45,10 @@ import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Examiner;
 import underfoot.reasoning.Fired;
 import underfoot.reasoning.FloorComparison;
+import underfoot.reasoning.Gaps;
+import underfoot.reasoning.Interview;
 import underfoot.reasoning.LeastChange;
+import underfoot.reasoning.Lint;
 import underfoot.reasoning.MaterialWords;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
@@ -75,6 +80,7 @@ final class Workbench {
   private final Supplier<RuleBase> shipped;
   private FactBook facts;
   private Knowledge knowledge;
+  private RuleBase compiled;
 
   /** The rule base that came with the program, or a person's own copy if a folder is given. */
   Workbench(Path folder, Surroundings around, PrintWriter err) throws Complaint {
@@ -124,8 +130,29 @@ final class Workbench {
     }
   }
 
+  /**
+   * What is wrong with the rule base though it can be used, and which floors it has no answer to.
+   */
+  List<RuleFaults.Fault> lint() throws Complaint {
+    Knowledge loaded = knowledge();
+    try {
+      List<RuleFaults.Fault> faults = new ArrayList<>(Lint.faults(files, loaded));
+      if (faults.isEmpty()) {
+        faults.addAll(Gaps.faults(advisor(new Planner(loaded.prices()))));
+      }
+      return faults;
+    } catch (RuleFaults | KnowledgeFault e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
   /** What tells this rule base from others: the beginning of a digest of its files. */
   String ruleBaseId() {
+    return idOf(files);
+  }
+
+  /** The same for any rule base. */
+  static String idOf(RuleFiles files) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       for (String folder :
@@ -179,7 +206,8 @@ final class Workbench {
       return advise(name, scenario(name, content));
     }
 
-    private Advice advise(String name, Scenario scenario) throws Complaint {
+    /** Advises on a scenario that was already read. */
+    Advice advise(String name, Scenario scenario) throws Complaint {
       Planner planner = new Planner(prices(name, scenario, loaded));
       Advisor advisor = new Advisor(compiled, loaded, planner);
       return thinking(
@@ -196,6 +224,22 @@ final class Workbench {
                 : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
           });
     }
+  }
+
+  /** What asks about a floor. */
+  Interview interview() throws Complaint {
+    Knowledge loaded = knowledge();
+    try {
+      InterviewBook order = InterviewBook.load(files, facts());
+      return new Interview(advisor(new Planner(loaded.prices())), order);
+    } catch (KnowledgeFault e) {
+      throw ruleBaseFault(e.getMessage());
+    }
+  }
+
+  /** The advice on a floor that was asked about. */
+  Advice advise(Scenario scenario) throws Complaint {
+    return desk(true).advise(scenario.file(), scenario);
   }
 
   /** Compares two floors. */
@@ -385,9 +429,12 @@ final class Workbench {
   }
 
   private RuleBase compile() throws Complaint {
+    if (compiled != null) {
+      return compiled;
+    }
     long start = System.nanoTime();
     try {
-      RuleBase compiled = RuleBase.compile(files);
+      compiled = RuleBase.compile(files);
       double seconds = (System.nanoTime() - start) / 1e9;
       err.println(
           String.format(

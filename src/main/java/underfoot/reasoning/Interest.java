@@ -36,12 +36,12 @@ final class Interest {
 
   private Interest() {}
 
-  /** Reads the patterns of the rules of one package. */
+  /** Reads the patterns of the rules of one package and of those beneath it. */
   static Interest of(KieBase rules, String rulePackage) {
     Interest interest = new Interest();
     try {
       for (KiePackage found : rules.getKiePackages()) {
-        if (found.getName().equals(rulePackage)) {
+        if (found.getName().startsWith(rulePackage)) {
           for (Rule rule : found.getRules()) {
             interest.read(((RuleImpl) rule).getLhs());
           }

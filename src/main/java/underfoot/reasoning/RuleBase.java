@@ -95,8 +95,7 @@ public final class RuleBase {
 
   private static Loaded load(Stage stage) {
     try {
-      Model model = (Model) Class.forName(modelOf(stage)).getDeclaredConstructor().newInstance();
-      return Loaded.of(stage, KieBaseBuilder.createKieBaseFromModel(model));
+      return Loaded.of(stage, fresh(stage));
     } catch (IOException | ReflectiveOperationException | LinkageError cannotLoadFast) {
       return byTheDocumentedRoad().loaded(stage);
     }
@@ -226,6 +225,19 @@ public final class RuleBase {
       recall.keep(key, known);
     }
     return known;
+  }
+
+  /** The compiled rules of one pass, afresh, for somebody who means to change them. */
+  static KieBase fresh(Stage stage) throws IOException, ReflectiveOperationException {
+    Model model = (Model) Class.forName(modelOf(stage)).getDeclaredConstructor().newInstance();
+    return KieBaseBuilder.createKieBaseFromModel(model);
+  }
+
+  /** The same rules but for one pass; its rules may stand in packages beneath the pass's own. */
+  RuleBase with(Stage stage, KieBase changed) {
+    Map<Stage, Future<Loaded>> bases = new EnumMap<>(stages);
+    bases.put(stage, CompletableFuture.completedFuture(Loaded.of(stage, changed)));
+    return new RuleBase(bases, null);
   }
 
   /** Whether rules of a pass might match it. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
@@ -41,6 +42,8 @@ final class Vocabulary {
       Pattern.compile(
           "insertLogical\\( draft\\.[a-zA-Z]+\\( " + ARGUMENT + "(?:, " + ARGUMENT + ")* \\) \\);");
 
+  private final Map<String, Optional<Said>> saidConditions = new ConcurrentHashMap<>();
+  private final Map<String, Optional<Said>> saidConsequences = new ConcurrentHashMap<>();
   private final List<Sentence> conditions = new ArrayList<>();
   private final List<Sentence> consequences = new ArrayList<>();
 
@@ -52,8 +55,10 @@ final class Vocabulary {
    * @param said how it is written, slots in braces
    * @param pattern what it takes
    * @param slots the names of its slots, in the order of the pattern's groups
+   * @param stands what it stands for, slots in braces
    */
-  record Sentence(String file, int line, String said, Pattern pattern, List<String> slots) {
+  record Sentence(
+      String file, int line, String said, Pattern pattern, List<String> slots, String stands) {
     /** How many characters it says of its own; of two that take a line the longer is meant. */
     int words() {
       return SLOT.matcher(said).replaceAll("").length();
@@ -66,7 +71,16 @@ final class Vocabulary {
    * @param sentence the first sentence that takes it
    * @param slots what stands in its slots
    */
-  record Said(Sentence sentence, Map<String, String> slots) {}
+  record Said(Sentence sentence, Map<String, String> slots) {
+    /** What the line stands for. */
+    String stands() {
+      String filled = sentence.stands();
+      for (Map.Entry<String, String> slot : slots.entrySet()) {
+        filled = filled.replace("{" + slot.getKey() + "}", slot.getValue());
+      }
+      return filled;
+    }
+  }
 
   static Vocabulary read(RuleFiles files, List<RuleFaults.Fault> faults) {
     Vocabulary vocabulary = new Vocabulary();
@@ -97,7 +111,8 @@ final class Vocabulary {
                   number,
                   entry.group(2),
                   Pattern.compile(regex(entry.group(2))),
-                  slots(entry.group(2)));
+                  slots(entry.group(2)),
+                  stands);
           (condition ? vocabulary.conditions : vocabulary.consequences).add(sentence);
         } catch (PatternSyntaxException e) {
           faults.add(new RuleFaults.Fault(path, number, "the sentence's pattern is not closed"));
@@ -150,12 +165,12 @@ final class Vocabulary {
 
   /** How a line after {@code when} is taken; empty if it is no sentence. */
   Optional<Said> condition(String line) {
-    return read(conditions, line);
+    return saidConditions.computeIfAbsent(line, one -> read(conditions, one));
   }
 
   /** How a line after {@code then} is taken; empty if it is no sentence. */
   Optional<Said> consequence(String line) {
-    return read(consequences, line);
+    return saidConsequences.computeIfAbsent(line, one -> read(consequences, one));
   }
 
   /**

@@ -213,7 +213,7 @@ public final class WhatIf {
     return changes;
   }
 
-  private static Reach reach(Counsel now, Counsel then) {
+  static Reach reach(Counsel now, Counsel then) {
     if (now.verdict() != then.verdict()) {
       return Reach.VERDICT;
     }

@@ -55,6 +55,12 @@ final class Gatherer {
     return finish();
   }
 
+  /** The scenario of a file that is not finished: required facts may be missing. */
+  Scenario unfinished(Node.Keys root) throws ScenarioFaults {
+    keys(root, book.root(), "");
+    return finish();
+  }
+
   /** A scenario with one fact changed. */
   Scenario change(Scenario from, FactDefinition fact, String about, String text)
       throws ScenarioFaults {

@@ -25,9 +25,28 @@ public final class ScenarioReader {
    *     and how to put it right
    */
   public Scenario read(String fileName, byte[] content) throws ScenarioFaults {
+    return gathered(fileName, content, false);
+  }
+
+  /**
+   * Reads a scenario that is still being written: required facts may be missing from it. No advice
+   * can be given on it before they are there.
+   *
+   * @param fileName the file's name, for messages
+   * @param content the file's bytes
+   * @return what it says so far
+   * @throws ScenarioFaults if anything else is wrong with it
+   */
+  public Scenario readUnfinished(String fileName, byte[] content) throws ScenarioFaults {
+    return gathered(fileName, content, true);
+  }
+
+  private Scenario gathered(String fileName, byte[] content, boolean unfinished)
+      throws ScenarioFaults {
     Node root = YamlTree.read(fileName, content, (int) book.limit("largest-file"));
     if (root instanceof Node.Keys keys) {
-      return new Gatherer(book, fileName).scenario(keys);
+      Gatherer gatherer = new Gatherer(book, fileName);
+      return unfinished ? gatherer.unfinished(keys) : gatherer.scenario(keys);
     }
     throw new ScenarioFaults(
         List.of(

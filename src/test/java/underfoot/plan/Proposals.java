@@ -20,6 +20,7 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.ProposedKinds;
+import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Candidate;
 import underfoot.reasoning.Examined;
 import underfoot.reasoning.Examiner;
@@ -84,6 +85,13 @@ public final class Proposals {
   /** What the rules make of a proposal. */
   public static Examined examine(Scenario floor, Scenario proposal) {
     return EXAMINER.examine(floor, proposal);
+  }
+
+  /** What other rules make of a proposal. */
+  public static Examined examine(Advisor advisor, Scenario floor, Scenario proposal) {
+    return advisor == Floors.advisor()
+        ? examine(floor, proposal)
+        : new Examiner(advisor, KINDS).examine(floor, proposal);
   }
 
   /** What is to be said of a proposal. */

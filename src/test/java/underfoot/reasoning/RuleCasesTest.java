@@ -90,6 +90,12 @@ class RuleCasesTest {
   }
 
   private static Set<String> fired(RuleCase one, Map<String, String> changes) throws Exception {
+    return fired(Floors.advisor(), one, changes);
+  }
+
+  /** The rules that conclude anything of a case's floor, or of its proposal. */
+  static Set<String> fired(Advisor advisor, RuleCase one, Map<String, String> changes)
+      throws Exception {
     Scenario scenario = Floors.read(one.from());
     Scenario proposal =
         one.proposal().isEmpty()
@@ -104,17 +110,43 @@ class RuleCasesTest {
       }
     }
     if (proposal == null) {
-      return Floors.rulesOf(Floors.advisor().advise(scenario));
+      return Floors.rulesOf(advisor.advise(scenario));
     }
     Set<String> found = new TreeSet<>();
-    for (Finding finding : Proposals.examine(scenario, proposal).findings()) {
+    for (Finding finding : Proposals.examine(advisor, scenario, proposal).findings()) {
       found.add(finding.getRule());
     }
     return found;
   }
 
+  /** What is found of a case's proposal. */
+  static List<Finding> findings(Advisor advisor, RuleCase one, Map<String, String> changes)
+      throws Exception {
+    Scenario scenario = Floors.read(one.from());
+    Scenario proposal = Proposals.read(PROPOSALS.resolve(one.proposal() + ".yaml"));
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      if (change.getKey().startsWith(OF_PROPOSAL)) {
+        String key = change.getKey().substring(OF_PROPOSAL.length());
+        proposal = Floors.change(proposal, key, change.getValue());
+      } else {
+        scenario = Floors.change(scenario, change.getKey(), change.getValue());
+      }
+    }
+    return Proposals.examine(advisor, scenario, proposal).findings();
+  }
+
+  /** The floor of a case that judges none but the floor. */
+  static Scenario floor(RuleCase one, Map<String, String> changes) throws Exception {
+    Scenario scenario = Floors.read(one.from());
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      scenario = Floors.change(scenario, change.getKey(), change.getValue());
+    }
+    return scenario;
+  }
+
+  /** Every case, in the order of files and lines. */
   @SuppressWarnings("unchecked")
-  private static List<RuleCase> cases() throws IOException {
+  static List<RuleCase> cases() throws IOException {
     List<RuleCase> cases = new ArrayList<>();
     YAMLMapper mapper = new YAMLMapper();
     try (Stream<Path> files = Files.list(CASES)) {

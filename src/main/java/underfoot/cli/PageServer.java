@@ -1,0 +1,207 @@
+package underfoot.cli;
+
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * Serves the interview as a page, to this machine only. The address holds a random word that other
+ * programs and other pages cannot know; every request is checked for it, for the host it was sent
+ * to and for the page it came from, and none may be large.
+ */
+final class PageServer implements AutoCloseable {
+  private static final int TOKEN_BYTES = 18;
+  private static final int MOST_BODY = 1_200_000;
+  private static final int MOST_DROPPED = 4_000_000;
+  private static final int BACKLOG = 16;
+  private static final int WORKERS = 4;
+  private static final int FINE = 200;
+  private static final int REFUSED = 403;
+  private static final int NOT_THERE = 404;
+  private static final int WRONG_METHOD = 405;
+  private static final int TOO_LARGE = 413;
+  private static final int WRONG_KIND = 415;
+  private static final int BROKEN = 500;
+
+  /** Every file there is: nothing else can be asked for, whatever the path says. */
+  private static final Map<String, String> FILES =
+      Map.of(
+          "", "text/html; charset=utf-8",
+          "page.js", "text/javascript; charset=utf-8",
+          "page.css", "text/css; charset=utf-8");
+
+  private final HttpServer server;
+  private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
+  private final CountDownLatch stopped = new CountDownLatch(1);
+  private final PageDesk desk;
+  private final String token;
+
+  /**
+   * Begins to serve.
+   *
+   * @param desk what answers
+   * @param port the port; 0 for a free one
+   * @throws IOException if the port cannot be had
+   */
+  PageServer(PageDesk desk, int port) throws IOException {
+    this.desk = desk;
+    byte[] random = new byte[TOKEN_BYTES];
+    new SecureRandom().nextBytes(random);
+    this.token = HexFormat.of().formatHex(random);
+    this.server =
+        HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), port), BACKLOG);
+    server.setExecutor(workers);
+    server.createContext("/", this::handle);
+    server.start();
+  }
+
+  private static Thread worker(Runnable work) {
+    Thread thread = new Thread(work, "page");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  /** The address to open, with the random word in it. */
+  String address() {
+    return origin() + "/" + token + "/";
+  }
+
+  private String origin() {
+    return "http://" + host();
+  }
+
+  private String host() {
+    return "127.0.0.1:" + server.getAddress().getPort();
+  }
+
+  /** Waits until it is closed or the program is stopped. */
+  void untilStopped() {
+    try {
+      stopped.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  @Override
+  public void close() {
+    server.stop(0);
+    workers.shutdownNow();
+    stopped.countDown();
+  }
+
+  private void handle(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      try {
+        answer(exchange);
+      } catch (RuntimeException | Complaint e) {
+        send(exchange, BROKEN, "text/plain; charset=utf-8", "That could not be worked out.");
+      }
+    }
+  }
+
+  private void answer(HttpExchange exchange) throws IOException, Complaint {
+    String path = exchange.getRequestURI().getRawPath();
+    String begins = "/" + token + "/";
+    if (!host().equals(exchange.getRequestHeaders().getFirst("Host")) || !ofOurs(exchange)) {
+      send(exchange, REFUSED, "text/plain; charset=utf-8", "Refused.");
+      return;
+    }
+    if (path == null || path.length() < begins.length() || !same(path, begins)) {
+      send(exchange, NOT_THERE, "text/plain; charset=utf-8", "There is nothing here.");
+      return;
+    }
+    String what = path.substring(begins.length());
+    if (FILES.containsKey(what)) {
+      file(exchange, what);
+    } else if (PageDesk.ASKED.contains(what)) {
+      ask(exchange, what);
+    } else {
+      send(exchange, NOT_THERE, "text/plain; charset=utf-8", "There is nothing here.");
+    }
+  }
+
+  /** Compared so that the time it takes tells nothing of the word. */
+  private static boolean same(String path, String begins) {
+    return MessageDigest.isEqual(
+        path.substring(0, begins.length()).getBytes(StandardCharsets.UTF_8),
+        begins.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Whether a request comes from our own page, or was typed by the person. */
+  private boolean ofOurs(HttpExchange exchange) {
+    Headers headers = exchange.getRequestHeaders();
+    String from = headers.getFirst("Origin");
+    String site = headers.getFirst("Sec-Fetch-Site");
+    boolean get = exchange.getRequestMethod().equals("GET");
+    boolean ownOrigin = from == null ? get : from.equals(origin());
+    boolean ownSite = site == null || site.equals("same-origin") || get && site.equals("none");
+    return ownOrigin && ownSite;
+  }
+
+  private static void file(HttpExchange exchange, String what) throws IOException {
+    if (!exchange.getRequestMethod().equals("GET")) {
+      send(exchange, WRONG_METHOD, "text/plain; charset=utf-8", "Only to be read.");
+      return;
+    }
+    String name = what.isEmpty() ? "page.html" : what;
+    try (InputStream in = PageServer.class.getResourceAsStream("/underfoot/page/" + name)) {
+      if (in == null) {
+        throw new IllegalStateException("the page is missing from the program: " + name);
+      }
+      send(exchange, FINE, FILES.get(what), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+  }
+
+  private void ask(HttpExchange exchange, String what) throws IOException, Complaint {
+    if (!exchange.getRequestMethod().equals("POST")) {
+      send(exchange, WRONG_METHOD, "text/plain; charset=utf-8", "Only to be asked.");
+      return;
+    }
+    String kind = exchange.getRequestHeaders().getFirst("Content-Type");
+    if (kind == null || !kind.startsWith("application/json")) {
+      send(exchange, WRONG_KIND, "text/plain; charset=utf-8", "JSON is needed.");
+      return;
+    }
+    byte[] body = exchange.getRequestBody().readNBytes(MOST_BODY + 1);
+    if (body.length > MOST_BODY) {
+      exchange.getRequestBody().readNBytes(MOST_DROPPED); // or the answer would be lost on the way
+      send(exchange, TOO_LARGE, "text/plain; charset=utf-8", "That is too much.");
+      return;
+    }
+    StringWriter out = new StringWriter();
+    desk.answer(what, body, out);
+    send(exchange, FINE, "application/json; charset=utf-8", out.toString());
+  }
+
+  private static void send(HttpExchange exchange, int code, String kind, String text)
+      throws IOException {
+    Headers headers = exchange.getResponseHeaders();
+    headers.set("Content-Type", kind);
+    headers.set("Cache-Control", "no-store");
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("X-Frame-Options", "DENY");
+    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+    headers.set(
+        "Content-Security-Policy",
+        "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
+            + " img-src 'self' data:; form-action 'none'; frame-ancestors 'none'; base-uri 'none'");
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    exchange.sendResponseHeaders(code, bytes.length);
+    exchange.getResponseBody().write(bytes);
+  }
+}

@@ -1,0 +1,88 @@
+package underfoot.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Files written whole or not at all, and over another only if told to. */
+final class SavedFile {
+  private SavedFile() {}
+
+  /** Whether something of that name is there. */
+  static boolean exists(String name) {
+    try {
+      return Files.exists(Path.of(name), LinkOption.NOFOLLOW_LINKS);
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  /**
+   * Writes a file.
+   *
+   * @param name where
+   * @param text what
+   * @param over whether one that is there may be replaced
+   * @throws Complaint if it cannot be written, or one is there that may not be replaced; then
+   *     nothing has changed
+   */
+  static void write(String name, String text, boolean over) throws Complaint {
+    Path temporary = null;
+    try {
+      Path target = Path.of(name).toAbsolutePath();
+      if (Files.isDirectory(target)) {
+        throw Complaint.usage(name + " is a folder; give a file");
+      }
+      Path folder = target.getParent();
+      if (folder == null || !Files.isDirectory(folder)) {
+        throw Complaint.usage("There is no folder " + folder + " to write " + name + " in");
+      }
+      temporary = Files.createTempFile(folder, ".underfoot-", ".tmp");
+      Files.write(temporary, text.getBytes(StandardCharsets.UTF_8));
+      if (over) {
+        replace(temporary, target);
+      } else {
+        // A link cannot be made where something is, so nothing is lost even to a race.
+        link(temporary, target);
+      }
+    } catch (FileAlreadyExistsException e) {
+      throw Complaint.usage(name + " is there already, so it was left as it is");
+    } catch (InvalidPathException | IOException e) {
+      throw Complaint.usage(name + " cannot be written, so nothing was");
+    } finally {
+      drop(temporary);
+    }
+  }
+
+  private static void replace(Path temporary, Path target) throws IOException {
+    try {
+      Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void link(Path temporary, Path target) throws IOException {
+    try {
+      Files.createLink(target, temporary);
+    } catch (UnsupportedOperationException e) {
+      Files.move(temporary, target);
+    }
+  }
+
+  private static void drop(Path temporary) {
+    try {
+      if (temporary != null) {
+        Files.deleteIfExists(temporary);
+      }
+    } catch (IOException e) {
+      // An empty leftover does no harm.
+    }
+  }
+}

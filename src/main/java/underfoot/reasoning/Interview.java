@@ -1,0 +1,467 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
+import underfoot.buildup.Conclusion;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.InterviewBook;
+import underfoot.knowledge.RuleNote;
+import underfoot.knowledge.Unknown;
+import underfoot.scenario.Answers;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Kind;
+import underfoot.scenario.Place;
+import underfoot.scenario.Point;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+
+/**
+ * Which questions still matter for a floor. A fact is asked for only if one of its values would
+ * change what a person acts on ({@link Gist}), given all that was said so far; the floor is thought
+ * through again with each value to find that out. So no rule needs to say what is to be asked, and
+ * a new rule's fact is asked by itself. Safe to share between threads.
+ */
+public final class Interview {
+  /** How many values are tried between the least and the most a quantity may be. */
+  private static final int BETWEEN = 6;
+
+  private static final int YEARS_APART = 12;
+  private static final double ROUGHLY = 100;
+
+  private final Advisor advisor;
+  private final InterviewBook order;
+  private final Differences differences;
+
+  /** The floor tried last: not knowing more leaves it as it is, so what was tried still holds. */
+  private final AtomicReference<Trials> last = new AtomicReference<>();
+
+  /**
+   * @param advisor who thinks the floors through
+   * @param order in what order people are asked
+   */
+  public Interview(Advisor advisor, InterviewBook order) {
+    this.advisor = advisor;
+    this.order = order;
+    this.differences = new Differences(advisor.knowledge());
+  }
+
+  /**
+   * Why something is asked.
+   *
+   * @param changes for each value that would change something: what would be decided otherwise
+   * @param rules the rules that read the answer, or that it is not known
+   */
+  public record Why(List<WhatIf.Otherwise> changes, List<RuleNote> rules) {
+    /** Copies the lists. */
+    public Why {
+      changes = List.copyOf(changes);
+      rules = List.copyOf(rules);
+    }
+  }
+
+  /**
+   * Something not known, and what hangs on it.
+   *
+   * @param place what is not known
+   * @param assumed what was taken for it; empty if nothing was
+   * @param changes what other values would change
+   */
+  public record Hanging(Place place, String assumed, List<WhatIf.Otherwise> changes) {
+    /** Copies the list. */
+    public Hanging {
+      changes = List.copyOf(changes);
+    }
+  }
+
+  /** In what order people are asked, and what helps them. */
+  public InterviewBook book() {
+    return order;
+  }
+
+  /** Who thinks the floors through. */
+  public Advisor advisor() {
+    return advisor;
+  }
+
+  /** Answers with what can be said in one way only, such as whose guidance applies, said. */
+  public static Answers begun(Answers answers) {
+    Answers more = answers;
+    for (Place place : answers.missing()) {
+      if (place.fact().kind() == Kind.CHOICE && place.fact().of().size() == 1) {
+        try {
+          more = more.with(place, place.fact().of().get(0));
+        } catch (ScenarioFaults e) {
+          throw new IllegalStateException("the only choice there is, is refused", e);
+        }
+      }
+    }
+    return more;
+  }
+
+  /** The places of a floor in the order a person is asked, answered or not. */
+  public List<Place> inOrder(Answers answers) {
+    Map<String, Integer> rank = new LinkedHashMap<>();
+    for (InterviewBook.Part part : order.parts()) {
+      for (String key : part.facts()) {
+        rank.putIfAbsent(key, rank.size());
+      }
+    }
+    List<Place> places = new ArrayList<>(answers.places());
+    places.sort(Comparator.comparingInt(place -> rank.getOrDefault(place.fact().key(), 9_999)));
+    return byEntry(places);
+  }
+
+  /** All that is asked of one entry of a list together, before the next entry. */
+  private static List<Place> byEntry(List<Place> places) {
+    List<Place> all = new ArrayList<>();
+    Set<String> lists = new LinkedHashSet<>();
+    for (Place place : places) {
+      String list = place.fact().list();
+      if (list.isEmpty()) {
+        all.add(place);
+      } else if (lists.add(list)) {
+        Map<String, List<Place>> entries = new LinkedHashMap<>();
+        for (Place one : places) {
+          if (one.fact().list().equals(list)) {
+            entries.computeIfAbsent(one.about(), about -> new ArrayList<>()).add(one);
+          }
+        }
+        entries.values().forEach(all::addAll);
+      }
+    }
+    return all;
+  }
+
+  /** What the rules make of the answers; empty while required facts are missing. */
+  public Optional<Counsel> counsel(Answers answers) {
+    return answers.complete() ? Optional.of(advisor.advise(answers.scenario())) : Optional.empty();
+  }
+
+  /** The next question; empty if no answer to any could change anything. */
+  public Optional<Place> next(Answers answers) {
+    List<Place> missing = required(answers);
+    if (!missing.isEmpty()) {
+      return Optional.of(missing.get(0));
+    }
+    Trials trials = trials(answers);
+    List<Place> places = unanswered(answers);
+    Optional<Place> soon = places.parallelStream().filter(trials::soonMatter).findFirst();
+    return soon.isPresent() ? soon : places.parallelStream().filter(trials::matter).findFirst();
+  }
+
+  /** The questions that matter with likely values, in order; quicker than {@link #open}. */
+  public List<Place> likely(Answers answers) {
+    List<Place> missing = required(answers);
+    if (!missing.isEmpty()) {
+      return missing;
+    }
+    Trials trials = trials(answers);
+    return unanswered(answers).parallelStream().filter(trials::soonMatter).toList();
+  }
+
+  /** All questions that matter as things stand, in the order they are asked. */
+  public List<Place> open(Answers answers) {
+    List<Place> missing = required(answers);
+    if (!missing.isEmpty()) {
+      return missing;
+    }
+    Trials trials = trials(answers);
+    return unanswered(answers).parallelStream().filter(trials::matter).toList();
+  }
+
+  private Trials trials(Answers answers) {
+    Map<String, String> known = new TreeMap<>(answers.said());
+    known.values().removeIf(Answers.UNKNOWN::equals);
+    Trials before = last.get();
+    if (before != null && before.known.equals(known)) {
+      return before;
+    }
+    Trials now = new Trials(known, answers.scenario());
+    last.set(now);
+    return now;
+  }
+
+  private List<Place> required(Answers answers) {
+    List<Place> missing = answers.missing();
+    return inOrder(answers).stream().filter(missing::contains).toList();
+  }
+
+  private List<Place> unanswered(Answers answers) {
+    return inOrder(answers).stream().filter(place -> !answers.has(place)).toList();
+  }
+
+  /** Why a place is asked for, as things stand. Empty lists while required facts are missing. */
+  public Why why(Answers answers, Place place) {
+    if (!answers.complete()) {
+      return new Why(List.of(), List.of());
+    }
+    Scenario scenario = answers.scenario();
+    Counsel now = advisor.advise(scenario);
+    Map<String, RuleNote> rules = new TreeMap<>();
+    readers(now, place, rules);
+    List<WhatIf.Otherwise> changes = new ArrayList<>();
+    Set<List<String>> told = new LinkedHashSet<>();
+    for (String value : spoken(scenario, place)) {
+      Optional<Scenario> other = changed(scenario, place, value);
+      if (other.isPresent()) {
+        Counsel then = advisor.advise(other.get());
+        readers(then, place, rules);
+        List<String> said = differences.of(now, then);
+        if (!said.isEmpty() && told.add(said)) {
+          changes.add(new WhatIf.Otherwise(value, WhatIf.reach(now, then), said));
+        }
+      }
+    }
+    return new Why(changes, List.copyOf(rules.values()));
+  }
+
+  /** The rules that matched what is said, or not known, of a place. */
+  private static void readers(Counsel counsel, Place place, Map<String, RuleNote> found) {
+    List<Object> all = new ArrayList<>(counsel.general());
+    all.addAll(counsel.facts().all());
+    for (Candidate candidate : counsel.candidates()) {
+      all.addAll(candidate.concluded());
+      all.addAll(candidate.facts().all());
+    }
+    for (Object one : all) {
+      Because because =
+          one instanceof Conclusion conclusion
+              ? conclusion.because()
+              : one instanceof Fact fact ? fact.because() : null;
+      if (because != null && because.premises().stream().anyMatch(each -> is(each, place))) {
+        found.putIfAbsent(because.rule().id(), because.rule());
+      }
+    }
+  }
+
+  private static boolean is(Object premise, Place place) {
+    String key = place.fact().key();
+    return premise instanceof Fact fact && fact.key().equals(key)
+        || premise instanceof Unknown unknown && unknown.key().equals(key);
+  }
+
+  /**
+   * What is not known and matters most: first what could stop the work, then what could change the
+   * answer, then the way, then what changes most; among equals in the order of the questions.
+   *
+   * @param answers all that was said
+   * @param most how many at most
+   */
+  public List<Hanging> first(Answers answers, int most) {
+    if (!answers.complete()) {
+      return List.of();
+    }
+    Scenario scenario = answers.scenario();
+    Counsel now = advisor.advise(scenario);
+    Gist gist = Gist.of(now);
+    Advisor quick = advisor.remembering();
+    Map<String, String> assumed = assumed(now);
+    record Weighed(Hanging hanging, int[] weight) {}
+    List<Place> unknown =
+        inOrder(answers).stream()
+            .filter(place -> isUnknown(answers, place) && !place.fact().otherwise().isEmpty())
+            .toList();
+    return unknown.parallelStream()
+        .map(
+            place -> {
+              int[] weight = new int[4];
+              List<WhatIf.Otherwise> changes = new ArrayList<>();
+              for (String value : place.fact().otherwise()) {
+                Optional<Scenario> other = changed(scenario, place, value);
+                if (other.isEmpty()) {
+                  continue;
+                }
+                Counsel then = quick.advise(other.get());
+                Gist otherwise = Gist.of(then);
+                if (!otherwise.equals(gist)) {
+                  weigh(gist, otherwise, weight);
+                  List<String> said = differences.of(now, then);
+                  if (!said.isEmpty()) {
+                    changes.add(new WhatIf.Otherwise(value, WhatIf.reach(now, then), said));
+                  }
+                }
+              }
+              if (weight[0] > 0) { // what could stop the work is as weighty as any other such
+                Arrays.fill(weight, 1, weight.length, 0);
+              }
+              String taken = assumed.getOrDefault(place.id(), "");
+              return new Weighed(new Hanging(place, taken, changes), weight);
+            })
+        .filter(one -> !one.hanging().changes().isEmpty())
+        .sorted(
+            Comparator.<Weighed>comparingInt(one -> -one.weight()[0])
+                .thenComparingInt(one -> -one.weight()[1])
+                .thenComparingInt(one -> -one.weight()[2])
+                .thenComparingInt(one -> -one.weight()[3]))
+        .limit(most)
+        .map(Weighed::hanging)
+        .toList();
+  }
+
+  private static boolean isUnknown(Answers answers, Place place) {
+    return !place.fact().required()
+        && answers.said(place).map(said -> said.equals(Answers.UNKNOWN)).orElse(true);
+  }
+
+  private static void weigh(Gist now, Gist then, int[] weight) {
+    boolean stops = then.verdict() == Verdict.STOP && now.verdict() != Verdict.STOP;
+    weight[0] |= stops ? 1 : 0;
+    weight[1] |= then.verdict() != now.verdict() ? 1 : 0;
+    weight[2] |= then.route().equals(now.route()) ? 0 : 1;
+    int different = 0;
+    Set<String> all = new LinkedHashSet<>(now.decided().keySet());
+    all.addAll(then.decided().keySet());
+    for (String what : all) {
+      if (!String.valueOf(now.decided().get(what)).equals(then.decided().get(what))) {
+        different++;
+      }
+    }
+    weight[3] = Math.max(weight[3], different);
+  }
+
+  /** What was assumed for a place that is not known, as things stand. */
+  public Optional<String> assumed(Answers answers, Place place) {
+    return counsel(answers).map(counsel -> assumed(counsel).get(place.id()));
+  }
+
+  private static Map<String, String> assumed(Counsel counsel) {
+    Map<String, String> assumed = new LinkedHashMap<>();
+    for (WhatIf.Assumed one : WhatIf.assumed(counsel)) {
+      assumed.put(
+          one.about().isEmpty() ? one.key() : one.key() + '@' + one.about(), one.fact().text());
+    }
+    return assumed;
+  }
+
+  /** One floor thought through with other values of what is asked. */
+  private final class Trials {
+    private final Scenario scenario;
+    private final Advisor quick = advisor.remembering();
+    private final Gist now;
+    private final Map<String, String> known;
+    private final Map<String, Boolean> tried = new ConcurrentHashMap<>();
+
+    Trials(Map<String, String> known, Scenario scenario) {
+      this.known = known;
+      this.scenario = scenario;
+      this.now = Gist.of(quick.advise(scenario));
+    }
+
+    /** With the likely values; what only others change is asked after those. */
+    boolean soonMatter(Place place) {
+      return tried.computeIfAbsent(
+          "soon " + place.id(), id -> matter(place, spoken(scenario, place)));
+    }
+
+    boolean matter(Place place) {
+      return tried.computeIfAbsent(place.id(), id -> matter(place, values(scenario, place)));
+    }
+
+    private boolean matter(Place place, List<String> values) {
+      for (String value : values) {
+        Optional<Scenario> other = changed(scenario, place, value);
+        if (other.isPresent() && !Gist.of(quick.advise(other.get())).equals(now)) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
+
+  private static Optional<Scenario> changed(Scenario scenario, Place place, String value) {
+    try {
+      return Optional.of(scenario.with(place.fact().key(), place.about(), value));
+    } catch (ScenarioFaults impossibleHere) {
+      return Optional.empty();
+    }
+  }
+
+  /** Values fit to be told a person: the choices, or those the facts file tries. */
+  private static List<String> spoken(Scenario scenario, Place place) {
+    FactDefinition fact = place.fact();
+    boolean few = fact.kind() == Kind.CHOICE || fact.kind() == Kind.YES_NO;
+    if (fact.otherwise().isEmpty() && fact.kind() == Kind.QUANTITY) {
+      return List.of(fact.leastText(), fact.example(), fact.mostText());
+    }
+    return few || fact.otherwise().isEmpty() ? values(scenario, place) : fact.otherwise();
+  }
+
+  /** The values of a fact that are tried: all there are, or a spread over what it may be. */
+  static List<String> values(Scenario scenario, Place place) {
+    FactDefinition fact = place.fact();
+    Set<String> values = new LinkedHashSet<>(fact.otherwise());
+    switch (fact.kind()) {
+      case CHOICE -> values.addAll(fact.of());
+      case CHOICES -> fact.of().forEach(one -> values.add("[" + one + "]"));
+      case YES_NO -> values.addAll(List.of("yes", "no"));
+      case QUANTITY, COUNT -> {
+        values.add(fact.example());
+        spread(fact, values);
+      }
+      case YEAR -> {
+        for (int year = (int) fact.most(); year >= fact.least(); year -= YEARS_APART) {
+          values.add(Integer.toString(year));
+        }
+      }
+      case READINGS -> readings(scenario, fact, values);
+      default -> values.add(fact.example());
+    }
+    return List.copyOf(values);
+  }
+
+  private static void spread(FactDefinition fact, Set<String> values) {
+    double least = fact.least();
+    double most = fact.most();
+    if (Double.isNaN(least) || Double.isNaN(most)) {
+      return;
+    }
+    String unit = fact.dimension() == null ? "" : fact.dimension().base();
+    values.add(fact.leastText());
+    values.add(fact.mostText());
+    for (int i = 1; i < BETWEEN; i++) {
+      double share = (double) i / BETWEEN;
+      // Most of what is decided lies near the small end: closer together there.
+      double value = least + (most - least) * share * share * share;
+      double rounded =
+          fact.kind() == Kind.COUNT ? Math.rint(value) : Math.round(value * ROUGHLY) / ROUGHLY;
+      String number =
+          rounded == Math.rint(rounded)
+              ? String.format(Locale.ROOT, "%.0f", rounded)
+              : Double.toString(rounded);
+      values.add((number + " " + unit).strip());
+    }
+  }
+
+  /** Flat, and out in the middle by as much as the facts file's example is. */
+  private static void readings(Scenario scenario, FactDefinition fact, Set<String> values) {
+    List<Point> outline = scenario.outline();
+    if (outline.isEmpty()) {
+      values.add(fact.example());
+      return;
+    }
+    double x = outline.stream().mapToDouble(Point::x).average().orElse(0);
+    double y = outline.stream().mapToDouble(Point::y).average().orElse(0);
+    String out = fact.example().replaceFirst("^.*,", "").replaceAll("]", "").strip();
+    for (String height : List.of("0 mm", out)) {
+      List<String> spots = new ArrayList<>();
+      for (Point corner : outline) {
+        spots.add("[" + corner.x() + " mm, " + corner.y() + " mm, 0 mm]");
+      }
+      spots.add("[" + x + " mm, " + y + " mm, " + height + "]");
+      values.add("[" + String.join(", ", spots) + "]");
+    }
+  }
+}

@@ -1,0 +1,394 @@
+package underfoot.scenario;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a person has said of a floor so far, fact by fact, as a scenario would write it. It is never
+ * changed: saying more makes new answers. Every one of them was checked by the reader of scenario
+ * files, alone and together with the others.
+ */
+public final class Answers {
+  /** What is written for a fact that is not known. */
+  public static final String UNKNOWN = "unknown";
+
+  private static final String NONE = "none";
+
+  /** Entries of a list are kept by their names, one a line. */
+  private static final String BETWEEN_NAMES = "\n";
+
+  private static final Pattern PLAIN =
+      Pattern.compile("[A-Za-z0-9](?:[A-Za-z0-9 ./%-]*[A-Za-z0-9./%])?");
+  private static final Pattern RECTANGLE =
+      Pattern.compile("(.+?)\\s*(?:\\bx\\b|×|\\bby\\b|\\*)\\s*(.+)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern BARE = Pattern.compile("-?[0-9]*\\.?[0-9]+");
+  private static final int COMMENT_WIDTH = 96;
+
+  private final FactBook book;
+  private final Map<String, String> said;
+  private final Scenario scenario;
+
+  private Answers(FactBook book, Map<String, String> said, Scenario scenario) {
+    this.book = book;
+    this.said = said;
+    this.scenario = scenario;
+  }
+
+  /** Nothing said yet. */
+  public static Answers none(FactBook book) {
+    try {
+      return new Answers(book, Map.of(), read(book, Map.of()));
+    } catch (ScenarioFaults e) {
+      throw new IllegalStateException("nothing at all contradicts itself", e);
+    }
+  }
+
+  /**
+   * What a scenario file says, which may be unfinished.
+   *
+   * @param book what may be said
+   * @param name the file's name, for messages
+   * @param content its bytes
+   * @throws ScenarioFaults if anything is wrong with what it does say
+   */
+  public static Answers of(FactBook book, String name, byte[] content) throws ScenarioFaults {
+    Scenario scenario = new ScenarioReader(book).readUnfinished(name, content);
+    Map<String, String> said = new LinkedHashMap<>();
+    for (Given given : scenario.givens()) {
+      FactDefinition fact = given.definition();
+      boolean isName = fact.ofEntries() && fact.word().equals("name");
+      if (!given.said() || isName) {
+        continue;
+      }
+      String id = new Place(fact, given.about()).id();
+      said.put(id, given.known() ? written(scenario, given) : given.text());
+    }
+    return new Answers(book, said, read(book, said));
+  }
+
+  private static String written(Scenario scenario, Given given) {
+    return switch (given.definition().kind()) {
+      case LIST -> {
+        List<String> names = scenario.entries(given.key() + "[]");
+        yield names.isEmpty() ? NONE : String.join(BETWEEN_NAMES, names);
+      }
+      case POINTS -> {
+        List<String> corners = new ArrayList<>();
+        scenario.outline().forEach(p -> corners.add("[" + mm(p.x()) + ", " + mm(p.y()) + "]"));
+        yield "[" + String.join(", ", corners) + "]";
+      }
+      case READINGS -> {
+        List<String> spots = new ArrayList<>();
+        scenario
+            .readings()
+            .forEach(r -> spots.add("[" + mm(r.x()) + ", " + mm(r.y()) + ", " + mm(r.z()) + "]"));
+        yield "[" + String.join(", ", spots) + "]";
+      }
+      default -> given.text();
+    };
+  }
+
+  private static String mm(double length) {
+    return length == Math.rint(length)
+        ? String.format(Locale.ROOT, "%.0f mm", length)
+        : String.format(Locale.ROOT, "%s mm", Math.round(length * 1000) / 1000.0);
+  }
+
+  /** What may be said. */
+  public FactBook book() {
+    return book;
+  }
+
+  /** The floor as said so far; required facts may be missing. */
+  public Scenario scenario() {
+    return scenario;
+  }
+
+  /** What was said of each place, by {@link Place#id()}. */
+  public Map<String, String> said() {
+    return Collections.unmodifiableMap(said);
+  }
+
+  /** Whether the place was answered, be it with "unknown". */
+  public boolean has(Place place) {
+    return said.containsKey(place.id());
+  }
+
+  /** Whether every required fact is there, so that the floor can be thought through. */
+  public boolean complete() {
+    return missing().isEmpty();
+  }
+
+  /** The required facts that are not known yet, in the order of the facts files. */
+  public List<Place> missing() {
+    List<Place> missing = new ArrayList<>();
+    for (FactDefinition fact : book.definitions()) {
+      if (fact.required() && !fact.ofEntries() && !known(fact.key())) {
+        missing.add(new Place(fact, ""));
+      }
+    }
+    return missing;
+  }
+
+  private boolean known(String key) {
+    return scenario.find(key).map(Given::known).orElse(false);
+  }
+
+  /** Every place there is to ask about: for each entry of a list its facts follow the list. */
+  public List<Place> places() {
+    List<Place> places = new ArrayList<>();
+    for (FactDefinition fact : book.definitions()) {
+      if (!fact.ofEntries()) {
+        places.add(new Place(fact, ""));
+      } else if (!fact.word().equals("name")) {
+        for (String entry : scenario.entries(fact.list())) {
+          places.add(new Place(fact, entry));
+        }
+      }
+    }
+    return places;
+  }
+
+  /**
+   * These answers and one more, or one in another's place.
+   *
+   * @param place what is answered
+   * @param text what was said, in a person's words: a value as a scenario writes it, {@code 3.6 m x
+   *     2.4 m} for a rectangular room, names with commas between for a list
+   * @return the new answers
+   * @throws ScenarioFaults if it is no answer, or contradicts another
+   */
+  public Answers with(Place place, String text) throws ScenarioFaults {
+    Map<String, String> more = new LinkedHashMap<>(said);
+    more.put(place.id(), meant(place.fact(), text));
+    return of(more);
+  }
+
+  /** These answers without one; the facts of a list's entries go with the list. */
+  public Answers without(Place place) {
+    Map<String, String> fewer = new LinkedHashMap<>(said);
+    fewer.remove(place.id());
+    if (place.fact().kind() == Kind.LIST) {
+      fewer.keySet().removeIf(id -> id.startsWith(place.fact().key() + "[]"));
+    }
+    try {
+      return of(fewer);
+    } catch (ScenarioFaults e) {
+      throw new IllegalStateException("fewer facts cannot contradict each other more", e);
+    }
+  }
+
+  private Answers of(Map<String, String> all) throws ScenarioFaults {
+    return new Answers(book, all, read(book, all));
+  }
+
+  /** A person's words as a scenario writes them. */
+  private String meant(FactDefinition fact, String words) {
+    String text = Words.squeeze(words);
+    if (Values.state(text) != State.KNOWN) {
+      return Values.state(text) == State.UNKNOWN ? UNKNOWN : "not applicable";
+    }
+    return switch (fact.kind()) {
+      case LIST -> names(words);
+      case POINTS -> corners(text);
+      case READINGS -> spots(text);
+      case QUANTITY -> exact(text);
+      case CHOICES -> text.replaceAll("^\\[|]$", "");
+      default -> text;
+    };
+  }
+
+  private static String names(String words) {
+    Set<String> names = new LinkedHashSet<>();
+    for (String name : words.split("[,;\n]")) {
+      if (!name.isBlank()) {
+        names.add(Words.squeeze(name));
+      }
+    }
+    boolean none = names.size() == 1 && Set.of(NONE, "no", "0").contains(Words.alike(first(names)));
+    return names.isEmpty() || none ? NONE : String.join(BETWEEN_NAMES, names);
+  }
+
+  private static String first(Set<String> names) {
+    return names.iterator().next();
+  }
+
+  private static String exact(String text) {
+    return text.replaceFirst("^(?i:about|roughly|around|approximately|approx\\.?|some|~)\\s*", "");
+  }
+
+  private static String corners(String text) {
+    Matcher sides = RECTANGLE.matcher(text);
+    if (text.startsWith("[") || !sides.matches()) {
+      return text;
+    }
+    String y = sides.group(2).strip();
+    String x = sides.group(1).strip();
+    if (BARE.matcher(x).matches()) {
+      // "3.6 x 2.4 m": one unit said for both.
+      x = x + ' ' + y.replaceFirst("^[-0-9./ ]+", "");
+    }
+    return "[[0 m, 0 m], [" + x + ", 0 m], [" + x + ", " + y + "], [0 m, " + y + "]]";
+  }
+
+  private static String spots(String text) {
+    if (text.startsWith("[")) {
+      return text;
+    }
+    List<String> spots = new ArrayList<>();
+    for (String spot : text.split(";")) {
+      if (!spot.isBlank()) {
+        spots.add("[" + spot.strip() + "]");
+      }
+    }
+    return "[" + String.join(", ", spots) + "]";
+  }
+
+  private static Scenario read(FactBook book, Map<String, String> said) throws ScenarioFaults {
+    String yaml = write(book, said, place -> "");
+    byte[] bytes = (yaml.isEmpty() ? "{}" : yaml).getBytes(StandardCharsets.UTF_8);
+    return new ScenarioReader(book).readUnfinished("your answers", bytes);
+  }
+
+  /**
+   * The scenario file that says all this, with comments.
+   *
+   * @param head what stands above it, a line each
+   * @param comment what is written above a fact, such as how to find out what is not known; empty
+   *     for nothing
+   * @return YAML that reads back to the same facts
+   */
+  public String file(List<String> head, Function<Place, String> comment) {
+    StringBuilder out = new StringBuilder();
+    for (String line : head) {
+      comment(out, "", line);
+    }
+    return out + write(book, said, comment);
+  }
+
+  private static String write(
+      FactBook book, Map<String, String> said, Function<Place, String> comment) {
+    Group root = new Group();
+    for (FactDefinition fact : book.definitions()) {
+      if (fact.ofEntries()) {
+        continue;
+      }
+      Place place = new Place(fact, "");
+      String text = said.get(place.id());
+      if (text == null) {
+        continue;
+      }
+      Group at = root;
+      String[] path = fact.key().split("\\.");
+      for (int i = 0; i < path.length - 1; i++) {
+        at = (Group) at.under.computeIfAbsent(path[i], key -> new Group());
+      }
+      at.under.put(path[path.length - 1], place);
+    }
+    StringBuilder out = new StringBuilder();
+    new Writing(book, said, comment, out).group(root, "");
+    return out.toString();
+  }
+
+  private static void comment(StringBuilder out, String indent, String words) {
+    StringBuilder line = new StringBuilder();
+    for (String word : words.strip().split("\\s+")) {
+      if (line.length() > 0 && line.length() + word.length() >= COMMENT_WIDTH - indent.length()) {
+        out.append(indent).append("#").append(line).append('\n');
+        line.setLength(0);
+      }
+      if (!word.isEmpty()) {
+        line.append(' ').append(word);
+      }
+    }
+    if (line.length() > 0) {
+      out.append(indent).append("#").append(line).append('\n');
+    }
+  }
+
+  /** Keys under one key, in order: further groups or places. */
+  private static final class Group {
+    private final Map<String, Object> under = new LinkedHashMap<>();
+  }
+
+  /** Writes the tree of keys. */
+  private record Writing(
+      FactBook book, Map<String, String> said, Function<Place, String> comment, StringBuilder out) {
+
+    void group(Group group, String indent) {
+      group.under.forEach(
+          (key, one) -> {
+            if (one instanceof Group inner) {
+              out.append(indent).append(key).append(":\n");
+              group(inner, indent + "  ");
+            } else if (one instanceof Place place) {
+              place(place, key, indent);
+            }
+          });
+    }
+
+    private void place(Place place, String key, String indent) {
+      String text = said.get(place.id());
+      Answers.comment(out, indent, comment.apply(place));
+      if (place.fact().kind() == Kind.LIST && Values.state(text) == State.KNOWN) {
+        list(place, key, text, indent);
+      } else {
+        out.append(indent).append(key).append(": ");
+        out.append(value(place.fact(), text)).append('\n');
+      }
+    }
+
+    private void list(Place place, String key, String text, String indent) {
+      if (text.equals(NONE)) {
+        out.append(indent).append(key).append(": none\n");
+        return;
+      }
+      out.append(indent).append(key).append(":\n");
+      String list = place.fact().key() + "[]";
+      for (String name : text.split(BETWEEN_NAMES)) {
+        out.append(indent).append("  - name: ").append(quoted(name)).append('\n');
+        for (FactDefinition fact : book.definitions()) {
+          Place inner = new Place(fact, name);
+          if (fact.list().equals(list) && said.containsKey(inner.id())) {
+            place(inner, fact.word(), indent + "    ");
+          }
+        }
+      }
+    }
+
+    private static String value(FactDefinition fact, String text) {
+      boolean state = Values.state(text) != State.KNOWN;
+      return switch (fact.kind()) {
+        case POINTS, READINGS -> text.startsWith("[") ? text : quoted(text);
+        case CHOICES -> {
+          List<String> choices = new ArrayList<>();
+          for (String choice : text.split(",")) {
+            choices.add(quoted(Words.squeeze(choice)));
+          }
+          yield state ? text : "[" + String.join(", ", choices) + "]";
+        }
+        default -> quoted(text);
+      };
+    }
+
+    private static String quoted(String text) {
+      return PLAIN.matcher(text).matches() ? text : "'" + text.replace("'", "''") + "'";
+    }
+  }
+
+  /** What was said of a place; empty if nothing was. */
+  public Optional<String> said(Place place) {
+    return Optional.ofNullable(said.get(place.id()));
+  }
+}

@@ -1,0 +1,300 @@
+package underfoot.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.io.IOException;
+import java.lang.System.Logger.Level;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Whatever is put in, what comes out is an answer or one of our own complaints, in seconds. {@code
+ * -Dinputs=N} puts in more of each sort, {@code -Dseed=N} others. An input that was answered badly
+ * goes into {@code src/test/resources/once-answered-badly}, and is tried ever after.
+ */
+class OnlyOurOwnErrorsTest {
+  private static final int INPUTS = Integer.getInteger("inputs", 150);
+  private static final long SEED = Long.getLong("seed", 20261125L);
+  private static final long MOST_MILLIS = 20_000;
+  private static final String FLOOR = "scenarios/utility-room-over-a-cellar-on-old-boards.yaml";
+
+  @TempDir private Path folder;
+
+  @Test
+  void of_a_damaged_scenario() throws Exception {
+    List<byte[]> corpus =
+        corpus("scenarios", "src/test/resources/bad-input", "src/test/resources/floors");
+    damaged("scenarios", corpus, text -> Console.run(text, Map.of(), false, "advise", "-"));
+  }
+
+  @Test
+  void of_a_damaged_proposal() throws Exception {
+    List<byte[]> corpus = corpus("scenarios/proposals", "src/test/resources/proposals");
+    damaged("proposals", corpus, text -> Console.run(text, Map.of(), false, "check", FLOOR, "-"));
+  }
+
+  @Test
+  void of_a_damaged_price_book() throws Exception {
+    Path scenario = folder.resolve("floor.yaml");
+    Path book = folder.resolve("prices.yaml");
+    Files.writeString(
+        scenario,
+        "scenario: A floor\npractice: uk\nroom: {use: hall, outline: [[0 m, 0 m], [2 m, 0 m], [2 m, 2 m]"
+            + ", [0 m, 2 m]]}\nsubfloor: {deck: concrete slab}\ntile: {material: ceramic, length: 300 mm,"
+            + " width: 300 mm}\nheating: none\nbudget: {limit: 700 GBP, prices: prices.yaml}\n");
+    List<byte[]> corpus = List.of(Files.readAllBytes(Path.of("rules/figures/price-book.yaml")));
+    damaged(
+        "price books",
+        corpus,
+        text -> {
+          Files.write(book, text);
+          return Console.run("advise", scenario.toString());
+        });
+  }
+
+  @Test
+  void of_damaged_rules() throws Exception {
+    Path rules = folder.resolve("rules");
+    List<Path> files = copy(Path.of("rules"), rules);
+    List<byte[]> corpus = new ArrayList<>();
+    for (Path file : files) {
+      corpus.add(Files.readAllBytes(file));
+    }
+    Random random = new Random(SEED);
+    for (int i = 0; i < Math.max(10, INPUTS / 8); i++) {
+      int at = random.nextInt(files.size());
+      byte[] text = Mutilated.of(corpus.get(at), corpus, random);
+      Files.write(files.get(at), text);
+      String named = files.get(at).getFileName() + ", seed " + SEED + ", number " + i;
+      // The page of a rule reads every file of a rule base, but compiles nothing.
+      ours(named, text, () -> Console.run("rules", "TMB-10", "--rules", rules.toString()));
+      Files.write(files.get(at), corpus.get(at));
+    }
+    told("rule files", Math.max(10, INPUTS / 8));
+  }
+
+  @Test
+  void of_a_command_line_of_any_words() throws Exception {
+    String[] words = {
+      "advise",
+      "why",
+      "why-not",
+      "check",
+      "compare",
+      "rules",
+      "work-out",
+      "schema",
+      "batch",
+      "ask",
+      "lesson",
+      "--json",
+      "--html",
+      "--rules",
+      "--with",
+      "--width",
+      "--help",
+      "--version",
+      "--lint",
+      "-",
+      "",
+      " ",
+      FLOOR,
+      "scenarios",
+      "no-such-file.yaml",
+      "TMB-10",
+      "joists.clear span=3.4 m",
+      "=",
+      "x=",
+      "-1",
+      "999999999999",
+      "1e9",
+      "\u0000",
+      "\ud83d\ude00",
+      "--",
+      "---",
+      "@file",
+      "@",
+      "%s",
+      "..",
+      "/",
+      "*",
+      "foam-core board",
+      "area=-1",
+      "--proposal",
+      "-h",
+      "span=NaN",
+      "x".repeat(5000)
+    };
+    Random random = new Random(SEED);
+    int lines = INPUTS;
+    for (int i = 0; i < lines; i++) {
+      String[] line = new String[random.nextInt(5)];
+      for (int j = 0; j < line.length; j++) {
+        line[j] = words[random.nextInt(words.length)];
+        boolean writes = line[j].equals("--html") || line[j].equals("ask");
+        if (writes || (line[j].equals("--lint"))) {
+          line[j] = "--json"; // what writes files, or takes long, is tried elsewhere
+        }
+      }
+      ours(String.join(" ", line), new byte[0], () -> Console.run(line));
+    }
+    told("command lines", lines);
+  }
+
+  @Test
+  void of_what_is_very_large() throws Exception {
+    String head = "scenario: Large\npractice: uk\nsubfloor: {deck: concrete slab}\nheating: none\n";
+    String tile = "tile: {material: ceramic, length: 300 mm, width: 300 mm}\n";
+    String room = "room: {use: hall, outline: [[0 m, 0 m], [9 m, 0 m], [9 m, 9 m], [0 m, 9 m]]}\n";
+    large("a scenario of 3 MB", head + room + tile + "# x\n".repeat(800_000));
+    large("a text of 3 MB", head + room + tile + "notes: " + "x".repeat(3_000_000) + "\n");
+    StringBuilder readings = new StringBuilder(head + room + tile + "levels:\n  readings:\n");
+    for (int i = 0; i < 10_000; i++) {
+      readings
+          .append("    - [")
+          .append(i % 100 * 0.09)
+          .append(" m, ")
+          .append(i / 100 * 0.09)
+          .append(" m, ")
+          .append(i * 31 % 7)
+          .append(" mm]\n");
+    }
+    large("10 000 readings", readings.toString());
+    StringBuilder corners = new StringBuilder();
+    for (int i = 0; i < 500; i++) {
+      double angle = 2 * Math.PI * i / 500;
+      double radius = i % 2 == 0 ? 5 : 4.9;
+      corners
+          .append(i == 0 ? "" : ", ")
+          .append(
+              String.format(
+                  java.util.Locale.ROOT,
+                  "[%.3f m, %.3f m]",
+                  6 + radius * Math.cos(angle),
+                  6 + radius * Math.sin(angle)));
+    }
+    large("500 corners", head + tile + "room: {use: hall, outline: [" + corners + "]}\n");
+    large(
+        "tiles of 1 mm in a hall of 100 m",
+        head
+            + "room: {use: hall, outline: [[0 m, 0 m], [100 m, 0 m], [100 m, 100 m], [0 m, 100 m]]}\n"
+            + "tile: {material: ceramic, length: 1 mm, width: 1 mm, thickness: 4 mm}\n");
+    large("deep nesting", head + room + "tile: " + "[".repeat(50_000) + "\n");
+    large("deep nesting in braces", head + room + "tile: " + "{a: ".repeat(50_000) + "\n");
+    large("a very long key", head + room + tile + "k".repeat(500_000) + ": 1\n");
+    large("many keys", head + room + tile + keys(60_000));
+    large(
+        "texts that stand for texts",
+        "a: &a [x, x, x, x, x, x, x, x]\nb: &b [*a, *a, *a, *a, *a, *a, *a, *a]\n"
+            + "c: &c [*b, *b, *b, *b, *b, *b, *b, *b]\nd: [*c, *c, *c, *c, *c, *c, *c, *c]\n");
+  }
+
+  @Test
+  void of_what_was_once_answered_badly() throws Exception {
+    for (byte[] text : corpus("src/test/resources/once-answered-badly")) {
+      ours("kept", text, () -> Console.run(text, Map.of(), false, "advise", "-"));
+      ours("kept", text, () -> Console.run(text, Map.of(), false, "check", FLOOR, "-"));
+    }
+  }
+
+  private static String keys(int count) {
+    StringBuilder keys = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      keys.append('k').append(i).append(": 1\n");
+    }
+    return keys.toString();
+  }
+
+  private static void large(String what, String yaml) throws Exception {
+    byte[] text = yaml.getBytes(StandardCharsets.UTF_8);
+    ours(what, text, () -> Console.run(text, Map.of(), false, "advise", "-"));
+  }
+
+  private interface Run {
+    Console.Ran run() throws Exception;
+  }
+
+  private interface Take {
+    Console.Ran run(byte[] text) throws Exception;
+  }
+
+  private static void damaged(String sort, List<byte[]> corpus, Take take) throws Exception {
+    Random random = new Random(SEED);
+    for (int i = 0; i < INPUTS; i++) {
+      byte[] text = Mutilated.of(corpus.get(random.nextInt(corpus.size())), corpus, random);
+      ours(sort + ", seed " + SEED + ", number " + i, text, () -> take.run(text));
+    }
+    told(sort, INPUTS);
+  }
+
+  private static void told(String sort, int count) {
+    System.getLogger("underfoot.inputs").log(Level.INFO, "{0} damaged {1} put in", count, sort);
+  }
+
+  private static void ours(String named, byte[] text, Run run) throws Exception {
+    long start = System.nanoTime();
+    Console.Ran ran;
+    try {
+      ran = run.run();
+    } catch (RuntimeException | StackOverflowError e) {
+      fail(named + " ends in " + e + "\n" + shown(text), e);
+      return;
+    }
+    long millis = (System.nanoTime() - start) / 1_000_000;
+    assertThat(ran.exit())
+        .as("%s: %s%n%s", named, ran.err(), shown(text))
+        .isIn(
+            Exit.FINE,
+            Exit.WRONG_USAGE,
+            Exit.SCENARIO_INVALID,
+            Exit.NOT_TO_BE_BUILT,
+            Exit.FAULTS_FOUND);
+    assertThat(ran.err()).as(named).doesNotContain("Exception", "\tat ", "snakeyaml", "jackson");
+    assertThat(millis).as("milliseconds for " + named).isLessThan(MOST_MILLIS);
+  }
+
+  private static String shown(byte[] text) {
+    String shown = new String(text, StandardCharsets.UTF_8);
+    return shown.length() > 3000 ? shown.substring(0, 3000) + "…" : shown;
+  }
+
+  private static List<byte[]> corpus(String... folders) throws IOException {
+    List<byte[]> corpus = new ArrayList<>();
+    for (String folder : folders) {
+      if (!Files.isDirectory(Path.of(folder))) {
+        continue;
+      }
+      try (Stream<Path> files = Files.list(Path.of(folder))) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+          corpus.add(Files.readAllBytes(file));
+        }
+      }
+    }
+    return corpus;
+  }
+
+  private static List<Path> copy(Path from, Path to) throws IOException {
+    List<Path> copies = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(from)) {
+      for (Path file : files.sorted().toList()) {
+        Path copy = to.resolve(from.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(copy);
+        } else {
+          Files.copy(file, copy);
+          copies.add(copy);
+        }
+      }
+    }
+    return copies;
+  }
+}

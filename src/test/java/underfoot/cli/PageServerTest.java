@@ -1,0 +1,146 @@
+package underfoot.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.Socket;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import underfoot.reasoning.Floors;
+import underfoot.reasoning.Interview;
+import underfoot.scenario.Answers;
+
+/** The page answers itself and refuses everybody else. */
+class PageServerTest {
+  private static PageServer server;
+  private static URI at;
+
+  @BeforeAll
+  static void serve() throws Exception {
+    Surroundings around =
+        new Surroundings(
+            new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
+    Workbench bench = new Workbench(null, around, new PrintWriter(new StringWriter()));
+    Answers begun = Interview.begun(Answers.none(bench.facts()));
+    server = new PageServer(new PageDesk(bench, begun), 0);
+    at = URI.create(server.address());
+  }
+
+  @AfterAll
+  static void stop() {
+    server.close();
+  }
+
+  @Test
+  void the_page_and_its_parts_are_served_and_ask_nothing_of_other_machines() throws Exception {
+    for (String part : new String[] {"", "page.js", "page.css"}) {
+      String answer = get(at.getPath() + part, host(), "");
+      assertThat(answer).startsWith("HTTP/1.1 200").contains("default-src 'none'");
+      String body = answer.substring(answer.indexOf("\r\n\r\n"));
+      assertThat(body.replace("http://www.w3.org/2000/svg", ""))
+          .doesNotContain("http://", "https:");
+    }
+  }
+
+  @Test
+  void answers_are_thought_through_and_given_back_as_a_file_that_reads_back() throws Exception {
+    String answers =
+        "{\"how\":\"advice\",\"answers\":{\"room.use\":\"bathroom\",\"subfloor.deck\":\"wood\","
+            + "\"tile.material\":\"porcelain\",\"tile.length\":\"600 mm\",\"tile.width\":\"oops\","
+            + "\"scenario\":\"Mine\"}}";
+    assertThat(post("think", answers, origin())).startsWith("HTTP/1.1 200").contains("oops");
+    String whole = answers.replace("oops", "600 mm");
+    assertThat(post("think", whole, origin()))
+        .contains("sound-once-put-right", "<svg", "Taken as square-edged boards");
+    assertThat(post("file", whole, origin())).contains("deck: square-edged boards");
+    assertThat(post("open", "{\"file\":\"room: {use: hall}\"}", origin())).contains("\"hall\"");
+    assertThat(post("open", "{\"file\":\"room: {use: pond}\"}", origin())).contains("wrong");
+    assertThat(post("think", "not json", origin())).startsWith("HTTP/1.1 200");
+  }
+
+  @Test
+  void other_pages_other_hosts_and_wrong_words_are_refused() throws Exception {
+    assertThat(get(at.getPath(), "evil.example:" + at.getPort(), "")).startsWith("HTTP/1.1 403");
+    assertThat(get(at.getPath(), "localhost:" + at.getPort(), "")).startsWith("HTTP/1.1 403");
+    assertThat(get(at.getPath(), host(), "Origin: http://evil.example\r\n"))
+        .startsWith("HTTP/1.1 403");
+    assertThat(get(at.getPath(), host(), "Sec-Fetch-Site: cross-site\r\n"))
+        .startsWith("HTTP/1.1 403");
+    assertThat(post("think", "{}", "http://evil.example")).startsWith("HTTP/1.1 403");
+    assertThat(post("think", "{}", "null")).startsWith("HTTP/1.1 403");
+    assertThat(send("POST", at.getPath() + "think", host(), "Content-Length: 0\r\n", ""))
+        .startsWith("HTTP/1.1 403");
+    assertThat(get("/", host(), "")).startsWith("HTTP/1.1 404");
+    assertThat(get("/" + "0".repeat(36) + "/", host(), "")).startsWith("HTTP/1.1 404");
+  }
+
+  @Test
+  void paths_that_climb_and_methods_that_do_not_belong_find_nothing() throws Exception {
+    for (String trick :
+        new String[] {
+          "../page.js", "%2e%2e/page.js", "page.html", "..%2f..%2fetc/passwd", "//", "page.js%00"
+        }) {
+      assertThat(get(at.getPath() + trick, host(), "")).as(trick).startsWith("HTTP/1.1 404");
+    }
+    assertThat(get(at.getPath() + "think", host(), "")).startsWith("HTTP/1.1 405");
+    assertThat(send("PUT", at.getPath(), host(), "Origin: " + origin() + "\r\n", ""))
+        .startsWith("HTTP/1.1 405");
+  }
+
+  @Test
+  void a_body_that_is_too_large_or_of_another_kind_is_refused() throws Exception {
+    assertThat(post("think", " ".repeat(1_300_000), origin())).startsWith("HTTP/1.1 413");
+    String head = "Origin: " + origin() + "\r\nContent-Type: text/plain\r\nContent-Length: 2\r\n";
+    assertThat(send("POST", at.getPath() + "think", host(), head, "{}")).startsWith("HTTP/1.1 415");
+  }
+
+  private static String host() {
+    return "127.0.0.1:" + at.getPort();
+  }
+
+  private static String origin() {
+    return "http://" + host();
+  }
+
+  private static String get(String path, String host, String headers) throws Exception {
+    return send("GET", path, host, headers, "");
+  }
+
+  private static String post(String what, String body, String origin) throws Exception {
+    String head =
+        "Origin: "
+            + origin
+            + "\r\nContent-Type: application/json\r\nContent-Length: "
+            + body.length()
+            + "\r\n";
+    return send("POST", at.getPath() + what, host(), head, body);
+  }
+
+  private static String send(String method, String path, String host, String headers, String body)
+      throws Exception {
+    try (Socket socket = new Socket("127.0.0.1", at.getPort())) {
+      OutputStream out = socket.getOutputStream();
+      String head =
+          method
+              + " "
+              + path
+              + " HTTP/1.1\r\nHost: "
+              + host
+              + "\r\n"
+              + headers
+              + "Connection: close\r\n\r\n";
+      out.write((head + body).getBytes(StandardCharsets.ISO_8859_1));
+      out.flush();
+      InputStream in = socket.getInputStream();
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}

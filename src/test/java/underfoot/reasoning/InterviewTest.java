@@ -1,0 +1,200 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import underfoot.knowledge.InterviewBook;
+import underfoot.scenario.Answers;
+import underfoot.scenario.FactBook;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Given;
+import underfoot.scenario.Kind;
+import underfoot.scenario.Place;
+import underfoot.scenario.RuleFiles;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+
+/** Only what could change the advice is asked, and all of that. */
+class InterviewTest {
+  private static final int FLOORS = Integer.getInteger("interviews", 3);
+  private static final FactBook BOOK = Floors.advisor().knowledge().facts();
+
+  @Test
+  void answering_a_question_that_is_not_asked_changes_nothing() throws Exception {
+    long seed = Long.getLong("seed", 9L);
+    RandomFloors floors = new RandomFloors(BOOK, seed);
+    Random random = new Random(seed);
+    Interview interview = interview();
+    int skipped = 0;
+    for (int i = 0; i < FLOORS; ) {
+      Answers answers;
+      try {
+        answers = Answers.of(BOOK, "made up", bytes(floors.next(Map.of())));
+      } catch (ScenarioFaults contradiction) {
+        continue;
+      }
+      i++;
+      List<Place> open = interview.open(answers);
+      Gist now = Gist.of(Floors.advisor().advise(answers.scenario()));
+      for (Place place : answers.places()) {
+        if (answers.has(place) || open.contains(place)) {
+          continue;
+        }
+        Optional<Answers> other = answered(answers, place, random);
+        if (other.isPresent()) {
+          skipped++;
+          assertThat(Gist.of(Floors.advisor().advise(other.get().scenario())))
+              .as("seed %d, %s: %s", seed, place, other.get().said(place))
+              .isEqualTo(now);
+        }
+      }
+    }
+    assertThat(skipped).as("questions skipped").isGreaterThan(50);
+  }
+
+  @Test
+  void every_question_asked_has_an_answer_that_changes_the_advice() throws Exception {
+    Interview interview = interview();
+    Answers answers = Answers.of(BOOK, "boards", bytes(BARE));
+    Gist now = Gist.of(Floors.advisor().advise(answers.scenario()));
+    List<Place> open = interview.open(answers);
+    assertThat(open).isNotEmpty();
+    for (Place place : open) {
+      boolean changes = false;
+      for (String value : Interview.values(answers.scenario(), place)) {
+        try {
+          Scenario other = answers.scenario().with(place.fact().key(), place.about(), value);
+          changes |= !Gist.of(Floors.advisor().advise(other)).equals(now);
+        } catch (ScenarioFaults impossible) {
+          continue;
+        }
+      }
+      assertThat(changes).as("%s changes something", place).isTrue();
+    }
+  }
+
+  @Test
+  void a_question_that_a_slab_cannot_have_is_not_asked_of_it() throws Exception {
+    Answers slab =
+        Answers.of(BOOK, "slab", bytes(BARE.replace("square-edged boards", "concrete slab")));
+    assertThat(interview().open(slab))
+        .extracting(Place::id)
+        .doesNotContain("subfloor.joists.depth", "subfloor.board width")
+        .contains("subfloor.damp-proof membrane");
+  }
+
+  @Test
+  void required_facts_come_first_and_what_can_be_said_one_way_only_is_not_asked() {
+    Answers begun = Interview.begun(Answers.none(BOOK));
+    assertThat(interview().open(begun))
+        .extracting(Place::id)
+        .containsExactly(
+            "room.use", "subfloor.deck", "tile.material", "tile.length", "tile.width", "scenario");
+  }
+
+  @Test
+  void why_names_rules_that_read_the_answer_and_what_would_change() throws Exception {
+    Answers answers = Answers.of(BOOK, "boards", bytes(BARE));
+    Place rot = new Place(BOOK.find("subfloor.condition.rot").orElseThrow(), "");
+    Interview.Why why = interview().why(answers, rot);
+    assertThat(why.rules()).isNotEmpty();
+    assertThat(why.changes()).extracting(WhatIf.Otherwise::value).contains("yes");
+  }
+
+  @Test
+  void every_fact_has_a_question_in_plain_words() {
+    assertThat(BOOK.definitions())
+        .allSatisfy(fact -> assertThat(fact.ask().contains("?")).as(fact.key()).isTrue());
+  }
+
+  @Test
+  void every_value_tried_is_one_that_a_scenario_may_say() throws Exception {
+    Answers answers = Answers.of(BOOK, "boards", bytes(BARE));
+    for (Place place : answers.places()) {
+      long good =
+          Interview.values(answers.scenario(), place).stream()
+              .filter(value -> takes(answers, place, value))
+              .count();
+      boolean ofSolid = place.id().startsWith("heating.") || good > 0;
+      assertThat(ofSolid).as("%s has an answer", place).isTrue();
+    }
+  }
+
+  @Test
+  void what_is_written_reads_back_to_the_same_facts() throws Exception {
+    RandomFloors floors = new RandomFloors(BOOK, 44);
+    int read = 0;
+    for (int i = 0; i < 200; i++) {
+      Answers answers;
+      try {
+        answers = Answers.of(BOOK, "made up", bytes(floors.next(Map.of())));
+      } catch (ScenarioFaults contradiction) {
+        continue;
+      }
+      read++;
+      String yaml = answers.file(List.of("A head: with a colon"), place -> "Is it # so? " + place);
+      Scenario again = Floors.reader().read("again", bytes(yaml));
+      assertThat(said(again)).isEqualTo(said(answers.scenario()));
+      assertThat(again.outline()).isEqualTo(answers.scenario().outline());
+      assertThat(again.readings()).isEqualTo(answers.scenario().readings());
+    }
+    assertThat(read).isGreaterThan(50);
+  }
+
+  private static final String BARE =
+      """
+      scenario: Bare
+      practice: uk
+      room: {use: bathroom}
+      subfloor: {deck: square-edged boards}
+      tile: {material: porcelain, length: 600 mm, width: 600 mm}
+      """;
+
+  private static boolean takes(Answers answers, Place place, String value) {
+    try {
+      answers.scenario().with(place.fact().key(), place.about(), value);
+      return true;
+    } catch (ScenarioFaults e) {
+      return false;
+    }
+  }
+
+  private static List<String> said(Scenario scenario) {
+    List<String> said = new ArrayList<>();
+    for (Given given : scenario.givens()) {
+      said.add(given.key() + '@' + given.about() + '=' + given.state() + ' ' + given.text());
+    }
+    return said;
+  }
+
+  private static Optional<Answers> answered(Answers answers, Place place, Random random) {
+    FactDefinition fact = place.fact();
+    if (fact.kind() == Kind.LIST || fact.kind() == Kind.TEXT) {
+      return Optional.empty();
+    }
+    List<String> values = Interview.values(answers.scenario(), place);
+    try {
+      return Optional.of(answers.with(place, values.get(random.nextInt(values.size()))));
+    } catch (ScenarioFaults contradiction) {
+      return Optional.empty();
+    }
+  }
+
+  private static Interview interview() {
+    try {
+      return new Interview(Floors.advisor(), InterviewBook.load(RuleFiles.shipped(), BOOK));
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,204 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.System.Logger.Level;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.kie.api.definition.KiePackage;
+import underfoot.reasoning.Mutants.Mutant;
+import underfoot.reasoning.RuleCasesTest.RuleCase;
+
+/**
+ * Puts one thing wrong in the rules, again and again, and sees whether the tests that look at
+ * advice would notice. No part of the build: {@code mvn -o test -Dtest=RuleMutation -Dmutants=300
+ * -Dseed=1}. It judges by what {@link RuleCasesTest} and {@link RuleSaysTest} hold of the rule.
+ *
+ * <p>{@code mvn -o test -Dtest=RuleMutation#write_where_rules_stay_quiet -Dwrite.quiet=true} looks,
+ * for each condition of each rule that no case tries alone, for a floor on which all others hold,
+ * and writes {@code rule-stays-quiet.yaml}.
+ */
+class RuleMutation {
+  private static final System.Logger LOG = System.getLogger("underfoot.mutation");
+
+  @Test
+  void most_of_what_is_put_wrong_is_noticed() throws Exception {
+    long seed = Long.getLong("seed", 1);
+    Mutants mutants = new Mutants();
+    List<Mutant> all = new ArrayList<>(mutants.all());
+    int there = all.size();
+    Collections.shuffle(all, new Random(seed));
+    all = all.subList(0, Math.min(all.size(), Integer.getInteger("mutants", 300)));
+    Map<Mutant, KiePackage> compiled = compile(mutants, all);
+    Map<String, List<RuleCase>> cases = new LinkedHashMap<>();
+    Map<String, RuleCase> byName = new LinkedHashMap<>();
+    for (RuleCase one : RuleCasesTest.cases()) {
+      cases.computeIfAbsent(one.rule(), rule -> new ArrayList<>()).add(one);
+      byName.putIfAbsent(one.rule(), one);
+    }
+    Map<String, String> says = RuleSaysTest.written();
+    Map<String, List<String>> quiet = RuleSaysTest.quiet();
+    Map<String, int[]> bySort = new TreeMap<>();
+    List<String> survivors = new ArrayList<>();
+    for (Mutant mutant : all) {
+      String rule = mutant.rule().note().id();
+      Advisor advisor = mutants.advisor(mutant, compiled.get(mutant));
+      boolean killed =
+          noticed(advisor, rule, cases.getOrDefault(rule, List.of()), says.getOrDefault(rule, ""))
+              || loud(advisor, rule, quiet.getOrDefault(rule, List.of()), byName);
+      int[] count = bySort.computeIfAbsent(mutant.sort(), sort -> new int[2]);
+      count[killed ? 0 : 1]++;
+      if (!killed) {
+        survivors.add(rule + ", " + mutant.sort() + ": " + mutant.told());
+      }
+    }
+    StringBuilder told = new StringBuilder();
+    bySort.forEach(
+        (sort, n) ->
+            told.append("\n  ")
+                .append(sort)
+                .append(": ")
+                .append(n[0])
+                .append(" of ")
+                .append(n[0] + n[1]));
+    LOG.log(
+        Level.INFO,
+        "seed "
+            + seed
+            + ", "
+            + all.size()
+            + " mutants of "
+            + there
+            + ", noticed "
+            + (all.size() - survivors.size())
+            + told
+            + "\nnot noticed:\n  "
+            + String.join("\n  ", survivors));
+    assertThat(survivors.size() * 100)
+        .as("mutants not noticed: %s", survivors)
+        .isLessThanOrEqualTo(all.size() * (100 - Integer.getInteger("least.noticed", 85)));
+  }
+
+  private static boolean noticed(Advisor advisor, String rule, List<RuleCase> cases, String says) {
+    try {
+      boolean first = true;
+      for (RuleCase one : cases) {
+        if (!RuleCasesTest.fired(advisor, one, one.fires()).contains(rule)
+            || RuleCasesTest.fired(advisor, one, RuleSaysTest.changes(one, true)).contains(rule)
+            || (first && !RuleSaysTest.says(advisor, one).equals(says))) {
+          return true;
+        }
+        first = false;
+      }
+      return false;
+    } catch (Exception broken) {
+      return true; // a test that ends so has failed
+    }
+  }
+
+  private static boolean loud(
+      Advisor advisor, String rule, List<String> floors, Map<String, RuleCase> byName) {
+    try {
+      for (String floor : floors) {
+        if (RuleSaysTest.fired(advisor, floor, byName).contains(rule)) {
+          return true;
+        }
+      }
+      return false;
+    } catch (Exception broken) {
+      return true;
+    }
+  }
+
+  private static Map<Mutant, KiePackage> compile(Mutants mutants, List<Mutant> all) {
+    Map<Mutant, KiePackage> compiled = new LinkedHashMap<>();
+    for (Stage stage : Stage.values()) {
+      List<Mutant> of =
+          all.stream().filter(m -> m.stage() == stage && !m.text().isEmpty()).toList();
+      if (!of.isEmpty()) {
+        List<KiePackage> packages = mutants.compile(stage, of.stream().map(Mutant::text).toList());
+        for (int i = 0; i < of.size(); i++) {
+          compiled.put(of.get(i), packages.get(i));
+        }
+      }
+    }
+    return compiled;
+  }
+
+  @Test
+  void write_where_rules_stay_quiet() throws Exception {
+    if (!Boolean.getBoolean("write.quiet")) {
+      return;
+    }
+    Mutants mutants = new Mutants();
+    Map<Stage, List<String>> texts = new EnumMap<>(Stage.class);
+    Map<String, Integer> count = new LinkedHashMap<>();
+    Set<String> wanted = new TreeSet<>();
+    for (Mutant mutant : mutants.dropped()) {
+      if (mutant.stage() == Stage.CHECK) {
+        continue;
+      }
+      String id = mutant.rule().note().id();
+      String probe = id + "~" + count.merge(id, 1, Integer::sum);
+      List<String> when = new ArrayList<>(mutant.rule().when());
+      when.remove(mutant.told());
+      texts
+          .computeIfAbsent(mutant.stage(), stage -> new ArrayList<>())
+          .add(Mutants.text(mutant.rule(), probe, "probe", when, List.of("Note find-the-base")));
+      wanted.add(probe);
+    }
+    Map<Stage, List<KiePackage>> packages = new EnumMap<>(Stage.class);
+    texts.forEach((stage, all) -> packages.put(stage, mutants.compile(stage, all)));
+    Advisor advisor = mutants.beside(packages);
+    LOG.log(Level.INFO, wanted.size() + " conditions to try alone");
+    Map<String, TreeSet<String>> found = new TreeMap<>();
+    List<RuleCase> cases = RuleCasesTest.cases();
+    Set<String> named = new TreeSet<>();
+    for (boolean own : new boolean[] {true, false}) {
+      named.clear();
+      for (RuleCase one : cases) {
+        if (!one.proposal().isEmpty() || (!named.add(one.rule()) && !own)) {
+          continue;
+        }
+        for (boolean missed : new boolean[] {true, false}) {
+          if (own && !missed) {
+            continue;
+          }
+          Set<String> fired = RuleCasesTest.fired(advisor, one, RuleSaysTest.changes(one, missed));
+          for (String probe : List.copyOf(wanted)) {
+            String rule = probe.substring(0, probe.indexOf('~'));
+            if (fired.contains(probe) && !fired.contains(rule)) {
+              if (own && rule.equals(one.rule())) {
+                wanted.remove(probe); // its own near miss tries it
+              } else if (!own) {
+                wanted.remove(probe);
+                found
+                    .computeIfAbsent(rule, r -> new TreeSet<>())
+                    .add(one.rule() + (missed ? " missed" : ""));
+              }
+            }
+          }
+        }
+      }
+    }
+    StringBuilder yaml =
+        new StringBuilder(
+            "# Floors on which a rule keeps quiet though all its conditions hold but one. Each is named by the case in\n"
+                + "# rule-cases whose floor it is; \"missed\" is the floor of the near miss. Written by RuleMutation.\n");
+    found.forEach(
+        (rule, floors) ->
+            yaml.append(rule).append(": [").append(String.join(", ", floors)).append("]\n"));
+    Files.writeString(RuleSaysTest.QUIET, yaml);
+    LOG.log(Level.INFO, "conditions without a floor: " + wanted.size() + " " + wanted);
+  }
+}

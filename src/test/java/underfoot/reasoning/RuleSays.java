@@ -1,0 +1,77 @@
+package underfoot.reasoning;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import underfoot.buildup.Conclusion;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.LayerKind;
+
+/** What one rule said of a floor: its reason, and what it concluded, each thing once. */
+final class RuleSays {
+  private RuleSays() {}
+
+  /** What a rule said in an answer, on one line; empty if it did not fire. */
+  static String of(String rule, Counsel counsel) {
+    Deque<Object> todo = new ArrayDeque<>(counsel.general());
+    todo.addAll(counsel.facts().all());
+    for (Candidate candidate : counsel.candidates()) {
+      todo.addAll(candidate.concluded());
+      todo.addAll(candidate.facts().all());
+    }
+    return of(rule, todo);
+  }
+
+  /** What a rule said among conclusions and what they rest on. */
+  static String of(String rule, Deque<Object> todo) {
+    Set<Object> seen = new HashSet<>();
+    Set<String> said = new TreeSet<>();
+    String reason = "";
+    while (!todo.isEmpty()) {
+      Object one = todo.pop();
+      Because because =
+          one instanceof Conclusion conclusion
+              ? conclusion.because()
+              : one instanceof Fact fact ? fact.because() : null;
+      if (because == null || !seen.add(one)) {
+        continue;
+      }
+      if (because.rule().id().equals(rule)) {
+        reason = because.rule().reason();
+        said.add(words(one));
+      }
+      todo.addAll(because.premises());
+    }
+    return said.isEmpty() ? "" : reason + " => " + String.join("; ", said);
+  }
+
+  private static String words(Object one) {
+    if (one instanceof Fact fact) {
+      return fact.from() + " " + fact.name() + ": " + fact.text();
+    }
+    List<String> words = new ArrayList<>(List.of(one.getClass().getSimpleName()));
+    for (RecordComponent part : one.getClass().getRecordComponents()) {
+      if (part.getName().equals("because") || part.getName().equals("about")) {
+        continue;
+      }
+      try {
+        part.getAccessor().setAccessible(true);
+        Object value = part.getAccessor().invoke(one);
+        words.add(
+            value instanceof LayerKind kind
+                ? kind.id()
+                : value instanceof Figure figure ? figure.name() : String.valueOf(value));
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+    return String.join(" ", words);
+  }
+}

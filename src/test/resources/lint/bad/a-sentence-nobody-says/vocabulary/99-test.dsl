@@ -1,0 +1,1 @@
+[condition][]Nobody ever says this=Fact( about == "", says == "use: hall" )

@@ -1,0 +1,1 @@
+[condition][]Rot has been found=Fact( about == "", says == "rot: yes" )

@@ -1,0 +1,1 @@
+[consequence][]Go off=System.exit( 1 );
