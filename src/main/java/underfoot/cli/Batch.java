@@ -25,6 +25,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -96,6 +97,7 @@ final class Batch implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     Workbench bench = new Workbench(rules.folder(), around, err);
     Workbench.Desk desk = bench.desk(!withoutTrials);
+    String ruleBase = bench.ruleBaseId();
     List<Iterator<Job>> jobs = new ArrayList<>();
     for (String file : files) {
       jobs.add(jobs(file));
@@ -103,7 +105,7 @@ final class Batch implements Callable<Integer> {
     int cores = Runtime.getRuntime().availableProcessors();
     ExecutorService pool = Executors.newFixedThreadPool(cores);
     try (Out out = out()) {
-      return run(desk, jobs, pool, cores, out, err);
+      return run(job -> line(desk, ruleBase, job), jobs, pool, cores, out, err);
     } catch (IOException | UncheckedIOException e) {
       throw new Complaint(Exit.INTERNAL, "The lines could not be written: " + e.getMessage());
     } finally {
@@ -112,7 +114,7 @@ final class Batch implements Callable<Integer> {
   }
 
   private int run(
-      Workbench.Desk desk,
+      Function<Job, Line> lines,
       List<Iterator<Job>> sources,
       ExecutorService pool,
       int cores,
@@ -132,7 +134,7 @@ final class Batch implements Callable<Integer> {
         if (ahead.size() >= cores * AHEAD_OF_EACH_CORE) {
           write(ahead.removeFirst(), out, progress);
         }
-        ahead.addLast(pool.submit(() -> line(desk, job)));
+        ahead.addLast(pool.submit(() -> lines.apply(job)));
       }
     }
     while (!ahead.isEmpty()) {
@@ -158,12 +160,11 @@ final class Batch implements Callable<Integer> {
   }
 
   /** The line for one scenario; whatever goes wrong with it becomes its line. */
-  private static Line line(Workbench.Desk desk, Job job) {
+  private static Line line(Workbench.Desk desk, String ruleBase, Job job) {
     StringWriter text = new StringWriter();
     try {
       byte[] content = job.content().call();
-      BatchLine.advice(
-          job.name(), desk.advise(job.name(), content), Version.of(), desk.ruleBase(), text);
+      BatchLine.advice(job.name(), desk.advise(job.name(), content), Version.of(), ruleBase, text);
       return new Line(text.toString(), true);
     } catch (Complaint e) {
       BatchLine.failure(job.name(), e.exit(), List.of(e.getMessage().split("\n(?=\\S)")), text);

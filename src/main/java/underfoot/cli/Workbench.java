@@ -179,26 +179,19 @@ final class Workbench {
 
   /** A place at which one scenario after another is thought through, by several at once. */
   Desk desk(boolean trials) throws Complaint {
-    return new Desk(knowledge(), own ? compile() : shipped.get(), ruleBaseId(), trials);
+    return new Desk(knowledge(), own ? compile() : shipped.get(), trials);
   }
 
   /** What is needed for each scenario, loaded once. Safe to share between threads. */
   final class Desk {
     private final Knowledge loaded;
     private final RuleBase compiled;
-    private final String ruleBase;
     private final boolean trials;
 
-    private Desk(Knowledge loaded, RuleBase compiled, String ruleBase, boolean trials) {
+    private Desk(Knowledge loaded, RuleBase compiled, boolean trials) {
       this.loaded = loaded;
       this.compiled = compiled;
-      this.ruleBase = ruleBase;
       this.trials = trials;
-    }
-
-    /** What tells this rule base from others. */
-    String ruleBase() {
-      return ruleBase;
     }
 
     /** Reads a scenario that was already fetched, and advises on it. */
@@ -209,7 +202,7 @@ final class Workbench {
     /** Advises on a scenario that was already read. */
     Advice advise(String name, Scenario scenario) throws Complaint {
       Planner planner = new Planner(prices(name, scenario, loaded));
-      Advisor advisor = new Advisor(compiled, loaded, planner);
+      Advisor advisor = new Advisor(compiled, loaded, planner).remembering();
       return thinking(
           () -> {
             Counsel counsel = advisor.advise(scenario);

@@ -50,9 +50,15 @@ public final class Advisor {
     this.surveys = surveys;
   }
 
-  /** The same advisor with a memory, for comparing one floor with its variants. */
-  Advisor remembering() {
-    return new Advisor(rules.remembering(), knowledge, appraisal, surveys);
+  /**
+   * The same advisor with a memory, for one floor and its variants; itself if it has one. What it
+   * says first, of the floor itself, has its own reasons; reasons of a variant may be recalled from
+   * another, so a variant is compared, not explained.
+   */
+  public Advisor remembering() {
+    return rules.remembers()
+        ? this
+        : new Advisor(rules.remembering(), knowledge, appraisal, surveys);
   }
 
   /** The rules it thinks by. */
@@ -68,11 +74,14 @@ public final class Advisor {
   /** Thinks one floor through. */
   public Counsel advise(Scenario scenario) {
     List<Object> pool = understood(scenario);
-    List<Candidate> candidates = new ArrayList<>();
-    if (!stopped(pool)) { // else, whatever is built, no build-up is worth working out
-      offers(pool)
-          .forEach((route, offers) -> candidates.add(workOut(scenario, pool, route, offers)));
+    if (stopped(pool)) { // whatever is built, no build-up is worth working out
+      return settle(scenario, pool, List.of());
     }
+    List<Object> common = List.copyOf(pool);
+    List<Candidate> candidates =
+        offers(pool).entrySet().parallelStream()
+            .map(way -> workOut(scenario, common, way.getKey(), way.getValue()))
+            .toList();
     return settle(scenario, pool, candidates);
   }
 

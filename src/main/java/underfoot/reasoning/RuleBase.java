@@ -70,6 +70,11 @@ public final class RuleBase {
     return new RuleBase(stages, new Recall());
   }
 
+  /** Whether it has a memory. */
+  boolean remembers() {
+    return recall != null;
+  }
+
   /**
    * Loads the rules that came with the program. Loading goes on in the background, the first pass
    * first, and whoever needs a pass waits for it.
