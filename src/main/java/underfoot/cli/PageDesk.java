@@ -19,6 +19,7 @@ import tools.jackson.core.json.JsonFactory;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.RuleNote;
+import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Interview;
@@ -203,7 +204,7 @@ final class PageDesk {
     String words =
         phrases.say(
             "if-it-is", "value", one.value(), "changes", String.join("; ", one.differences()));
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    return Texts.capital(words) + ".";
   }
 
   private void think(JsonGenerator json, Request request) throws Complaint {

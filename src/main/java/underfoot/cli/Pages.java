@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.report.html.HtmlReport;
@@ -108,43 +107,10 @@ final class Pages {
   }
 
   private static void put(String name, byte[] content) throws Complaint {
-    Path path = place(name);
-    Path beside = null;
     try {
-      beside = Files.createTempFile(path.getParent(), ".underfoot-", ".part");
-      Files.write(beside, content);
-      if (Files.exists(path)) {
-        copyRights(path, beside);
-      } else {
-        everybodyReads(beside);
-      }
-      Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
+      WholeFile.put(place(name), content, true);
     } catch (IOException e) {
-      try {
-        if (beside != null) {
-          Files.deleteIfExists(beside);
-        }
-      } catch (IOException leftBehind) {
-        // Nothing more can be done about it.
-      }
       throw new Complaint(Exit.INTERNAL, Main.cut(name) + " could not be written in full");
-    }
-  }
-
-  private static void copyRights(Path from, Path to) throws IOException {
-    try {
-      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-    } catch (UnsupportedOperationException notHere) {
-      // Such rights are not known here.
-    }
-  }
-
-  private static void everybodyReads(Path file) throws IOException {
-    try {
-      Files.setPosixFilePermissions(
-          file, java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
-    } catch (UnsupportedOperationException notHere) {
-      // Such rights are not known here.
     }
   }
 }

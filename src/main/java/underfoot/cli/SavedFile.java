@@ -2,13 +2,11 @@ package underfoot.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Files written whole or not at all, and over another only if told to. */
 final class SavedFile {
@@ -33,7 +31,6 @@ final class SavedFile {
    *     nothing has changed
    */
   static void write(String name, String text, boolean over) throws Complaint {
-    Path temporary = null;
     try {
       Path target = Path.of(name).toAbsolutePath();
       if (Files.isDirectory(target)) {
@@ -43,46 +40,11 @@ final class SavedFile {
       if (folder == null || !Files.isDirectory(folder)) {
         throw Complaint.usage("There is no folder " + folder + " to write " + name + " in");
       }
-      temporary = Files.createTempFile(folder, ".underfoot-", ".tmp");
-      Files.write(temporary, text.getBytes(StandardCharsets.UTF_8));
-      if (over) {
-        replace(temporary, target);
-      } else {
-        // A link cannot be made where something is, so nothing is lost even to a race.
-        link(temporary, target);
-      }
+      WholeFile.put(target, text.getBytes(StandardCharsets.UTF_8), over);
     } catch (FileAlreadyExistsException e) {
       throw Complaint.usage(name + " is there already, so it was left as it is");
     } catch (InvalidPathException | IOException e) {
       throw Complaint.usage(name + " cannot be written, so nothing was");
-    } finally {
-      drop(temporary);
-    }
-  }
-
-  private static void replace(Path temporary, Path target) throws IOException {
-    try {
-      Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
-    }
-  }
-
-  private static void link(Path temporary, Path target) throws IOException {
-    try {
-      Files.createLink(target, temporary);
-    } catch (UnsupportedOperationException e) {
-      Files.move(temporary, target);
-    }
-  }
-
-  private static void drop(Path temporary) {
-    try {
-      if (temporary != null) {
-        Files.deleteIfExists(temporary);
-      }
-    } catch (IOException e) {
-      // An empty leftover does no harm.
     }
   }
 }

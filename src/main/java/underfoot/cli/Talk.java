@@ -13,6 +13,7 @@ import underfoot.buildup.Remedy;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.RuleNote;
+import underfoot.measure.Texts;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Interview;
 import underfoot.reasoning.WhatIf;
@@ -334,7 +335,7 @@ final class Talk {
   static String name(Answers answers) {
     String use = answers.scenario().find("room.use").map(Given::text).orElse("room");
     String deck = answers.scenario().find("subfloor.deck").map(Given::text).orElse("old floor");
-    return use.substring(0, 1).toUpperCase(Locale.ROOT) + use.substring(1) + " on " + deck;
+    return Texts.capital(use) + " on " + deck;
   }
 
   private void complain(FactDefinition fact, String value, ScenarioFaults faults) {
@@ -439,7 +440,7 @@ final class Talk {
                 + " "
                 + dot(fact.look())
                 + " "
-                + capital(
+                + Texts.capital(
                     phrases.say(
                         "if-it-is",
                         "value",
@@ -463,10 +464,6 @@ final class Talk {
 
   private static String dot(String words) {
     return words.isEmpty() || words.endsWith(".") ? words : words + ".";
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** The file of the answers, with the questions and what is not known as comments. */

@@ -109,8 +109,7 @@ public final class LessonMaker {
       }
     }
     List<String> lines = new ArrayList<>();
-    parts.forEach(
-        (part, said) -> lines.add(LessonSheet.capital(part) + ": " + String.join("; ", said)));
+    parts.forEach((part, said) -> lines.add(Texts.capital(part) + ": " + String.join("; ", said)));
     if (!scenario.readings().isEmpty()) {
       List<String> readings = new ArrayList<>();
       for (Reading one : scenario.readings()) {

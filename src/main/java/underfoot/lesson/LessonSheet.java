@@ -148,8 +148,4 @@ final class LessonSheet {
     boolean plain = cut.length() > 1 && !Character.isUpperCase(cut.charAt(1));
     return plain ? Character.toLowerCase(cut.charAt(0)) + cut.substring(1) : cut;
   }
-
-  static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
 }

@@ -13,6 +13,7 @@ import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.LessonBook;
+import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Advice.Layer;
@@ -404,20 +405,16 @@ final class TraceQuestions {
     List<String> how = new ArrayList<>();
     for (FindOut one : inOrder) {
       how.add(
-          LessonSheet.capital(one.called())
+          Texts.capital(one.called())
               + " ("
               + LessonSheet.small(one.stage())
               + "): "
               + one.look()
               + ". "
-              + LessonSheet.capital(one.decisions().get(0))
+              + Texts.capital(one.decisions().get(0))
               + ".");
     }
-    order(
-        kind,
-        inOrder.stream().map(one -> LessonSheet.capital(one.called())).toList(),
-        because,
-        how);
+    order(kind, inOrder.stream().map(one -> Texts.capital(one.called())).toList(), because, how);
   }
 
   // --- what if

@@ -278,7 +278,7 @@ final class WorkedQuestions {
             LessonSheet.fill(
                 sum.field("ask"),
                 "item",
-                LessonSheet.capital(item.item()),
+                Texts.capital(item.item()),
                 "pack",
                 pack,
                 "rate",

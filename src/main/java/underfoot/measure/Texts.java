@@ -4,10 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as people read them. */
+/** Numbers and words as people read them. */
 public final class Texts {
   private static final MathContext THREE_FIGURES = new MathContext(3);
   private static final double MM_PER_M = 1000;
+  private static final double TENTHS = 10;
 
   private Texts() {}
 
@@ -29,5 +30,21 @@ public final class Texts {
   /** A length of rooms, given in mm and told in m. */
   public static String metres(double mm) {
     return of(mm / MM_PER_M, "m");
+  }
+
+  /** A length to a tenth of a millimetre. */
+  public static String mm(double length) {
+    return of(Math.round(length * TENTHS) / TENTHS, "mm");
+  }
+
+  /** Words as a sentence begins with them. */
+  public static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /** Words as they stand within a sentence: with a small letter, unless they begin a name. */
+  public static String lower(String words) {
+    boolean plain = words.length() > 1 && !Character.isUpperCase(words.charAt(1));
+    return plain ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
   }
 }

@@ -158,7 +158,7 @@ public final class AdviceMaker {
       double mass) {
     StringBuilder titles = new StringBuilder();
     for (HaltNote halt : halts) {
-      titles.append(titles.isEmpty() ? "" : "; ").append(lower(halt.title()));
+      titles.append(titles.isEmpty() ? "" : "; ").append(Texts.lower(halt.title()));
     }
     String id = "summary-" + counsel.verdict().word();
     if (route.isEmpty() && counsel.verdict() != Verdict.STOP) {
@@ -426,7 +426,7 @@ public final class AdviceMaker {
                   .thenComparing(one -> one.because().rule().id()));
           said.add(
               new Say(
-                  phrases.say("at-least-class", "scale", capital(scale), "class", grade),
+                  phrases.say("at-least-class", "scale", Texts.capital(scale), "class", grade),
                   justifier.of(asked.stream().map(LayerClass::because).toList())));
         });
     return said;
@@ -532,7 +532,8 @@ public final class AdviceMaker {
     List<Halt> stops = candidate.of(Halt.class).stream().filter(Halt::isStop).toList();
     for (Same<Halt> same : group(stops, Halt::wording, one -> "")) {
       if (haltsTold.contains(same.wording)) {
-        texts.add(phrases.say("stopped-as-above", "why", lower(title(fill(same.wording, ""), ""))));
+        texts.add(
+            phrases.say("stopped-as-above", "why", Texts.lower(title(fill(same.wording, ""), ""))));
       } else {
         say(same.wording, candidate, texts, used);
       }
@@ -653,14 +654,5 @@ public final class AdviceMaker {
 
   private static double tenth(double number) {
     return Math.round(number * 10) / 10.0;
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private static String lower(String words) {
-    boolean plain = words.length() > 1 && !Character.isUpperCase(words.charAt(1));
-    return plain ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
   }
 }

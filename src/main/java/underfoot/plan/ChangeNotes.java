@@ -2,8 +2,8 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.LeastChange.Altered;
 import underfoot.reasoning.LeastChange.Proposal;
@@ -27,7 +27,8 @@ public final class ChangeNotes {
       for (Altered one : proposal.altered()) {
         with.add(Justifier.name(one.change().fact().key(), one.about()) + "=" + one.is());
       }
-      Way way = Ways.of(then, planner, new Justifier(then.scenario(), then.knowledge())).get(0);
+      Justifier justifier = new Justifier(then.scenario(), then.knowledge());
+      Way way = Ways.of(then, then.candidates().get(0), planner, justifier);
       notes.add(new ChangeNote(text(proposal, phrases), with, way.title(), then.verdict(), way));
     }
     return notes;
@@ -53,6 +54,6 @@ public final class ChangeNotes {
         asked.size() == 1
             ? asked.get(0)
             : phrases.say("two-changes", "one", asked.get(0), "other", asked.get(1));
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return Texts.capital(text);
   }
 }

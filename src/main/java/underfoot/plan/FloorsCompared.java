@@ -80,7 +80,9 @@ public record FloorsCompared(
     return new Floor(
         counsel.scenario().name(),
         counsel.verdict(),
-        Ways.of(counsel, planner, justifier).stream().findFirst());
+        counsel.candidates().stream()
+            .findFirst()
+            .map(first -> Ways.of(counsel, first, planner, justifier)));
   }
 
   /** The verdict in words. */

@@ -63,13 +63,7 @@ public final class Refusals {
     List<Advice.Say> never = opinion.map(Refusals::never).orElse(List.of());
     Counsel counsel = found.counsel();
     Optional<Way> way =
-        found
-            .nearest()
-            .flatMap(
-                nearest ->
-                    Ways.of(counsel, planner, justifier).stream()
-                        .filter(one -> one.id().equals(nearest.route()))
-                        .findFirst());
+        found.nearest().map(nearest -> Ways.of(counsel, nearest, planner, justifier));
     String standing =
         never.isEmpty()
             ? found.standing().name().toLowerCase(Locale.ROOT).replace('_', ' ')

@@ -72,13 +72,4 @@ public record Way(
    * @param thickness how thick it comes out, mm
    */
   public record Part(String id, String name, LayerThickness thickness) {}
-
-  /** The least that is left under any of its doors, mm; NaN if no door is known. */
-  public double leastGapMm() {
-    return doors.stream()
-        .mapToDouble(Door::gapLeftMm)
-        .filter(gap -> !Double.isNaN(gap))
-        .min()
-        .orElse(Double.NaN);
-  }
 }

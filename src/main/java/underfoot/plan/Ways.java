@@ -55,6 +55,7 @@ final class Ways {
   private final Planner planner;
   private final Justifier justifier;
   private final Phrases phrases;
+  private final Set<String> everywhere;
 
   private Ways(Counsel counsel, Planner planner, Justifier justifier) {
     this.counsel = counsel;
@@ -62,12 +63,18 @@ final class Ways {
     this.planner = planner;
     this.justifier = justifier;
     this.phrases = new Phrases(knowledge.wording());
+    this.everywhere = everywhere(counsel);
   }
 
   /** All ways that were worked out, in the order of their ranking. */
   static List<Way> of(Counsel counsel, Planner planner, Justifier justifier) {
     Ways ways = new Ways(counsel, planner, justifier);
     return counsel.candidates().stream().map(ways::way).toList();
+  }
+
+  /** One of the ways alone. */
+  static Way of(Counsel counsel, Candidate candidate, Planner planner, Justifier justifier) {
+    return new Ways(counsel, planner, justifier).way(candidate);
   }
 
   private Way way(Candidate candidate) {
@@ -139,8 +146,8 @@ final class Ways {
     return first;
   }
 
-  /** Cautions that this way brings and some other does not. */
-  private List<String> risks(Candidate candidate) {
+  /** The cautions that every way brings. */
+  private static Set<String> everywhere(Counsel counsel) {
     Set<String> everywhere = null;
     for (Candidate one : counsel.candidates()) {
       Set<String> here = new HashSet<>();
@@ -151,6 +158,11 @@ final class Ways {
         everywhere.retainAll(here);
       }
     }
+    return everywhere == null ? Set.of() : everywhere;
+  }
+
+  /** Cautions that this way brings and some other does not. */
+  private List<String> risks(Candidate candidate) {
     List<String> risks = new ArrayList<>();
     for (Caution caution : candidate.of(Caution.class)) {
       boolean own = !everywhere.contains(caution.wording() + caution.about());

@@ -91,9 +91,9 @@ final class Comparison {
     }
     Because because = part.laid().get(0).because();
     told("part", label, part.kind().id(), because);
-    told("part name", label, lower(part.kind().name()), because);
+    told("part name", label, Texts.lower(part.kind().name()), because);
     told("part material", label, part.kind().material(), because);
-    told("why asked", label, lower(because.rule().reason()), because);
+    told("why asked", label, Texts.lower(because.rule().reason()), because);
     told("layer family", label, part.kind().family(), because);
     told("in its turn", label, place.inOrder() ? "yes" : "no", because);
     if (!place.inOrder()) {
@@ -280,7 +280,7 @@ final class Comparison {
     told("missing layer", name, part.kind().id(), because);
     told("missing family", name, part.kind().family(), because);
     told("missing material", name, part.kind().material(), because);
-    told("why asked", name, lower(because.rule().reason()), because);
+    told("why asked", name, Texts.lower(because.rule().reason()), because);
     told("its turn", name, turn(part), because);
     StackLayer carried = part;
     boolean alsoGone = false;
@@ -377,11 +377,6 @@ final class Comparison {
   private static String plain(StackLayer layer) {
     String name = layer.kind().name();
     int comma = name.indexOf(',');
-    return lower(comma < 0 ? name : name.substring(0, comma));
-  }
-
-  private static String lower(String words) {
-    boolean plain = words.length() > 1 && !Character.isUpperCase(words.charAt(1));
-    return plain ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
+    return Texts.lower(comma < 0 ? name : name.substring(0, comma));
   }
 }

@@ -227,7 +227,6 @@ public final class Differences {
   /** With a small first letter, unless the first word is an abbreviation; without its full stop. */
   private static String lower(String words) {
     String cut = words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
-    boolean plain = cut.length() > 1 && !Character.isUpperCase(cut.charAt(1));
-    return plain ? Character.toLowerCase(cut.charAt(0)) + cut.substring(1) : cut;
+    return Texts.lower(cut);
   }
 }

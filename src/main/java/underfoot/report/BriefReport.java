@@ -155,10 +155,10 @@ final class BriefReport {
     }
     String thick =
         thickness.min() == thickness.max()
-            ? TextReport.mm(thickness.mean())
+            ? Texts.mm(thickness.mean())
             : Texts.of(Math.round(thickness.min() * 10) / 10.0, "")
                 + "–"
-                + TextReport.mm(thickness.max());
+                + Texts.mm(thickness.max());
     return phrases.say("layer-in-short", "name", name, "thickness", thick);
   }
 
@@ -234,7 +234,7 @@ final class BriefReport {
               .say(
                   "find-out-one",
                   "fact",
-                  capital(one.called()),
+                  Texts.capital(one.called()),
                   "look",
                   one.look().replaceFirst("[.]$", ""),
                   "hangs",
@@ -331,10 +331,6 @@ final class BriefReport {
       }
     }
     return text;
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static String small(String words) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Way;
@@ -45,7 +46,7 @@ public final class CompareReport {
           phrases.say(
               one.becauseOf().isEmpty() ? "decided-together" : "decided-because",
               "what",
-              capital(one.what()),
+              Texts.capital(one.what()),
               "facts",
               String.join(", ", one.becauseOf())),
           Tone.PLAIN);
@@ -85,9 +86,5 @@ public final class CompareReport {
 
   private static String orNothing(String text, Phrases phrases) {
     return text.isEmpty() ? phrases.say("nothing") : text;
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -64,7 +64,7 @@ final class Drawing {
   }
 
   private void rule(double level, String start, String line, String end) {
-    String height = (level > 0 ? "+" : "") + TextReport.mm(level);
+    String height = (level > 0 ? "+" : "") + Texts.mm(level);
     page.line(left(height) + start + line.repeat(inside + 2) + end);
   }
 
@@ -93,9 +93,9 @@ final class Drawing {
       return phrases.say("a-coat");
     }
     if (thickness.min() == thickness.max()) {
-      return TextReport.mm(thickness.mean());
+      return Texts.mm(thickness.mean());
     }
     String least = Texts.of(Math.round(thickness.min() * 10) / 10.0, "");
-    return least + "–" + TextReport.mm(thickness.max());
+    return least + "–" + Texts.mm(thickness.max());
   }
 }

@@ -96,12 +96,12 @@ public final class OpinionText {
     if (!layer.said().isEmpty()) {
       name += ", " + layer.said();
     } else if (mm > 0) {
-      name += ", " + phrases.say("check-taken-as", "thickness", TextReport.mm(mm));
+      name += ", " + phrases.say("check-taken-as", "thickness", Texts.mm(mm));
     }
     page.para(
         String.format(Locale.ROOT, "%2d ", layer.order()),
         INDENT,
-        capital(name) + " - " + words(layer.judgement()),
+        Texts.capital(name) + " - " + words(layer.judgement()),
         tone(layer.judgement()));
     List<String> open = new ArrayList<>();
     for (Opinion.Item item : layer.items()) {
@@ -123,7 +123,8 @@ public final class OpinionText {
   /** A finding, what goes wrong, and what to do. The judgement is told if the heading has not. */
   private void told(String first, Opinion.Item item, Judgement heading) {
     String rest = " ".repeat(Page.length(first));
-    String judgement = item.judgement() == heading ? "" : capital(words(item.judgement())) + ": ";
+    String judgement =
+        item.judgement() == heading ? "" : Texts.capital(words(item.judgement())) + ": ";
     page.para(
         first, rest, judgement + item.text() + " " + TextReport.ids(item.because()), Tone.PLAIN);
     if (!item.consequence().isEmpty()) {
@@ -158,7 +159,7 @@ public final class OpinionText {
         page.para(
             " - ",
             INDENT,
-            capital(item.text()) + ". " + TextReport.ids(item.because()),
+            Texts.capital(item.text()) + ". " + TextReport.ids(item.because()),
             Tone.PLAIN);
       }
     }
@@ -175,11 +176,11 @@ public final class OpinionText {
         phrases.say(
             rise.min() == rise.max() ? "rise-even" : "rise",
             "mean",
-            TextReport.mm(rise.mean()),
+            Texts.mm(rise.mean()),
             "least",
-            TextReport.mm(rise.min()),
+            Texts.mm(rise.min()),
             "most",
-            TextReport.mm(rise.max()),
+            Texts.mm(rise.max()),
             "mass",
             Texts.of(Math.round(opinion.massKgPerM2()), "kg/m2")));
     for (Door door : heights.doors()) {
@@ -191,7 +192,7 @@ public final class OpinionText {
       page.para(
           " - ",
           INDENT,
-          phrases.say(id, "door", capital(door.name()), "gap", TextReport.mm(Math.abs(gap))),
+          phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap))),
           Tone.PLAIN);
     }
     stiffness();
@@ -246,9 +247,5 @@ public final class OpinionText {
       return Tone.DANGER;
     }
     return judgement == Judgement.AGREES ? Tone.GOOD : Tone.BOLD;
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -57,7 +57,7 @@ final class ProgrammeText {
           phrases.say(
               "milestone-line",
               "what",
-              one.what().substring(0, 1).toUpperCase(Locale.ROOT) + one.what().substring(1),
+              Texts.capital(one.what()),
               "when",
               Times.when(phrases, one.on(), one.hour())),
           Tone.PLAIN);

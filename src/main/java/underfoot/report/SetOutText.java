@@ -43,11 +43,11 @@ final class SetOutText {
                 "length",
                 Texts.of(out.length(), ""),
                 "width",
-                TextReport.mm(out.width()),
+                Texts.mm(out.width()),
                 "joint",
-                TextReport.mm(out.joint()),
+                Texts.mm(out.joint()),
                 "gap",
-                TextReport.mm(out.gap()))
+                Texts.mm(out.gap()))
             + " "
             + TextReport.ids(tiles.because()));
     StringJoiner reaches = new StringJoiner("; ");
@@ -113,15 +113,15 @@ final class SetOutText {
                 "length",
                 Texts.of(plan.length(), ""),
                 "width",
-                TextReport.mm(plan.width()),
+                Texts.mm(plan.width()),
                 "axis",
                 plan.alongX() ? "x" : "y",
                 "joint",
                 plan.joint() > 0
-                    ? phrases.say("board-joint", "joint", TextReport.mm(plan.joint()))
+                    ? phrases.say("board-joint", "joint", Texts.mm(plan.joint()))
                     : phrases.say("board-butted"),
                 "gap",
-                TextReport.mm(plan.gap()))
+                Texts.mm(plan.gap()))
             + " "
             + TextReport.ids(boards.because()));
     item(
@@ -132,7 +132,7 @@ final class SetOutText {
             "pieces",
             Integer.toString(plan.pieces().size())));
     if (!boards.deckKnown()) {
-      item(phrases.say("deck-joints-unknown", "off", TextReport.mm(plan.wantedOffDeck())));
+      item(phrases.say("deck-joints-unknown", "off", Texts.mm(plan.wantedOffDeck())));
     } else if (!boards.firstJointMeasured()) {
       item(phrases.say("first-joint-assumed"));
     }

@@ -65,7 +65,7 @@ final class SideBySide {
         "row-cost",
         columns,
         way -> way.cost().map(cost -> Times.money(cost.total(), cost.currency())).orElse(""));
-    add(rows, "row-rise", columns, way -> WayText.mm(way.aboveOldFloor().mean()));
+    add(rows, "row-rise", columns, way -> Texts.mm(way.aboveOldFloor().mean()));
     Set<String> doors = new LinkedHashSet<>();
     for (Column column : columns) {
       if (column.way() != null) {
@@ -114,7 +114,7 @@ final class SideBySide {
     List<String> layers = new ArrayList<>();
     for (Way.Part part : way.layers()) {
       double mean = part.thickness().mean();
-      layers.add(mean > 0 ? WayText.mm(mean) + " " + part.name() : part.name());
+      layers.add(mean > 0 ? Texts.mm(mean) + " " + part.name() : part.name());
     }
     return list(layers);
   }
@@ -125,7 +125,7 @@ final class SideBySide {
     }
     for (Door door : way.doors()) {
       if (door.name().equals(name) && !Double.isNaN(door.gapLeftMm())) {
-        return WayText.mm(door.gapLeftMm());
+        return Texts.mm(door.gapLeftMm());
       }
     }
     return "";

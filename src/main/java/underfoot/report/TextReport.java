@@ -89,7 +89,7 @@ public final class TextReport {
       new Drawing(advice, phrases, page).draw();
       double above = advice.heights().aboveOldFloor().mean();
       if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-        page.para(phrases.say("levels-from-base", "above", mm(above)));
+        page.para(phrases.say("levels-from-base", "above", Texts.mm(above)));
       }
       layers();
     } else {
@@ -255,11 +255,11 @@ public final class TextReport {
         phrases.say(
             rise.min() == rise.max() ? "rise-even" : "rise",
             "mean",
-            mm(rise.mean()),
+            Texts.mm(rise.mean()),
             "least",
-            mm(rise.min()),
+            Texts.mm(rise.min()),
             "most",
-            mm(rise.max()),
+            Texts.mm(rise.max()),
             "mass",
             Texts.of(Math.round(advice.massKgPerM2()), "kg/m2")));
     for (Door door : advice.heights().doors()) {
@@ -268,9 +268,10 @@ public final class TextReport {
           door.fits().isEmpty()
               ? "door-unknown"
               : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
-      String words = phrases.say(id, "door", capital(door.name()), "gap", mm(Math.abs(gap)));
+      String words =
+          phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap)));
       if (!Double.isNaN(door.stepMm())) {
-        words += ' ' + phrases.say("door-step", "step", mm(door.stepMm()));
+        words += ' ' + phrases.say("door-step", "step", Texts.mm(door.stepMm()));
       }
       page.para(" - ", INDENT, words, Tone.PLAIN);
     }
@@ -386,7 +387,7 @@ public final class TextReport {
   }
 
   private String assumed(Assumption one) {
-    return phrases.say("assumed", "fact", capital(one.called()), "value", one.assumed())
+    return phrases.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed())
         + " "
         + ids(one.because());
   }
@@ -411,14 +412,5 @@ public final class TextReport {
           .filter(way -> way.id().equals(one.id()))
           .forEach(way -> page.para(INDENT, INDENT, WayText.numbers(way, phrases), Tone.FAINT));
     }
-  }
-
-  /** A length to a tenth of a millimetre. */
-  static String mm(double number) {
-    return Texts.of(Math.round(number * 10) / 10.0, "mm");
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

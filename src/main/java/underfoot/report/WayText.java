@@ -9,8 +9,6 @@ import underfoot.plan.Way;
 
 /** One way of building in one line of numbers. */
 public final class WayText {
-  private static final double TENTHS = 10;
-
   private WayText() {}
 
   /** What it costs, how high it comes, what is left under the doors, and so on. */
@@ -21,14 +19,14 @@ public final class WayText {
             cost ->
                 parts.add(
                     phrases.say("way-costs", "cost", Times.money(cost.total(), cost.currency()))));
-    parts.add(phrases.say("way-rises", "rise", mm(way.aboveOldFloor().mean())));
+    parts.add(phrases.say("way-rises", "rise", Texts.mm(way.aboveOldFloor().mean())));
     for (Door door : way.doors()) {
       if (!Double.isNaN(door.gapLeftMm())) {
         parts.add(
             phrases.say(
                 door.gapLeftMm() < 0 ? "way-gap-lacking" : "way-gap",
                 "gap",
-                mm(Math.abs(door.gapLeftMm())),
+                Texts.mm(Math.abs(door.gapLeftMm())),
                 "door",
                 door.name()));
       }
@@ -45,9 +43,5 @@ public final class WayText {
       parts.add(phrases.say("way-disturbs", "how", way.disturbance()));
     }
     return String.join("; ", parts) + ".";
-  }
-
-  static String mm(double number) {
-    return Texts.of(Math.round(number * TENTHS) / TENTHS, "mm");
   }
 }

@@ -11,6 +11,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Justification;
@@ -138,7 +139,7 @@ public final class WhyReport {
     if (one instanceof Advice.Layer layer) {
       words =
           layer.material()
-              + (layer.thickness().max() > 0 ? ", " + TextReport.mm(layer.thickness().mean()) : "");
+              + (layer.thickness().max() > 0 ? ", " + Texts.mm(layer.thickness().mean()) : "");
     } else if (one instanceof Advice.RemedyNote remedy) {
       words = remedy.text();
     } else if (one instanceof Advice.CautionNote caution) {

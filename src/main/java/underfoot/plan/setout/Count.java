@@ -89,11 +89,6 @@ final class Count {
           + w.narrowAtDoor() * narrowAtDoor
           + w.sliver() * slivers;
     }
-
-    /** Points without the whole tiles, which take longest to count. */
-    double pointsOfCuts(Weights w) {
-      return points(w) - w.tile() * whole;
-    }
   }
 
   /** Counts. */

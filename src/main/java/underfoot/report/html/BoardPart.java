@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
@@ -12,6 +13,7 @@ import underfoot.plan.setout.BoardPlan;
 final class BoardPart {
   private final Markup out;
   private final Speech speech;
+  private final Table table;
   private final RoomPlan room;
   private final SetOut.Boards boards;
   private final BoardPlan plan;
@@ -19,6 +21,7 @@ final class BoardPart {
   BoardPart(Markup out, Speech speech, RoomPlan room, SetOut.Boards boards) {
     this.out = out;
     this.speech = speech;
+    this.table = new Table(out, speech);
     this.room = room;
     this.boards = boards;
     this.plan = boards.plan();
@@ -33,15 +36,15 @@ final class BoardPart {
             "length",
             Speech.number(plan.length()),
             "width",
-            Speech.mm(plan.width()),
+            Texts.mm(plan.width()),
             "axis",
             plan.alongX() ? "x" : "y",
             "joint",
             plan.joint() > 0
-                ? speech.say("board-joint", "joint", Speech.mm(plan.joint()))
+                ? speech.say("board-joint", "joint", Texts.mm(plan.joint()))
                 : speech.say("board-butted"),
             "gap",
-            Speech.mm(plan.gap())));
+            Texts.mm(plan.gap())));
     out.open("figure");
     out.add(new BoardDrawing(room, boards, speech).draw());
     out.element("figcaption", speech.say("board-plan-caption"));
@@ -72,7 +75,7 @@ final class BoardPart {
             "count",
             Integer.toString(plan.screws().size()),
             "spacing",
-            Speech.mm(boards.spacingMm())));
+            Texts.mm(boards.spacingMm())));
     out.end("ul");
     cutList();
     rows();
@@ -80,7 +83,7 @@ final class BoardPart {
 
   private void deck() {
     if (!boards.deckKnown()) {
-      out.element("li", speech.say("deck-joints-unknown", "off", Speech.mm(plan.wantedOffDeck())));
+      out.element("li", speech.say("deck-joints-unknown", "off", Texts.mm(plan.wantedOffDeck())));
       return;
     }
     if (!boards.firstJointMeasured()) {
@@ -107,28 +110,13 @@ final class BoardPart {
             Integer.toString(plan.boards()),
             "pieces",
             Integer.toString(plan.pieces().size())));
-    out.open(
-        "div",
-        "class",
-        "table",
-        "role",
-        "region",
-        "tabindex",
-        "0",
-        "aria-label",
-        speech.say("table-boards"));
-    out.open("table").element("caption", speech.say("table-boards"));
-    out.open("thead").open("tr");
-    for (String phrase : List.of("col-mark", "col-length", "col-width", "col-count", "col-note")) {
-      out.element("th", speech.say(phrase), "scope", "col");
-    }
-    out.close("tr").close("thead").open("tbody");
+    table.open("table-boards", "col-mark", "col-length", "col-width", "col-count", "col-note");
     for (BoardPlan.Cut cut : plan.cuts()) {
       out.open("tr");
       out.element("th", cut.mark(), "scope", "row");
-      out.element("td", Speech.whole(cut.length()), "class", "n");
-      out.element("td", Speech.whole(cut.width()), "class", "n");
-      out.element("td", Integer.toString(cut.count()), "class", "n");
+      table.number(Speech.whole(cut.length()));
+      table.number(Speech.whole(cut.width()));
+      table.number(Integer.toString(cut.count()));
       out.element(
           "td",
           cut.whole()
@@ -136,7 +124,7 @@ final class BoardPart {
               : cut.notched() ? speech.say("notched") + " " + corners(cut.mark()) : "");
       out.end("tr");
     }
-    out.close("tbody").close("table").end("div");
+    table.close();
   }
 
   /**

@@ -122,6 +122,7 @@ public final class HtmlReport {
   /** Writes the parts. */
   private final class HtmlBody {
     private final Consequences after = advice.consequences();
+    private final Table table = new Table(out, speech);
 
     void write(String version, String ruleBase) {
       List<Runnable> parts = new ArrayList<>();
@@ -257,7 +258,7 @@ public final class HtmlReport {
 
     private void keyFigures() {
       out.open("dl", "class", "key");
-      key("key-rise", Speech.mm(advice.heights().aboveOldFloor().mean()));
+      key("key-rise", Texts.mm(advice.heights().aboveOldFloor().mean()));
       key("key-mass", Texts.of(Math.round(advice.massKgPerM2()), "kg/m2"));
       advice.coverage().ifPresent(one -> key("key-contact", Texts.of(one.targetPercent(), "%")));
       after.schedule().milestones().stream()
@@ -272,7 +273,7 @@ public final class HtmlReport {
                   key(
                       "key-tiles",
                       speech.say("count-tiles", "count", Long.toString(tiles.toOrder()))));
-      after.cost().ifPresent(cost -> key("key-cost", Speech.money(cost.total(), cost.currency())));
+      after.cost().ifPresent(cost -> key("key-cost", Times.money(cost.total(), cost.currency())));
       out.end("dl");
     }
 
@@ -295,7 +296,7 @@ public final class HtmlReport {
       figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"));
       double above = advice.heights().aboveOldFloor().mean();
       if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-        out.element("p", speech.say("levels-from-base", "above", Speech.mm(above)));
+        out.element("p", speech.say("levels-from-base", "above", Texts.mm(above)));
       }
     }
 
@@ -319,7 +320,7 @@ public final class HtmlReport {
       out.element("span", thickness(layer.thickness()), "class", "thick");
       out.close("summary");
       if (!layer.material().isEmpty() && !layer.material().equalsIgnoreCase(layer.name())) {
-        out.element("p", Speech.capital(layer.material()) + ".", "class", "material");
+        out.element("p", Texts.capital(layer.material()) + ".", "class", "material");
       }
       Set<String> given = new LinkedHashSet<>();
       for (Justification one : layer.reasons()) {
@@ -352,9 +353,9 @@ public final class HtmlReport {
         return speech.say("a-coat");
       }
       if (thickness.min() == thickness.max()) {
-        return Speech.mm(thickness.mean());
+        return Texts.mm(thickness.mean());
       }
-      return Speech.number(thickness.min()) + "–" + Speech.mm(thickness.max());
+      return Speech.number(thickness.min()) + "–" + Texts.mm(thickness.max());
     }
 
     // --- first things and cautions
@@ -444,16 +445,16 @@ public final class HtmlReport {
     }
 
     private void markers(LevelPlan plan) {
-      tableOpen("table-markers");
-      head("col-number", "col-x", "col-y", "col-reading", "col-marker", "col-tick");
+      table.open(
+          "table-markers", "col-number", "col-x", "col-y", "col-reading", "col-marker", "col-tick");
       int number = 0;
       for (LevelPlan.Marker marker : plan.markers()) {
         number++;
         out.open("tr");
         out.element("th", Integer.toString(number), "scope", "row");
-        cell(Texts.metres(marker.xMm()));
-        cell(Texts.metres(marker.yMm()));
-        cell(Speech.mm(marker.readingMm()));
+        table.number(Texts.metres(marker.xMm()));
+        table.number(Texts.metres(marker.yMm()));
+        table.number(Texts.mm(marker.readingMm()));
         out.open("td", "class", "n")
             .element("strong", Texts.of(Math.round(marker.heightMm() * 2) / 2.0, "mm"))
             .close("td");
@@ -461,41 +462,11 @@ public final class HtmlReport {
         box(speech.say("marker-tick", "number", Integer.toString(number)), false);
         out.close("td").end("tr");
       }
-      tableClose();
+      table.close();
       out.element(
           "p",
           speech.say(
-              plan.level() ? "datum-level" : "datum-flat", "datum", Speech.mm(plan.datumMm())));
-    }
-
-    private void tableOpen(String caption) {
-      out.open(
-          "div",
-          "class",
-          "table",
-          "role",
-          "region",
-          "tabindex",
-          "0",
-          "aria-label",
-          speech.say(caption));
-      out.open("table").element("caption", speech.say(caption)).line();
-    }
-
-    private void head(String... phrases) {
-      out.open("thead").open("tr");
-      for (String phrase : phrases) {
-        out.element("th", speech.say(phrase), "scope", "col");
-      }
-      out.close("tr").close("thead").open("tbody").line();
-    }
-
-    private void tableClose() {
-      out.close("tbody").close("table").end("div");
-    }
-
-    private void cell(String words) {
-      out.element("td", words, "class", "n");
+              plan.level() ? "datum-level" : "datum-flat", "datum", Texts.mm(plan.datumMm())));
     }
 
     private void box(String label, boolean shown) {
@@ -540,11 +511,11 @@ public final class HtmlReport {
           speech.say(
               rise.min() == rise.max() ? "rise-even" : "rise",
               "mean",
-              Speech.mm(rise.mean()),
+              Texts.mm(rise.mean()),
               "least",
-              Speech.mm(rise.min()),
+              Texts.mm(rise.min()),
               "most",
-              Speech.mm(rise.max()),
+              Texts.mm(rise.max()),
               "mass",
               Texts.of(Math.round(advice.massKgPerM2()), "kg/m2")));
       if (advice.heights().doors().isEmpty()) {
@@ -560,9 +531,9 @@ public final class HtmlReport {
                     ? "door-in-the-way"
                     : door.fits().get() ? "door-fits" : "door-does-not-fit";
         String words =
-            speech.say(id, "door", Speech.capital(door.name()), "gap", Speech.mm(Math.abs(gap)));
+            speech.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap)));
         if (!Double.isNaN(door.stepMm())) {
-          words += ' ' + speech.say("door-step", "step", Speech.mm(door.stepMm()));
+          words += ' ' + speech.say("door-step", "step", Texts.mm(door.stepMm()));
         }
         out.open("li").own(words).end("li");
       }
@@ -586,21 +557,21 @@ public final class HtmlReport {
       for (Milestone one : after.schedule().milestones()) {
         String when = Times.when(speech.phrases(), one.on(), one.hour());
         out.element(
-            "li", speech.say("milestone-line", "what", Speech.capital(one.what()), "when", when));
+            "li", speech.say("milestone-line", "what", Texts.capital(one.what()), "when", when));
       }
       out.end("ul");
-      tableOpen("table-programme");
-      head("col-step", "col-begins", "col-takes");
+      table.open("table-programme", "col-step", "col-begins", "col-takes");
       for (ProgrammeStep step : after.programme()) {
         out.open("tr", "class", ProgrammeDrawing.waits(step) ? "wait" : "");
         out.open("th", "scope", "row").text((step.critical() ? "» " : "") + step.step());
         chains.of(step.because());
         out.close("th");
-        cell(step.begins().map(Times::moment).orElseGet(() -> Speech.hours(step.startHour())));
-        cell(Speech.hours(step.hours()));
+        table.number(
+            step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour())));
+        table.number(Times.hours(step.hours()));
         out.end("tr");
       }
-      tableClose();
+      table.close();
     }
 
     private void materials() {
@@ -608,11 +579,10 @@ public final class HtmlReport {
       List<Cost.Line> besides = new ArrayList<>();
       Optional<Cost> cost = after.cost();
       cost.ifPresent(all -> all.lines().forEach(line -> costs.put(line.item(), line.cost())));
-      tableOpen("table-materials");
       if (cost.isPresent()) {
-        head("col-thing", "col-amount", "col-packs", "col-cost");
+        table.open("table-materials", "col-thing", "col-amount", "col-packs", "col-cost");
       } else {
-        head("col-thing", "col-amount", "col-packs");
+        table.open("table-materials", "col-thing", "col-amount", "col-packs");
       }
       for (QuantityLine line : after.quantities()) {
         out.open("tr");
@@ -620,11 +590,11 @@ public final class HtmlReport {
         box(line.item(), true);
         chains.of(line.because());
         out.close("th");
-        cell(amount(line));
-        cell(line.packs() > 0 ? Integer.toString(line.packs()) : "–");
+        table.number(amount(line));
+        table.number(line.packs() > 0 ? Integer.toString(line.packs()) : "–");
         if (cost.isPresent()) {
           Double sum = costs.remove(line.item());
-          cell(sum == null ? "–" : String.format(Locale.ROOT, "%.2f", sum));
+          table.number(sum == null ? "–" : String.format(Locale.ROOT, "%.2f", sum));
         }
         out.end("tr");
       }
@@ -636,7 +606,7 @@ public final class HtmlReport {
             for (Cost.Line line : besides) {
               out.open("tr");
               out.element("th", line.item(), "scope", "row", "colspan", "3");
-              cell(String.format(Locale.ROOT, "%.2f", line.cost()));
+              table.number(String.format(Locale.ROOT, "%.2f", line.cost()));
               out.end("tr");
             }
             out.open("tr", "class", "total");
@@ -652,7 +622,7 @@ public final class HtmlReport {
                 .close("td");
             out.end("tr");
           });
-      tableClose();
+      table.close();
     }
 
     private static String amount(QuantityLine line) {
@@ -705,8 +675,7 @@ public final class HtmlReport {
         out.open("li");
         out.open("p");
         out.open("strong")
-            .own(
-                speech.say("assumed", "fact", Speech.capital(one.called()), "value", one.assumed()))
+            .own(speech.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed()))
             .close("strong");
         if (!one.look().isEmpty()) {
           String look = one.look();
@@ -723,7 +692,7 @@ public final class HtmlReport {
           out.element("p", speech.say("would-change"), "class", "faint");
           out.open("ul");
           for (String change : one.wouldChange()) {
-            out.open("li").own(Speech.capital(change)).close("li");
+            out.open("li").own(Texts.capital(change)).close("li");
           }
           out.close("ul");
         }
@@ -754,12 +723,12 @@ public final class HtmlReport {
       for (FindOut one : advice.findOutFirst()) {
         out.open("li");
         out.open("p");
-        out.open("strong").own(Speech.capital(one.called())).close("strong");
+        out.open("strong").own(Texts.capital(one.called())).close("strong");
         out.own(". " + (one.look().isEmpty() ? one.ask() : one.look()));
         out.close("p");
         out.open("ul");
         for (String decision : one.decisions()) {
-          out.open("li").own(Speech.capital(decision)).close("li");
+          out.open("li").own(Texts.capital(decision)).close("li");
         }
         out.close("ul");
         out.end("li");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import underfoot.measure.LevelSurvey;
+import underfoot.measure.Texts;
 import underfoot.measure.Tin;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.RoomPlan;
@@ -89,8 +90,7 @@ final class LevelDrawing {
   }
 
   private String step(double from) {
-    return speech.say(
-        "from-to-plain", "least", Speech.number(from), "most", Speech.mm(from + step));
+    return speech.say("from-to-plain", "least", Speech.number(from), "most", Texts.mm(from + step));
   }
 
   Markup draw() {
@@ -279,7 +279,7 @@ final class LevelDrawing {
   /** How deep it stands in a doorway, or how high the floor is there. */
   private String said(RoomPlan.Door door) {
     double z = atDoor((door.x1() + door.x2()) / 2, (door.y1() + door.y2()) / 2);
-    return Double.isNaN(z) ? "" : Speech.mm(z);
+    return Double.isNaN(z) ? "" : Texts.mm(z);
   }
 
   /** Marks the doorways. */

@@ -41,7 +41,7 @@ final class ProgrammeDrawing {
             WIDTH,
             height,
             speech.say("programme-title"),
-            speech.say("programme-described", "total", Speech.hours(end)));
+            speech.say("programme-described", "total", Times.hours(end)));
     svg.hatch("programme-wait", 6, 6, "M-1 1L1 -1M0 6L6 0M5 7L7 5", "");
     double tick = TICKS[TICKS.length - 1];
     for (int i = TICKS.length - 1; i >= 0; i--) {
@@ -75,8 +75,7 @@ final class ProgrammeDrawing {
       }
       svg.stroke(
           Svg.move(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z", Look.INK, 0.7, "", "s");
-      String words =
-          (step.critical() ? "» " : "") + step.step() + ", " + Speech.hours(step.hours());
+      String words = (step.critical() ? "» " : "") + step.step() + ", " + Times.hours(step.hours());
       boolean right = x + Svg.cut(words, 62).length() * PER_LETTER > WIDTH - LEFT;
       svg.halo(
           right ? WIDTH - LEFT : Math.max(LEFT, x),

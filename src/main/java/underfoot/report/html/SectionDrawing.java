@@ -3,6 +3,7 @@ package underfoot.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import underfoot.buildup.LayerThickness;
+import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Beneath;
@@ -108,7 +109,7 @@ final class SectionDrawing {
           .append(", ")
           .append(thickness(layer.thickness()))
           .append(", ")
-          .append(speech.say("top-at", "level", Speech.mm(layer.level())));
+          .append(speech.say("top-at", "level", Texts.mm(layer.level())));
     }
     return words.toString();
   }
@@ -118,9 +119,9 @@ final class SectionDrawing {
       return speech.say("a-coat");
     }
     if (thickness.min() == thickness.max()) {
-      return Speech.mm(thickness.mean());
+      return Texts.mm(thickness.mean());
     }
-    return Speech.number(thickness.min()) + "–" + Speech.mm(thickness.max());
+    return Speech.number(thickness.min()) + "–" + Texts.mm(thickness.max());
   }
 
   private double y(double level) {
@@ -272,7 +273,7 @@ final class SectionDrawing {
           thickness(layer.thickness())
               + " · "
               + speech.say(
-                  "top-at", "level", (layer.level() > 0 ? "+" : "") + Speech.mm(layer.level())));
+                  "top-at", "level", (layer.level() > 0 ? "+" : "") + Texts.mm(layer.level())));
       lines.add(rule.strip());
       double top = y(layer.level());
       double bottom = y(layer.level() - layer.thickness().mean());
@@ -284,7 +285,7 @@ final class SectionDrawing {
         new ArrayList<>(Svg.lines(speech.say("old-floor", "base", advice.base()), LETTERS, 3));
     int bold = lines.size();
     if (!Double.isNaN(beneath.thicknessMm()) && !beneath.taken()) {
-      lines.add(Speech.mm(beneath.thicknessMm()) + " · " + speech.say("top-at", "level", "0 mm"));
+      lines.add(Texts.mm(beneath.thicknessMm()) + " · " + speech.say("top-at", "level", "0 mm"));
     }
     if (!Double.isNaN(beneath.joistDepthMm())) {
       lines.addAll(
@@ -294,9 +295,9 @@ final class SectionDrawing {
                   "breadth",
                   Speech.number(beneath.joistBreadthMm()),
                   "depth",
-                  Speech.mm(beneath.joistDepthMm()),
+                  Texts.mm(beneath.joistDepthMm()),
                   "centres",
-                  Speech.mm(beneath.joistCentresMm())),
+                  Texts.mm(beneath.joistCentresMm())),
               LETTERS + 3,
               3));
     }

@@ -1,6 +1,5 @@
 package underfoot.report.html;
 
-import java.util.List;
 import java.util.StringJoiner;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
@@ -14,6 +13,7 @@ import underfoot.plan.setout.TileSetOut.WallCuts;
 final class TilePart {
   private final Markup out;
   private final Speech speech;
+  private final Table table;
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
   private final TileSetOut layout;
@@ -21,6 +21,7 @@ final class TilePart {
   TilePart(Markup out, Speech speech, RoomPlan room, SetOut.Tiles tiles) {
     this.out = out;
     this.speech = speech;
+    this.table = new Table(out, speech);
     this.room = room;
     this.tiles = tiles;
     this.layout = tiles.layout();
@@ -36,11 +37,11 @@ final class TilePart {
             "length",
             Speech.number(layout.length()),
             "width",
-            Speech.mm(layout.width()),
+            Texts.mm(layout.width()),
             "joint",
-            Speech.mm(layout.joint()),
+            Texts.mm(layout.joint()),
             "gap",
-            Speech.mm(layout.gap())));
+            Texts.mm(layout.gap())));
     if (!tiles.patternWanted().isEmpty() && !tiles.patternWanted().equals(layout.kind().words())) {
       out.element(
           "p",
@@ -88,7 +89,7 @@ final class TilePart {
             "direction",
             direction(),
             "length",
-            Speech.mm(layout.length())));
+            Texts.mm(layout.length())));
     if (!layout.movement().isEmpty()) {
       out.element(
           "li",
@@ -97,7 +98,7 @@ final class TilePart {
               "count",
               Integer.toString(layout.movement().size()),
               "width",
-              Speech.mm(layout.movement().get(0).width())));
+              Texts.mm(layout.movement().get(0).width())));
     }
     out.element("li", speech.say("start-dry"));
     out.element("li", speech.say("start-reveals"));
@@ -145,29 +146,14 @@ final class TilePart {
               "count",
               Integer.toString(chosen.slivers()),
               "width",
-              Speech.mm(tiles.sliverMm())),
+              Texts.mm(tiles.sliverMm())),
           "class",
           "note care");
     }
   }
 
   private void cuts() {
-    out.open(
-        "div",
-        "class",
-        "table",
-        "role",
-        "region",
-        "tabindex",
-        "0",
-        "aria-label",
-        speech.say("table-cuts"));
-    out.open("table").element("caption", speech.say("table-cuts"));
-    out.open("thead").open("tr");
-    for (String phrase : List.of("col-wall", "col-wall-length", "col-cuts")) {
-      out.element("th", speech.say(phrase), "scope", "col");
-    }
-    out.close("tr").close("thead").open("tbody");
+    table.open("table-cuts", "col-wall", "col-wall-length", "col-cuts");
     for (WallCuts wall : layout.walls()) {
       double[] a = room.corners().get(wall.wall());
       double[] b = room.corners().get((wall.wall() + 1) % room.corners().size());
@@ -179,11 +165,11 @@ final class TilePart {
         }
       }
       out.close("th");
-      out.element("td", Texts.metres(Math.hypot(b[0] - a[0], b[1] - a[1])), "class", "n");
+      table.number(Texts.metres(Math.hypot(b[0] - a[0], b[1] - a[1])));
       out.element("td", sizes(wall));
       out.end("tr");
     }
-    out.close("tbody").close("table").end("div");
+    table.close();
   }
 
   private String sizes(WallCuts wall) {
@@ -217,31 +203,16 @@ final class TilePart {
             layout.every() ? "options-every" : "options-best",
             "tried",
             Long.toString(layout.tried())));
-    out.open(
-        "div",
-        "class",
-        "table",
-        "role",
-        "region",
-        "tabindex",
-        "0",
-        "aria-label",
-        speech.say("table-options"));
-    out.open("table").element("caption", speech.say("table-options"));
-    out.open("thead").open("tr");
-    for (String phrase :
-        List.of(
-            "col-option",
-            "col-whole",
-            "col-cut",
-            "col-tiles",
-            "col-narrow",
-            "col-slivers",
-            "col-least",
-            "col-points")) {
-      out.element("th", speech.say(phrase), "scope", "col");
-    }
-    out.close("tr").close("thead").open("tbody");
+    table.open(
+        "table-options",
+        "col-option",
+        "col-whole",
+        "col-cut",
+        "col-tiles",
+        "col-narrow",
+        "col-slivers",
+        "col-least",
+        "col-points");
     boolean first = true;
     for (Option option : layout.options()) {
       out.open("tr", "class", first ? "chosen" : "");
@@ -263,16 +234,12 @@ final class TilePart {
       number(option.whole() + option.boxed());
       number(option.narrow());
       number(option.slivers());
-      out.element(
-          "td",
-          Double.isInfinite(option.least()) ? "–" : Speech.whole(option.least()),
-          "class",
-          "n");
-      out.element("td", Speech.number(option.points()), "class", "n");
+      table.number(Double.isInfinite(option.least()) ? "–" : Speech.whole(option.least()));
+      table.number(Speech.number(option.points()));
       out.end("tr");
       first = false;
     }
-    out.close("tbody").close("table").end("div");
+    table.close();
     out.element(
         "p",
         speech.say(
@@ -280,12 +247,12 @@ final class TilePart {
             "share",
             Texts.of(tiles.leastSharePercent(), "%"),
             "sliver",
-            Speech.mm(tiles.sliverMm())),
+            Texts.mm(tiles.sliverMm())),
         "class",
         "faint");
   }
 
   private void number(long number) {
-    out.element("td", Long.toString(number), "class", "n");
+    table.number(Long.toString(number));
   }
 }
