@@ -23,7 +23,7 @@ import java.util.NoSuchElementException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -103,7 +103,7 @@ final class Batch implements Callable<Integer> {
       jobs.add(jobs(file));
     }
     int cores = Runtime.getRuntime().availableProcessors();
-    ExecutorService pool = Executors.newFixedThreadPool(cores);
+    ExecutorService pool = new ForkJoinPool(cores); // what a floor forks stays with these threads
     try (Out out = out()) {
       return run(job -> line(desk, ruleBase, job), jobs, pool, cores, out, err);
     } catch (IOException | UncheckedIOException e) {

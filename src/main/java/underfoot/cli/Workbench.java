@@ -187,11 +187,13 @@ final class Workbench {
     private final Knowledge loaded;
     private final RuleBase compiled;
     private final boolean trials;
+    private final Planner planner;
 
     private Desk(Knowledge loaded, RuleBase compiled, boolean trials) {
       this.loaded = loaded;
       this.compiled = compiled;
       this.trials = trials;
+      this.planner = new Planner(loaded.prices());
     }
 
     /** Reads a scenario that was already fetched, and advises on it. */
@@ -201,19 +203,20 @@ final class Workbench {
 
     /** Advises on a scenario that was already read. */
     Advice advise(String name, Scenario scenario) throws Complaint {
-      Planner planner = new Planner(prices(name, scenario, loaded));
-      Advisor advisor = new Advisor(compiled, loaded, planner).remembering();
+      Planner here = planner.by(prices(name, scenario, loaded));
+      Advisor once = new Advisor(compiled, loaded, here);
+      Advisor advisor = trials ? once.remembering() : once;
       return thinking(
           () -> {
             Counsel counsel = advisor.advise(scenario);
-            Consequences consequences = planner.of(counsel, new Justifier(scenario, loaded));
+            Consequences consequences = here.of(counsel, new Justifier(scenario, loaded));
             WhatIf whatIf = new WhatIf(advisor);
             return trials
                 ? AdviceMaker.make(
                     counsel,
                     whatIf.of(counsel),
                     whatIf.unsaid(counsel),
-                    consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner)))
+                    consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), here)))
                 : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
           });
     }

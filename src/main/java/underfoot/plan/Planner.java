@@ -31,13 +31,27 @@ public final class Planner implements Appraisal {
   private static final double PER_CENT = 100;
 
   private final PriceBook prices;
-  private final SetOuts setOuts = new SetOuts();
+  private final SetOuts setOuts;
 
   /**
    * @param prices what things cost
    */
   public Planner(PriceBook prices) {
+    this(prices, new SetOuts());
+  }
+
+  private Planner(PriceBook prices, SetOuts setOuts) {
     this.prices = prices;
+    this.setOuts = setOuts;
+  }
+
+  /**
+   * One that works by other prices and remembers the same set-outs.
+   *
+   * @param others what things cost
+   */
+  public Planner by(PriceBook others) {
+    return others == prices ? this : new Planner(others, setOuts);
   }
 
   /** What follows from the recommended build-up; nothing if there is none. */

@@ -1,11 +1,14 @@
 package underfoot.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import underfoot.buildup.LayerNote;
 import underfoot.buildup.StackLayer;
@@ -42,8 +45,43 @@ final class SetOuts {
   private static final List<String> DECIDES =
       List.of("set-out centre", "laid pattern", "edge gap", "least joint", "tile breakage");
 
-  private final Map<TileTask, Optional<TileSetOut>> tiles = new ConcurrentHashMap<>();
-  private final Map<BoardTask, Optional<BoardPlan>> boards = new ConcurrentHashMap<>();
+  private final Memory<TileTask, Optional<TileSetOut>> tiles = new Memory<>(TileLayout::of);
+  private final Memory<BoardTask, Optional<BoardPlan>> boards = new Memory<>(BoardLayout::of);
+
+  /** Remembers what was worked out last; the longest unasked is forgotten first. */
+  private static final class Memory<K, V> {
+    private static final int MOST = 64; // a set-out of thousands of tiles takes megabytes
+
+    private final Function<K, V> work;
+    private final Map<K, FutureTask<V>> remembered =
+        new LinkedHashMap<>(16, 0.75f, true) {
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<K, FutureTask<V>> eldest) {
+            return size() > MOST;
+          }
+        };
+
+    Memory(Function<K, V> work) {
+      this.work = work;
+    }
+
+    /** What comes of a task; whoever asks while it is worked out waits for it. */
+    V of(K task) {
+      FutureTask<V> worked;
+      synchronized (remembered) {
+        worked = remembered.computeIfAbsent(task, t -> new FutureTask<>(() -> work.apply(t)));
+      }
+      worked.run(); // does nothing if it runs or has run
+      try {
+        return worked.get();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IllegalStateException("interrupted while a floor was set out", e);
+      } catch (ExecutionException e) {
+        throw new IllegalStateException("the floor cannot be set out", e.getCause());
+      }
+    }
+  }
 
   /** The room as it is drawn; empty where its outline is not known. */
   static Optional<RoomPlan> room(Scenario scenario, Facts facts) {
@@ -136,14 +174,14 @@ final class SetOuts {
         candidate.stack().layers().stream().anyMatch(layer -> layer.kind().id().equals(TILE));
     Optional<TileTask> task =
         tiled ? tileTask(scenario, shape.get(), knowledge.figures(), facts) : Optional.empty();
-    Optional<TileSetOut> laid = task.flatMap(one -> tiles.computeIfAbsent(one, TileLayout::of));
-    Map<String, BoardPlan> plans = new java.util.LinkedHashMap<>();
+    Optional<TileSetOut> laid = task.flatMap(tiles::of);
+    Map<String, BoardPlan> plans = new LinkedHashMap<>();
     for (StackLayer layer : candidate.stack().layers()) {
       knowledge
           .boards()
           .find(layer.kind().id())
           .map(board -> boardTask(scenario, shape.get(), knowledge.figures(), facts, board))
-          .flatMap(one -> boards.computeIfAbsent(one, BoardLayout::of))
+          .flatMap(boards::of)
           .ifPresent(plan -> plans.put(layer.kind().id(), plan));
     }
     String why = laid.isPresent() ? "" : why(task, facts);

@@ -2,52 +2,160 @@ package underfoot.plan.setout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 
-/** Counts what one start of a pattern makes of a field: whole tiles, cuts, slivers. */
+/**
+ * Counts what one start of a pattern makes of a field: whole tiles, cuts, slivers. A search counts
+ * hundreds of starts, so the work is done in arrays that are used again; one counter serves one
+ * thread.
+ */
 final class Count {
   private static final double SLIP = Field.SLIP;
-  private static final long SPAN = 1L << 28;
+  private static final double SAME_PLACE = SLIP * SLIP;
 
   private final Field field;
   private final Pattern pattern;
+  private final Pattern.Tile[] tiles;
   private final Weights weights;
   private final Movement movement;
   private final double ux;
   private final double uy;
+  private final double nx;
+  private final double ny;
   private final double stride;
+  private final double rowUp;
+
+  /** The edges as they lie for the start that is counted. */
+  private final Line[] lines;
+
+  /** How wide a whole tile is square to an edge, mm, by edge and tile of the repeat. */
+  private final double[] full;
+
+  /** Which sort a straight cut along an edge is, by edge and tile of the repeat. */
+  private final int[] sort;
+
+  private final Widths[] bySort;
+
+  /** The tiles that edges cross, found by their place: 0 for none, else one more than the index. */
+  private int[] places = new int[0];
+
+  private long iFirst;
+  private long jFirst;
+  private int iCount;
+  private int jCount;
+  private Touched[] touched = new Touched[64];
+  private int touchedCount;
+  private double[] marks = new double[8];
 
   Count(Field field, Pattern pattern, Weights weights, Movement movement) {
     this.field = field;
     this.pattern = pattern;
+    this.tiles = pattern.tiles().toArray(new Pattern.Tile[0]);
     this.weights = weights;
     this.movement = movement;
     this.stride = Math.hypot(pattern.along()[0], pattern.along()[1]);
     this.ux = pattern.along()[0] / stride;
     this.uy = pattern.along()[1] / stride;
+    // Tiles in one row fill a band along the direction of repeating; n is square to it.
+    this.nx = -uy;
+    this.ny = ux;
+    this.rowUp = pattern.up()[0] * nx + pattern.up()[1] * ny;
+    this.lines = field.edges().stream().map(Line::new).toArray(Line[]::new);
+    this.full = new double[lines.length * tiles.length];
+    this.sort = new int[lines.length * tiles.length];
+    List<Long> sorts = new ArrayList<>();
+    for (int e = 0; e < lines.length; e++) {
+      for (int t = 0; t < tiles.length; t++) {
+        Field.Edge edge = lines[e].edge;
+        full[at(e, t)] = tiles[t].w() * Math.abs(edge.nx()) + tiles[t].h() * Math.abs(edge.ny());
+        long angle = angle(edge, tiles[t]);
+        if (!sorts.contains(angle)) {
+          sorts.add(angle);
+        }
+        sort[at(e, t)] = sorts.indexOf(angle);
+      }
+    }
+    this.bySort = new Widths[sorts.size()];
+    Arrays.setAll(bySort, k -> new Widths());
   }
 
-  /**
-   * A tile that the edge of the field crosses.
-   *
-   * @param tile which of the repeat
-   * @param i its place along
-   * @param j its place up
-   */
+  private int at(int edge, int tile) {
+    return edge * tiles.length + tile;
+  }
+
+  /** An edge, where it lies before joints are widened. */
+  private static final class Line {
+    final Field.Edge edge;
+    double x1;
+    double y1;
+    double x2;
+    double y2;
+    double length;
+
+    Line(Field.Edge edge) {
+      this.edge = edge;
+      lie(edge.x1(), edge.y1(), edge.x2(), edge.y2());
+    }
+
+    void lie(double ax, double ay, double bx, double by) {
+      x1 = ax;
+      y1 = ay;
+      x2 = bx;
+      y2 = by;
+      length = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
+    }
+
+    boolean alongX() {
+      return Math.abs(y2 - y1) < SLIP;
+    }
+
+    boolean alongY() {
+      return Math.abs(x2 - x1) < SLIP;
+    }
+
+    /** Whether another begins where this one ends. */
+    boolean meets(Line next) {
+      return (x2 - next.x1) * (x2 - next.x1) + (y2 - next.y1) * (y2 - next.y1) < SAME_PLACE;
+    }
+  }
+
+  /** The widths of the straight cuts of one sort. */
+  private static final class Widths {
+    double[] widths = new double[16];
+    int count;
+    double full;
+
+    void add(double width, double whole) {
+      if (count == widths.length) {
+        widths = Arrays.copyOf(widths, 2 * count);
+      }
+      widths[count] = width;
+      full = whole;
+      count++;
+    }
+  }
+
+  /** A tile that the edge of the field crosses, and how wide it stays at each edge. */
   static final class Touched {
-    final int tile;
-    final long i;
-    final long j;
+    /** Which of the repeat. */
+    int tile;
+
+    /** Its place along. */
+    long i;
+
+    /** Its place up. */
+    long j;
+
     int[] edges = new int[2];
     double[] widths = new double[2];
     int count;
 
-    Touched(int tile, long i, long j) {
-      this.tile = tile;
-      this.i = i;
-      this.j = j;
+    private void lie(int ofTile, long atI, long atJ) {
+      tile = ofTile;
+      i = atI;
+      j = atJ;
+      count = 0;
     }
 
     private void add(int edge, double width) {
@@ -71,17 +179,9 @@ final class Count {
    * @param narrowAtDoor those of them in a doorway
    * @param slivers cuts so narrow that they are hard to make
    * @param least the narrowest cut, mm; infinite where nothing is cut
-   * @param touched the cut tiles
    */
   record Tally(
-      long whole,
-      int cut,
-      int boxed,
-      int narrow,
-      int narrowAtDoor,
-      int slivers,
-      double least,
-      List<Touched> touched) {
+      long whole, int cut, int boxed, int narrow, int narrowAtDoor, int slivers, double least) {
     double points(Weights w) {
       return w.tile() * (whole + boxed)
           + w.cut() * cut
@@ -93,54 +193,133 @@ final class Count {
 
   /** Counts. */
   Tally at(double ox, double oy) {
-    List<Field.Edge> edges = edges(ox, oy);
-    Map<Long, Touched> touched = new HashMap<>();
-    for (int e = 0; e < edges.size(); e++) {
-      for (int t = 0; t < pattern.tiles().size(); t++) {
-        touch(edges.get(e), e, t, ox, oy, touched);
-      }
-    }
-    List<Touched> all = new ArrayList<>(touched.values());
-    return tally(all, edges, whole(edges, touched, ox, oy));
+    touch(ox, oy);
+    return tally(whole(ox, oy));
   }
 
-  private List<Field.Edge> edges(double ox, double oy) {
+  /** The tiles that edges cross, row by row; they are the caller's until the next count. */
+  List<Touched> touched(double ox, double oy) {
+    touch(ox, oy);
+    Touched[] all = Arrays.copyOf(touched, touchedCount);
+    Arrays.sort(
+        all,
+        Comparator.comparingLong((Touched one) -> one.j)
+            .thenComparingLong(one -> one.i)
+            .thenComparingInt(one -> one.tile));
+    return List.of(all);
+  }
+
+  private void touch(double ox, double oy) {
+    widen(ox, oy);
+    for (int k = 0; k < touchedCount; k++) {
+      places[place(touched[k].tile, touched[k].i, touched[k].j)] = 0;
+    }
+    touchedCount = 0;
+    bound(ox, oy);
+    for (int e = 0; e < lines.length; e++) {
+      for (int t = 0; t < tiles.length; t++) {
+        touch(lines[e], e, t, ox, oy);
+      }
+    }
+  }
+
+  /** Takes out of the edges what movement joints are wider than others. */
+  private void widen(double ox, double oy) {
     double[] wx = movement.widenedX(pattern, ox);
     double[] wy = movement.widenedY(pattern, oy);
     if (wx.length + wy.length == 0) {
-      return field.edges();
+      return;
     }
-    List<Field.Edge> moved = new ArrayList<>();
-    for (Field.Edge edge : field.edges()) {
-      moved.add(
-          edge.moved(
-              movement.back(edge.x1(), wx, pattern),
-              movement.back(edge.y1(), wy, pattern),
-              movement.back(edge.x2(), wx, pattern),
-              movement.back(edge.y2(), wy, pattern)));
+    for (Line line : lines) {
+      line.lie(
+          movement.back(line.edge.x1(), wx, pattern),
+          movement.back(line.edge.y1(), wy, pattern),
+          movement.back(line.edge.x2(), wx, pattern),
+          movement.back(line.edge.y2(), wy, pattern));
     }
-    return moved;
   }
 
-  private void touch(
-      Field.Edge edge, int number, int t, double ox, double oy, Map<Long, Touched> touched) {
-    Pattern.Tile tile = pattern.tiles().get(t);
-    // Tiles in one row fill a band along the direction of repeating; n is square to it.
-    double nx = -uy;
-    double ny = ux;
+  /** Makes room for every tile that the field can reach from a start. */
+  private void bound(double ox, double oy) {
+    double left = Double.MAX_VALUE;
+    double right = -Double.MAX_VALUE;
+    double low = Double.MAX_VALUE;
+    double high = -Double.MAX_VALUE;
+    for (Line line : lines) {
+      left = Math.min(left, Math.min(line.x1, line.x2));
+      right = Math.max(right, Math.max(line.x1, line.x2));
+      low = Math.min(low, Math.min(line.y1, line.y2));
+      high = Math.max(high, Math.max(line.y1, line.y2));
+    }
+    for (Pattern.Tile tile : tiles) {
+      left = Math.min(left, left - tile.x() - tile.w());
+      low = Math.min(low, low - tile.y() - tile.h());
+    }
+    double ax = pattern.along()[0];
+    double ay = pattern.along()[1];
+    double bx = pattern.up()[0];
+    double by = pattern.up()[1];
+    double cell = ax * by - ay * bx;
+    double iLow = Double.MAX_VALUE;
+    double iHigh = -Double.MAX_VALUE;
+    double jLow = Double.MAX_VALUE;
+    double jHigh = -Double.MAX_VALUE;
+    for (double x : new double[] {left - ox, right - ox}) {
+      for (double y : new double[] {low - oy, high - oy}) {
+        double i = (x * by - y * bx) / cell;
+        double j = (y * ax - x * ay) / cell;
+        iLow = Math.min(iLow, i);
+        iHigh = Math.max(iHigh, i);
+        jLow = Math.min(jLow, j);
+        jHigh = Math.max(jHigh, j);
+      }
+    }
+    iFirst = (long) Math.floor(iLow) - 1;
+    jFirst = (long) Math.floor(jLow) - 1;
+    iCount = (int) ((long) Math.ceil(iHigh) + 2 - iFirst);
+    jCount = (int) ((long) Math.ceil(jHigh) + 2 - jFirst);
+    int needed = Math.multiplyExact(Math.multiplyExact(iCount, jCount), tiles.length);
+    if (places.length < needed) {
+      places = new int[needed];
+    }
+  }
+
+  private int place(int tile, long i, long j) {
+    return (int) (((j - jFirst) * iCount + (i - iFirst)) * tiles.length + tile);
+  }
+
+  private Touched touched(int tile, long i, long j) {
+    int place = place(tile, i, j);
+    if (places[place] == 0) {
+      if (touchedCount == touched.length) {
+        touched = Arrays.copyOf(touched, 2 * touchedCount);
+      }
+      if (touched[touchedCount] == null) {
+        touched[touchedCount] = new Touched();
+      }
+      touched[touchedCount].lie(tile, i, j);
+      touchedCount++;
+      places[place] = touchedCount;
+    }
+    return touched[places[place] - 1];
+  }
+
+  private void touch(Line line, int number, int t, double ox, double oy) {
+    Pattern.Tile tile = tiles[t];
     double w = tile.w();
     double h = tile.h();
     double nLow = Math.min(0, nx * w) + Math.min(0, ny * h);
     double nHigh = Math.max(0, nx * w) + Math.max(0, ny * h);
     double uLow = Math.min(0, ux * w) + Math.min(0, uy * h);
     double uHigh = Math.max(0, ux * w) + Math.max(0, uy * h);
-    double rowUp = pattern.up()[0] * nx + pattern.up()[1] * ny;
     double cx = ox + tile.x();
     double cy = oy + tile.y();
-    double a = (edge.x1() - cx) * nx + (edge.y1() - cy) * ny;
-    double b = (edge.x2() - cx) * nx + (edge.y2() - cy) * ny;
+    double a = (line.x1 - cx) * nx + (line.y1 - cy) * ny;
+    double b = (line.x2 - cx) * nx + (line.y2 - cy) * ny;
     double low = Math.min(a, b);
     double high = Math.max(a, b);
+    double inX = line.edge.nx();
+    double inY = line.edge.ny();
     long jFrom = (long) Math.ceil((low - nHigh) / rowUp - 1e-9);
     long jTo = (long) Math.floor((high - nLow) / rowUp + 1e-9);
     for (long j = jFrom; j <= jTo; j++) {
@@ -160,54 +339,36 @@ final class Count {
           continue;
         }
       }
-      double u1 = along(edge, s, rx, ry);
-      double u2 = along(edge, e, rx, ry);
+      double u1 = along(line, s, rx, ry);
+      double u2 = along(line, e, rx, ry);
       long iFrom = (long) Math.ceil((Math.min(u1, u2) - uHigh) / stride - 1e-9);
       long iTo = (long) Math.floor((Math.max(u1, u2) - uLow) / stride + 1e-9);
       for (long i = iFrom; i <= iTo; i++) {
         double x = rx + i * pattern.along()[0];
         double y = ry + i * pattern.along()[1];
-        if (crosses(edge, x, y, w, h)) {
+        if (crosses(line, x, y, w, h)) {
           double width =
-              (edge.nx() > 0 ? x + w - edge.x1() : x - edge.x1()) * edge.nx()
-                  + (edge.ny() > 0 ? y + h - edge.y1() : y - edge.y1()) * edge.ny();
-          touched
-              .computeIfAbsent(key(t, i, j), key -> new Touched(key(key), i(key), j(key)))
-              .add(number, width);
+              (inX > 0 ? x + w - line.x1 : x - line.x1) * inX
+                  + (inY > 0 ? y + h - line.y1 : y - line.y1) * inY;
+          touched(t, i, j).add(number, width);
         }
       }
     }
   }
 
-  private double along(Field.Edge edge, double share, double rx, double ry) {
-    return (edge.x1() + share * (edge.x2() - edge.x1()) - rx) * ux
-        + (edge.y1() + share * (edge.y2() - edge.y1()) - ry) * uy;
-  }
-
-  private static long key(int tile, long i, long j) {
-    return ((j + SPAN) << 31) + ((i + SPAN) << 1) + tile;
-  }
-
-  private static int key(long key) {
-    return (int) (key & 1);
-  }
-
-  private static long i(long key) {
-    return ((key >> 1) & ((1L << 30) - 1)) - SPAN;
-  }
-
-  private static long j(long key) {
-    return (key >> 31) - SPAN;
+  private double along(Line line, double share, double rx, double ry) {
+    return (line.x1 + share * (line.x2 - line.x1) - rx) * ux
+        + (line.y1 + share * (line.y2 - line.y1) - ry) * uy;
   }
 
   /** Whether an edge passes through the inside of a tile. */
-  private static boolean crosses(Field.Edge edge, double x, double y, double w, double h) {
-    double dx = edge.x2() - edge.x1();
-    double dy = edge.y2() - edge.y1();
+  private static boolean crosses(Line line, double x, double y, double w, double h) {
+    double dx = line.x2 - line.x1;
+    double dy = line.y2 - line.y1;
     double s = 0;
     double e = 1;
-    double x0 = x + SLIP - edge.x1();
-    double x1 = x + w - SLIP - edge.x1();
+    double x0 = x + SLIP - line.x1;
+    double x1 = x + w - SLIP - line.x1;
     if (dx == 0) {
       if (x0 >= 0 || x1 <= 0) {
         return false;
@@ -216,8 +377,8 @@ final class Count {
       s = Math.max(s, Math.min(x0 / dx, x1 / dx));
       e = Math.min(e, Math.max(x0 / dx, x1 / dx));
     }
-    double y0 = y + SLIP - edge.y1();
-    double y1 = y + h - SLIP - edge.y1();
+    double y0 = y + SLIP - line.y1;
+    double y1 = y + h - SLIP - line.y1;
     if (dy == 0) {
       if (y0 >= 0 || y1 <= 0) {
         return false;
@@ -226,39 +387,30 @@ final class Count {
       s = Math.max(s, Math.min(y0 / dy, y1 / dy));
       e = Math.min(e, Math.max(y0 / dy, y1 / dy));
     }
-    return (e - s) * edge.length() > SLIP;
+    return (e - s) * line.length > SLIP;
   }
 
   /** Tiles with their middle in the field that no edge crosses. */
-  private long whole(List<Field.Edge> edges, Map<Long, Touched> touched, double ox, double oy) {
+  private long whole(double ox, double oy) {
     long whole = 0;
-    double nx = -uy;
-    double ny = ux;
-    double rowUp = pattern.up()[0] * nx + pattern.up()[1] * ny;
-    Map<Long, List<Long>> byRow = new HashMap<>();
-    for (Touched one : touched.values()) {
-      byRow.computeIfAbsent(2 * one.j + one.tile, row -> new ArrayList<>()).add(one.i);
-    }
-    for (int t = 0; t < pattern.tiles().size(); t++) {
-      Pattern.Tile tile = pattern.tiles().get(t);
-      double cx = ox + tile.x() + tile.w() / 2;
-      double cy = oy + tile.y() + tile.h() / 2;
+    for (int t = 0; t < tiles.length; t++) {
+      double cx = ox + tiles[t].x() + tiles[t].w() / 2;
+      double cy = oy + tiles[t].y() + tiles[t].h() / 2;
       double low = Double.MAX_VALUE;
       double high = -Double.MAX_VALUE;
-      for (Field.Edge edge : edges) {
-        double n = (edge.x1() - cx) * nx + (edge.y1() - cy) * ny;
+      for (Line line : lines) {
+        double n = (line.x1 - cx) * nx + (line.y1 - cy) * ny;
         low = Math.min(low, n);
         high = Math.max(high, n);
       }
       for (long j = (long) Math.ceil(low / rowUp); j <= (long) Math.floor(high / rowUp); j++) {
-        double[] marks = marks(edges, cx + j * pattern.up()[0], cy + j * pattern.up()[1]);
-        for (int k = 0; k + 1 < marks.length; k += 2) {
-          whole += Math.max(0, floor(marks[k + 1]) - ceil(marks[k]) + 1);
-        }
-        for (long i : byRow.getOrDefault(2 * j + t, List.of())) {
-          for (int k = 0; k + 1 < marks.length; k += 2) {
-            if (i >= ceil(marks[k]) && i <= floor(marks[k + 1])) {
-              whole--;
+        int found = mark(cx + j * pattern.up()[0], cy + j * pattern.up()[1]);
+        for (int k = 0; k + 1 < found; k += 2) {
+          long from = (long) Math.ceil(marks[k]);
+          long to = (long) Math.floor(marks[k + 1]);
+          for (long i = from; i <= to; i++) {
+            if (places[place(t, i, j)] == 0) {
+              whole++;
             }
           }
         }
@@ -267,58 +419,51 @@ final class Count {
     return whole;
   }
 
-  private static long floor(double mark) {
-    return (long) Math.floor(mark);
-  }
-
-  private static long ceil(double mark) {
-    return (long) Math.ceil(mark);
-  }
-
-  /** Where a row of middles enters and leaves the field, counted in tiles. */
-  private double[] marks(List<Field.Edge> edges, double rx, double ry) {
-    double nx = -uy;
-    double ny = ux;
-    double[] marks = new double[edges.size()];
+  /** Marks where a row of middles enters and leaves the field, counted in tiles; says how often. */
+  private int mark(double rx, double ry) {
     int count = 0;
-    for (Field.Edge edge : edges) {
-      double a = (edge.x1() - rx) * nx + (edge.y1() - ry) * ny;
-      double b = (edge.x2() - rx) * nx + (edge.y2() - ry) * ny;
+    for (Line line : lines) {
+      double a = (line.x1 - rx) * nx + (line.y1 - ry) * ny;
+      double b = (line.x2 - rx) * nx + (line.y2 - ry) * ny;
       if (a > 0 != b > 0) {
-        marks[count++] = along(edge, a / (a - b), rx, ry) / stride;
+        if (count == marks.length) {
+          marks = Arrays.copyOf(marks, 2 * count);
+        }
+        marks[count] = along(line, a / (a - b), rx, ry) / stride;
+        count++;
       }
     }
-    double[] sorted = Arrays.copyOf(marks, count);
-    Arrays.sort(sorted);
-    return sorted;
+    Arrays.sort(marks, 0, count);
+    return count;
   }
 
-  private Tally tally(List<Touched> all, List<Field.Edge> edges, long whole) {
+  private Tally tally(long whole) {
     int narrow = 0;
     int narrowAtDoor = 0;
     int slivers = 0;
     double least = Double.POSITIVE_INFINITY;
-    int alone = 0;
-    Map<Long, List<Double>> bySort = new HashMap<>();
-    Map<Long, Double> fullOf = new HashMap<>();
-    for (Touched one : all) {
-      Pattern.Tile tile = pattern.tiles().get(one.tile);
+    int boxed = 0;
+    for (Widths same : bySort) {
+      same.count = 0;
+    }
+    for (int n = 0; n < touchedCount; n++) {
+      Touched one = touched[n];
       boolean sliver = false;
       boolean thin = false;
       boolean door = false;
       for (int k = 0; k < one.count; k++) {
-        Field.Edge edge = edges.get(one.edges[k]);
-        double full = full(edge, tile);
+        Field.Edge edge = lines[one.edges[k]].edge;
+        double across = full[at(one.edges[k], one.tile)];
         double width = one.widths[k];
         for (int m = 0; m < k; m++) {
-          Field.Edge other = edges.get(one.edges[m]);
+          Field.Edge other = lines[one.edges[m]].edge;
           if (edge.nx() * other.nx() + edge.ny() * other.ny() < -1 + 1e-9) {
-            width = Math.min(width, width + one.widths[m] - full);
+            width = Math.min(width, width + one.widths[m] - across);
           }
         }
         least = Math.min(least, width);
-        sliver |= weights.sliver(width, full);
-        boolean thinHere = weights.narrow(width, full);
+        sliver |= weights.sliver(width, across);
+        boolean thinHere = weights.narrow(width, across);
         thin |= thinHere;
         door |= thinHere && edge.door();
       }
@@ -328,73 +473,61 @@ final class Count {
         narrow++;
       }
       narrowAtDoor += door ? 1 : 0;
-      int kind = straight(one, edges, tile);
-      if (kind < 0) {
-        alone++;
+      int cut = straight(one);
+      if (cut < 0) {
+        boxed++;
       } else {
-        Field.Edge edge = edges.get(one.edges[kind]);
-        long sort = sort(edge, tile);
-        bySort.computeIfAbsent(sort, s -> new ArrayList<>()).add(one.widths[kind]);
-        fullOf.put(sort, full(edge, tile));
+        int place = at(one.edges[cut], one.tile);
+        bySort[sort[place]].add(one.widths[cut], full[place]);
       }
     }
-    int boxed = alone;
-    for (Map.Entry<Long, List<Double>> same : bySort.entrySet()) {
-      boxed += boxes(same.getValue(), fullOf.get(same.getKey()));
+    for (Widths same : bySort) {
+      boxed += boxes(same);
     }
-    return new Tally(whole, all.size(), boxed, narrow, narrowAtDoor, slivers, least, all);
-  }
-
-  private static double full(Field.Edge edge, Pattern.Tile tile) {
-    return tile.w() * Math.abs(edge.nx()) + tile.h() * Math.abs(edge.ny());
+    return new Tally(whole, touchedCount, boxed, narrow, narrowAtDoor, slivers, least);
   }
 
   /**
    * The edge along which a tile is cut straight through, so that its offcut serves again: the only
    * one, or the upright one of two that meet in a corner of the room. -1 where there is none.
    */
-  private static int straight(Touched one, List<Field.Edge> edges, Pattern.Tile tile) {
+  private int straight(Touched one) {
     if (one.count == 1) {
       return 0;
     }
     if (one.count == 2) {
-      Field.Edge a = edges.get(one.edges[0]);
-      Field.Edge b = edges.get(one.edges[1]);
-      Field.Edge upright = a.alongY() ? a : b;
-      Field.Edge level = a.alongY() ? b : a;
+      Line a = lines[one.edges[0]];
+      Line b = lines[one.edges[1]];
+      Line upright = a.alongY() ? a : b;
+      Line level = a.alongY() ? b : a;
       if (upright.alongY() && level.alongX() && inwards(upright, level)) {
         return upright == a ? 0 : 1;
       }
       boolean sameLine =
-          Math.abs(a.nx() - b.nx()) + Math.abs(a.ny() - b.ny()) < 1e-9
+          Math.abs(a.edge.nx() - b.edge.nx()) + Math.abs(a.edge.ny() - b.edge.ny()) < 1e-9
               && Math.abs(one.widths[0] - one.widths[1]) < SLIP
-              && Math.hypot(a.x2() - b.x1(), a.y2() - b.y1()) < SLIP;
-      boolean sameBack =
-          Math.abs(a.nx() - b.nx()) + Math.abs(a.ny() - b.ny()) < 1e-9
-              && Math.abs(one.widths[0] - one.widths[1]) < SLIP
-              && Math.hypot(b.x2() - a.x1(), b.y2() - a.y1()) < SLIP;
-      return sameLine || sameBack ? 0 : -1;
+              && (a.meets(b) || b.meets(a));
+      return sameLine ? 0 : -1;
     }
     return -1;
   }
 
   /** Whether two edges meet in a corner that leaves a rectangle of a tile. */
-  private static boolean inwards(Field.Edge upright, Field.Edge level) {
-    boolean after = Math.hypot(upright.x2() - level.x1(), upright.y2() - level.y1()) < SLIP;
-    boolean before = Math.hypot(level.x2() - upright.x1(), level.y2() - upright.y1()) < SLIP;
-    if (!after && !before) {
+  private static boolean inwards(Line upright, Line level) {
+    boolean after = upright.meets(level);
+    if (!after && !level.meets(upright)) {
       return false;
     }
-    Field.Edge first = after ? upright : level;
-    Field.Edge second = after ? level : upright;
+    Line first = after ? upright : level;
+    Line second = after ? level : upright;
     double turn =
-        (first.x2() - first.x1()) * (second.y2() - second.y1())
-            - (first.y2() - first.y1()) * (second.x2() - second.x1());
+        (first.x2 - first.x1) * (second.y2 - second.y1)
+            - (first.y2 - first.y1) * (second.x2 - second.x1);
     return turn > 0;
   }
 
   /** Cuts of one sort are made at one angle across tiles lying one way. */
-  private long sort(Field.Edge edge, Pattern.Tile tile) {
+  private long angle(Field.Edge edge, Pattern.Tile tile) {
     double angle = Math.atan2(edge.ny(), edge.nx());
     if (tile.h() > tile.w() && pattern.tiles().size() > 1) {
       angle -= Math.PI / 2;
@@ -407,13 +540,13 @@ final class Count {
    * Tiles needed for straight cuts: one tile gives at most two pieces, because each must keep one
    * of the tile's own edges for the joint.
    */
-  private int boxes(List<Double> widths, double full) {
-    double[] sorted = widths.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+  private int boxes(Widths same) {
+    Arrays.sort(same.widths, 0, same.count);
     int low = 0;
-    int high = sorted.length - 1;
+    int high = same.count - 1;
     int boxes = 0;
     while (low <= high) {
-      if (low < high && sorted[low] + sorted[high] + weights.kerf() <= full + SLIP) {
+      if (low < high && same.widths[low] + same.widths[high] + weights.kerf() <= same.full + SLIP) {
         low++;
       }
       high--;

@@ -33,6 +33,10 @@ public final class TileLayout {
   };
 
   private static final double MM = 1;
+
+  /** Points that differ by less are the same. */
+  private static final double ROUNDING = 1e-5;
+
   private static final int IMPROVED = 8;
 
   private final TileTask task;
@@ -63,6 +67,7 @@ public final class TileLayout {
     private final Pattern pattern;
     private final Movement movement;
     private final Count count;
+    private final LeastPoints floor;
     private final boolean turned;
     private final List<Double> centredX = new ArrayList<>();
     private final List<Double> centredY = new ArrayList<>();
@@ -78,6 +83,7 @@ public final class TileLayout {
       field =
           strips.isEmpty() ? whole : Field.of(task.room(), task.gap(), turn, task.doors(), strips);
       count = new Count(field, pattern, task.weights(), movement);
+      floor = new LeastPoints(field, pattern, task.weights());
       Envelope straight =
           Field.of(task.room(), task.gap(), base, List.of()).shape().getEnvelopeInternal();
       boolean lengthAcross =
@@ -139,9 +145,28 @@ public final class TileLayout {
             ? 0
             : 2;
       }
-      double stepX = pattern.periodX() / pattern.kind().rows();
-      return (matches(x, centredX, stepX) ? 0 : 1)
-          + (matches(y, centredY, pattern.periodY()) ? 0 : 1);
+      return offX(x) + offY(y);
+    }
+
+    private int offX(double x) {
+      return matches(x, centredX, pattern.periodX() / pattern.kind().rows()) ? 0 : 1;
+    }
+
+    private int offY(double y) {
+      return matches(y, centredY, pattern.periodY()) ? 0 : 1;
+    }
+
+    /** What every start costs at least, and more for this place along x. */
+    private double leastX(double x) {
+      return floor.ofTiles()
+          + floor.pointsX(x)
+          + offX(x) * task.weights().offCentre()
+          + (turned ? task.weights().across() : 0);
+    }
+
+    /** What a start costs more at least for this place along y. */
+    private double leastY(double y) {
+      return floor.pointsY(y) + offY(y) * task.weights().offCentre();
     }
 
     private static boolean matches(double at, List<Double> wanted, double period) {
@@ -223,7 +248,7 @@ public final class TileLayout {
       }
       starts.addAll(named(scene, views));
       Search search = new Search(scene);
-      starts.add(search.run(starts.get(starts.size() - 1)));
+      search.run(starts).ifPresent(starts::add);
       tried += search.tried + starts.size();
       every &= search.every;
     }
@@ -252,6 +277,7 @@ public final class TileLayout {
                 base,
                 anchor(views, chosen.scene()),
                 chosen.tally(),
+                chosen.scene().count.touched(chosen.x(), chosen.y()),
                 options,
                 tried,
                 every));
@@ -402,8 +428,10 @@ public final class TileLayout {
       this.scene = scene;
     }
 
-    private Start run(Start first) {
-      best = null;
+    /** Searches for a start that is better than those there are. */
+    private Optional<Start> run(List<Start> known) {
+      Start first = known.get(known.size() - 1);
+      double enough = known.stream().mapToDouble(one -> one.option().points()).min().getAsDouble();
       TreeSet<Double> xs = new TreeSet<>(placesX());
       TreeSet<Double> ys = new TreeSet<>(placesY());
       double perStart = Math.max(4, first.tally().cut());
@@ -418,7 +446,11 @@ public final class TileLayout {
       List<Double> someX = share < 1 ? thinned(xs, share) : List.copyOf(xs);
       List<Double> someY = share < 1 ? thinned(ys, share) : List.copyOf(ys);
       List<Start> good = new ArrayList<>();
-      all(someX, someY, good);
+      if (every) {
+        promising(someX, someY, enough);
+      } else {
+        all(someX, someY, good);
+      }
       if (!straight || !few) {
         int more = (int) Math.max(4, Math.sqrt(affordable / SAMPLED));
         all(evenly(scene.pattern.periodX(), more), evenly(scene.pattern.periodY(), more), good);
@@ -426,16 +458,29 @@ public final class TileLayout {
           improve(start);
         }
       }
-      return best;
+      return Optional.ofNullable(best);
+    }
+
+    /** Tries all pairs of places but those that cannot be as good as what is known. */
+    private void promising(List<Double> xs, List<Double> ys, double enough) {
+      double most = enough + ROUNDING;
+      double[] leastY = ys.stream().mapToDouble(scene::leastY).toArray();
+      for (double x : xs) {
+        double leastX = scene.leastX(x);
+        for (int k = 0; k < leastY.length; k++) {
+          if (leastX + leastY[k] > most) {
+            tried++; // weighed, and found too heavy
+          } else {
+            most = Math.min(most, attempt(x, ys.get(k)).option().points() + ROUNDING);
+          }
+        }
+      }
     }
 
     private void all(List<Double> xs, List<Double> ys, List<Start> good) {
       for (double x : xs) {
         for (double y : ys) {
           Start start = attempt(x, y);
-          if (every) {
-            continue;
-          }
           if (good.size() < IMPROVED || BETTER.compare(start, good.get(IMPROVED - 1)) < 0) {
             good.add(start);
             good.sort(BETTER);

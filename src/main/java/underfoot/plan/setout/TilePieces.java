@@ -39,6 +39,7 @@ final class TilePieces {
       double base,
       Coordinate anchor,
       Count.Tally tally,
+      List<Count.Touched> touched,
       List<Option> options,
       long tried,
       boolean every) {
@@ -46,7 +47,7 @@ final class TilePieces {
     double[] wy = movement.widenedY(pattern, oy);
     Set<List<Long>> cut = new HashSet<>();
     List<Piece> pieces = new ArrayList<>();
-    for (Count.Touched one : tally.touched()) {
+    for (Count.Touched one : touched) {
       cut.add(List.of((long) one.tile, one.i, one.j));
       Geometry left = tile(one.tile, one.i, one.j, ox, oy, wx, wy).intersection(field.shape());
       if (left.getArea() > Field.SLIP) {
@@ -80,7 +81,7 @@ final class TilePieces {
         tally.whole(),
         tally.cut(),
         tally.boxed(),
-        walls(tally),
+        walls(touched),
         strips(wx, wy),
         rings(field.shape()),
         start(ox, oy, wx, wy, base, anchor, cut),
@@ -166,7 +167,7 @@ final class TilePieces {
     return new Ring(xy);
   }
 
-  private List<TileSetOut.WallCuts> walls(Count.Tally tally) {
+  private List<TileSetOut.WallCuts> walls(List<Count.Touched> touched) {
     Map<Integer, Map<Long, Integer>> byWall = new TreeMap<>();
     Map<Integer, double[]> range = new HashMap<>();
     List<Field.Edge> edges = field.edges();
@@ -175,7 +176,7 @@ final class TilePieces {
         byWall.putIfAbsent(edge.wall(), new TreeMap<>());
       }
     }
-    for (Count.Touched one : tally.touched()) {
+    for (Count.Touched one : touched) {
       Set<Integer> counted = new HashSet<>();
       for (int k = 0; k < one.count; k++) {
         int wall = edges.get(one.edges[k]).wall();
