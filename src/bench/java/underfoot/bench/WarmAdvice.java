@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Threads;
 import org.openjdk.jmh.annotations.Warmup;
 import underfoot.plan.Advice;
+import underfoot.plan.Planner;
 import underfoot.reasoning.Counsel;
 import underfoot.scenario.Scenario;
 
@@ -32,11 +33,13 @@ public class WarmAdvice {
     Shop shop;
     List<String> texts;
     List<Scenario> scenarios;
+    Planner planner;
 
     /** Loads the rules and reads the floors. */
     @Setup
     public void load() {
       shop = new Shop();
+      planner = shop.planner();
       texts = Shop.examples();
       scenarios = texts.stream().map(shop::read).toList();
     }
@@ -66,11 +69,18 @@ public class WarmAdvice {
     return shared.shop.advisor(shared.shop.planner()).advise(scenario);
   }
 
-  /** From the file's text to the advice with all its reasons. */
+  /** From the file's text to the advice with all its reasons, tiles and boards set out afresh. */
+  @Benchmark
+  public Advice adviseOnNewRooms(Shared shared, Turn turn) {
+    return shared.shop.advice(
+        shared.shop.read(shared.texts.get(turn.next(shared.texts.size()))), shared.shop.planner());
+  }
+
+  /** The same where rooms were set out before, as in a batch of variants. */
   @Benchmark
   public Advice advise(Shared shared, Turn turn) {
     return shared.shop.advice(
-        shared.shop.read(shared.texts.get(turn.next(shared.texts.size()))));
+        shared.shop.read(shared.texts.get(turn.next(shared.texts.size()))), shared.planner);
   }
 
   /** The same, and written as JSON: what {@code batch --without-trials} does. */
@@ -83,6 +93,6 @@ public class WarmAdvice {
   @Benchmark
   public Advice adviseWithTrials(Shared shared, Turn turn) {
     return shared.shop.adviceWithTrials(
-        shared.shop.read(shared.texts.get(turn.next(shared.texts.size()))));
+        shared.shop.read(shared.texts.get(turn.next(shared.texts.size()))), shared.planner);
   }
 }

@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -81,7 +83,7 @@ public final class Main implements Runnable {
     PrintWriter err = writer(error);
     int exit;
     try {
-      exit = commands(around, out, err).execute(arguments);
+      exit = commands(around, out, err, arguments).execute(arguments);
     } catch (StackOverflowError | OutOfMemoryError e) {
       err.println("Internal error: out of " + (e instanceof OutOfMemoryError ? "memory" : "stack"));
       exit = Exit.INTERNAL;
@@ -101,22 +103,36 @@ public final class Main implements Runnable {
     return new PrintWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8), false);
   }
 
-  private static CommandLine commands(Surroundings around, PrintWriter out, PrintWriter err) {
-    CommandLine line =
-        new CommandLine(new Main())
-            .addSubcommand(new Advise(around))
-            .addSubcommand(new Ask(around))
-            .addSubcommand(new Why(around))
-            .addSubcommand(new WhyNotCommand(around))
-            .addSubcommand(new Compare(around))
-            .addSubcommand(new Batch(around))
-            .addSubcommand(new Check(around))
-            .addSubcommand(new Rules(around))
-            .addSubcommand(new LessonCommand(around))
-            .addSubcommand(new WorkOut())
-            .addSubcommand(new Schema(around))
-            .addSubcommand(new AutoComplete.GenerateCompletion())
-            .addSubcommand(new ManualPage());
+  /** The commands, by name, made only when they are needed. */
+  private static Map<String, Supplier<Object>> subcommands(Surroundings around) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("advise", () -> new Advise(around));
+    commands.put(INTERVIEW, () -> new Ask(around));
+    commands.put("why", () -> new Why(around));
+    commands.put("why-not", () -> new WhyNotCommand(around));
+    commands.put("compare", () -> new Compare(around));
+    commands.put("batch", () -> new Batch(around));
+    commands.put("check", () -> new Check(around));
+    commands.put("rules", () -> new Rules(around));
+    commands.put("lesson", () -> new LessonCommand(around));
+    commands.put("work-out", WorkOut::new);
+    commands.put("schema", () -> new Schema(around));
+    commands.put("generate-completion", AutoComplete.GenerateCompletion::new);
+    commands.put("manual", ManualPage::new);
+    return commands;
+  }
+
+  private static CommandLine commands(
+      Surroundings around, PrintWriter out, PrintWriter err, String[] arguments) {
+    CommandLine line = new CommandLine(new Main());
+    Map<String, Supplier<Object>> commands = subcommands(around);
+    String first = arguments.length == 0 ? "" : arguments[0];
+    if (THINKING.contains(
+        first)) { // the others are not looked at then, and reading them takes time
+      line.addSubcommand(first, commands.get(first).get());
+    } else {
+      commands.forEach((name, command) -> line.addSubcommand(name, command.get()));
+    }
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
