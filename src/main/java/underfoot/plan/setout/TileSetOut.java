@@ -20,7 +20,7 @@ import java.util.List;
  * @param field the floor less the gap at every wall: rings, the gap being outside
  * @param start where the first tile goes
  * @param options the ways of starting that were compared, the chosen one first
- * @param tried how many starts were counted through
+ * @param tried how many starts were weighed
  * @param every whether no other start can be better; otherwise these are the best of those tried
  */
 public record TileSetOut(
