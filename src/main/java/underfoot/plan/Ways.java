@@ -56,6 +56,7 @@ final class Ways {
   private final Justifier justifier;
   private final Phrases phrases;
   private final Set<String> everywhere;
+  private final List<String> compared;
 
   private Ways(Counsel counsel, Planner planner, Justifier justifier) {
     this.counsel = counsel;
@@ -64,6 +65,11 @@ final class Ways {
     this.justifier = justifier;
     this.phrases = new Phrases(knowledge.wording());
     this.everywhere = everywhere(counsel);
+    this.compared =
+        knowledge.wording().ids().stream()
+            .filter(id -> id.startsWith(GAIN))
+            .map(id -> id.substring(GAIN.length()))
+            .toList();
   }
 
   /** All ways that were worked out, in the order of their ranking. */
@@ -174,11 +180,7 @@ final class Ways {
   }
 
   private void compare(Facts here, Facts there, List<String> gains, List<String> losses) {
-    for (String id : knowledge.wording().ids()) {
-      if (!id.startsWith(GAIN)) {
-        continue;
-      }
-      String what = id.substring(GAIN.length());
+    for (String what : compared) {
       Fact mine = here.find(COMPARED.getOrDefault(what, ""));
       Fact theirs = there.find(COMPARED.getOrDefault(what, ""));
       if (mine == null || theirs == null || !mine.hasNumber() || !theirs.hasNumber()) {
