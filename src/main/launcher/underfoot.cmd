@@ -15,5 +15,5 @@ exit /b %errorlevel%
 "%java%" -Dunderfoot.handed.over=true -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%here%underfoot.jar" %*
 exit /b %errorlevel%
 :lasting
-"%java%" -jar "%here%underfoot.jar" %*
+"%java%" -XX:+UseParallelGC -jar "%here%underfoot.jar" %*
 exit /b %errorlevel%
