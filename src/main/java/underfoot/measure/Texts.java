@@ -13,16 +13,19 @@ public final class Texts {
   private Texts() {}
 
   /**
-   * A number with its unit, to at most two decimals, or three figures if that is more; words for
-   * what is no number.
+   * A number with its unit, to at most two decimals (degrees to one), or three figures if that is
+   * more; words for what is no number.
    */
   public static String of(double number, String unit) {
     if (!Double.isFinite(number)) {
       return Double.isNaN(number) ? "unknown" : "without end";
     }
     BigDecimal exact = new BigDecimal(number);
+    int places = unit.equals("C") ? 1 : 2; // no thermometer on site tells more
     BigDecimal round =
-        Math.abs(number) < 1 ? exact.round(THREE_FIGURES) : exact.setScale(2, RoundingMode.HALF_UP);
+        Math.abs(number) < 1
+            ? exact.round(THREE_FIGURES)
+            : exact.setScale(places, RoundingMode.HALF_UP);
     String digits = round.signum() == 0 ? "0" : round.stripTrailingZeros().toPlainString();
     return digits + (unit.isEmpty() ? "" : " " + unit);
   }

@@ -92,15 +92,20 @@ final class BriefReport {
   }
 
   private void halts() {
-    for (HaltNote halt : advice.halts()) {
-      page.heading(
-          phrases.say(halt.verdict() == Verdict.STOP ? "heading-stop" : "heading-outside"));
-      boolean titled = !halt.title().isEmpty() && !halt.text().startsWith(halt.title());
-      page.para(
-          " - ",
-          INDENT,
-          (titled ? sentence(halt.title()) + " " : "") + halt.text() + ids(halt),
-          Tone.PLAIN);
+    for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
+      List<HaltNote> halts =
+          advice.halts().stream().filter(halt -> halt.verdict() == verdict).toList();
+      if (!halts.isEmpty()) {
+        page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
+      }
+      for (HaltNote halt : halts) {
+        boolean titled = !halt.title().isEmpty() && !halt.text().startsWith(halt.title());
+        page.para(
+            " - ",
+            INDENT,
+            (titled ? sentence(halt.title()) + " " : "") + halt.text() + ids(halt),
+            Tone.PLAIN);
+      }
     }
   }
 
