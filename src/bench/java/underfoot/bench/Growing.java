@@ -118,7 +118,7 @@ public class Growing {
   }
 
   private static String floor(String outline, List<String> readings, int tileMm) {
-    return "scenario: a floor that grows\n"
+    return "scenario: a floor that grows\npractice: uk\n"
         + "room: {use: living room, storey: ground floor, outline: ["
         + outline
         + "]}\n"

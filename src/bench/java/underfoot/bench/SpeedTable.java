@@ -186,7 +186,10 @@ public final class SpeedTable {
 
   private static void benchmark(Class<?> benchmark, List<String> lines) throws RunnerException {
     Options options =
-        new OptionsBuilder().include("\\." + benchmark.getSimpleName() + "\\.").build();
+        new OptionsBuilder()
+            .include("\\." + benchmark.getSimpleName() + "\\.")
+            .shouldFailOnError(true)
+            .build();
     Collection<RunResult> results = new Runner(options).run();
     Map<String, TreeMap<Double, Double>> grows = new LinkedHashMap<>();
     Map<String, Double> plain = new LinkedHashMap<>();
