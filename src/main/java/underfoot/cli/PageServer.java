@@ -37,11 +37,15 @@ final class PageServer implements AutoCloseable {
   private static final int BROKEN = 500;
 
   /** Every file there is: nothing else can be asked for, whatever the path says. */
-  private static final Map<String, String> FILES =
+  private static final Map<String, Part> FILES =
       Map.of(
-          "", "text/html; charset=utf-8",
-          "page.js", "text/javascript; charset=utf-8",
-          "page.css", "text/css; charset=utf-8");
+          "", new Part("page/page.html", "text/html"),
+          "page.js", new Part("page/page.js", "text/javascript"),
+          "page.css", new Part("page/page.css", "text/css"),
+          "report.css", new Part("report/html/page.css", "text/css"));
+
+  /** A file of the program, and what it holds. */
+  private record Part(String file, String kind) {}
 
   private final HttpServer server;
   private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
@@ -157,12 +161,13 @@ final class PageServer implements AutoCloseable {
       send(exchange, WRONG_METHOD, "text/plain; charset=utf-8", "Only to be read.");
       return;
     }
-    String name = what.isEmpty() ? "page.html" : what;
-    try (InputStream in = PageServer.class.getResourceAsStream("/underfoot/page/" + name)) {
+    Part part = FILES.get(what);
+    try (InputStream in = PageServer.class.getResourceAsStream("/underfoot/" + part.file())) {
       if (in == null) {
-        throw new IllegalStateException("the page is missing from the program: " + name);
+        throw new IllegalStateException("the page is missing from the program: " + part.file());
       }
-      send(exchange, FINE, FILES.get(what), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      send(exchange, FINE, part.kind() + "; charset=utf-8", text);
     }
   }
 
