@@ -64,16 +64,15 @@ function say(id, value) {
   if (nodes[id]) clearTimeout(nodes[id].patience);
   if (value === "") delete answers[id];
   else answers[id] = value;
-  said++;
-  delete document.body.dataset.settled;
-  clearTimeout(timer);
-  timer = setTimeout(advice.ask, PAUSE);
+  changed(PAUSE);
 }
 
-function sayNow() {
+function changed(pause) {
   said++;
+  delete document.body.dataset.advised;
+  delete document.body.dataset.settled;
   clearTimeout(timer);
-  advice.ask();
+  timer = setTimeout(advice.ask, pause);
 }
 
 // --- the advice
@@ -112,9 +111,10 @@ function showAdvice(reply) {
   const there = Boolean(reply.verdict);
   $("answer").hidden = $("seen").hidden = $("whole").hidden = !there;
   $("old").hidden = false;
+  document.body.dataset.advised = String(said);
   $("waiting").hidden = there;
   $("busy").hidden = false;
-  $("preview").textContent = there ? reply.preview : "No advice yet: " + reply.missing.length + " to answer first.";
+  $("preview").textContent = there ? reply.preview[0].toUpperCase() + reply.preview.slice(1) + "." : "No advice yet: " + reply.missing.length + " to answer first.";
   if (!there) {
     $("put").hidden = $("find").hidden = true;
     return;
@@ -326,8 +326,8 @@ function plan(one, name, spoken) {
   let frozen = 0;
   const svg = draw("svg", { class: "plan", viewBox: `0 0 ${WIDE} ${HIGH}`, tabindex: "0", role: "application", "aria-labelledby": name + "-ask", "aria-describedby": name + "-how", id: name });
   const how = make("p", { class: "hint", id: name + "-how", text: spots
-    ? "Tap where you measured and type the height; up is positive. With keys: arrows move the cross, Enter puts a spot."
-    : "Or tap the corners in order, and drag them into place. With keys: arrows move the cross (with Shift, further), Enter puts a corner, Backspace takes the last back." });
+    ? "Tap where you measured and type the height; up is positive. With keys: arrows move the cross (with Shift, further), Enter puts a spot, Backspace takes the last back."
+    : "For any other shape tap its corners in order, and drag them into place. With keys: arrows move the cross (with Shift, further), Enter puts a corner, Backspace takes the last back." });
   const where = make("p", { class: "hint where", role: "status" });
   const typed = make("div", { class: "typed" });
 
@@ -383,7 +383,7 @@ function plan(one, name, spoken) {
         field.value = value;
         return field;
       });
-      const remove = make("button", { type: "button", text: "Remove", "aria-label": "Remove " + what + " " + (i + 1), onclick: () => { list.splice(i, 1); rows(); told(); svg.focus(); } });
+      const remove = make("button", { type: "button", text: "×", "aria-label": "Remove " + what + " " + (i + 1), onclick: () => { list.splice(i, 1); rows(); told(); svg.focus(); } });
       return make("div", { class: "point" }, make("span", { text: String(i + 1) }), ...fields, remove);
     }));
     paint();
@@ -463,7 +463,7 @@ function plan(one, name, spoken) {
       rows();
       say(one.id, x + " x " + y); // the program makes four corners of it
     }
-    field.append(make("div", { class: "row" }, make("span", { text: "A rectangle:" }), long, wide));
+    field.append(make("p", { class: "hint", text: "For a rectangle, its sides:" }), make("div", { class: "row" }, long, wide));
   }
   const add = make("button", { type: "button", text: "Type a " + what, onclick: () => {
     list.push({ texts: spots ? ["", "", ""] : ["", ""], mm: spots ? [NaN, NaN, NaN] : [NaN, NaN] });
@@ -498,7 +498,7 @@ async function take(reply) {
   Object.assign(answers, reply.answers);
   for (const id of Object.keys(nodes)) { nodes[id].box.remove(); delete nodes[id]; }
   tell("");
-  sayNow();
+  changed(0);
 }
 
 async function tried(work) {

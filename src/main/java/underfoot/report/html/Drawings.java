@@ -1,6 +1,5 @@
 package underfoot.report.html;
 
-import java.util.Optional;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.Consequences;
@@ -14,10 +13,13 @@ public final class Drawings {
    *
    * @param advice the advice
    * @param phrases the phrase book
-   * @return an SVG element; empty if nothing is built
+   * @return a figure with its caption; empty if nothing is built
    */
   public static String section(Advice advice, Phrases phrases) {
-    return advice.builds() ? new SectionDrawing(advice, new Speech(phrases)).draw().toString() : "";
+    Speech speech = new Speech(phrases);
+    return advice.builds()
+        ? figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"))
+        : "";
   }
 
   /**
@@ -25,12 +27,25 @@ public final class Drawings {
    *
    * @param advice the advice
    * @param phrases the phrase book
-   * @return an SVG element; empty if the room is not drawn or too few places of it were measured
+   * @return a figure with its caption; empty if the room is not drawn or too few places of it were
+   *     measured
    */
   public static String levels(Advice advice, Phrases phrases) {
     Consequences after = advice.consequences();
-    Optional<LevelDrawing> drawing =
-        after.room().flatMap(room -> LevelDrawing.of(room, after.levels(), new Speech(phrases)));
-    return drawing.map(one -> one.draw().toString()).orElse("");
+    Speech speech = new Speech(phrases);
+    return after
+        .room()
+        .flatMap(room -> LevelDrawing.of(room, after.levels(), speech))
+        .map(one -> figure(one.draw(), speech.say(LevelDrawing.caption(after.levels()))))
+        .orElse("");
+  }
+
+  private static String figure(Markup drawing, String caption) {
+    return new Markup()
+        .open("figure")
+        .add(drawing)
+        .element("figcaption", caption)
+        .end("figure")
+        .toString();
   }
 }

@@ -448,12 +448,7 @@ public final class HtmlReport {
       after
           .room()
           .flatMap(room -> LevelDrawing.of(room, plan, speech))
-          .ifPresent(
-              drawing ->
-                  figure(
-                      drawing.draw(),
-                      speech.say(
-                          plan.isPresent() ? "level-map-pour-caption" : "level-map-caption")));
+          .ifPresent(drawing -> figure(drawing.draw(), speech.say(LevelDrawing.caption(plan))));
       if (plan.isPresent()) {
         markers(plan.get());
       }
