@@ -55,7 +55,7 @@ async function opened(options, look) {
   });
   page.on('request', (one) => requests.push(one.url()));
   await page.goto(address);
-  await settled(page);
+  await asked(page);
   await look(page);
   assert.deepEqual(complaints, [], 'the browser complains');
   assert.ok(requests.length > 3);
@@ -64,8 +64,9 @@ async function opened(options, look) {
   await context.close();
 }
 
-/** Waits until the advice answers what was said last; with everything else that follows from it. */
+/** Waits until the advice answers what was said last; the questions, too; the whole advice, too. */
 const advised = (page) => page.waitForSelector('body[data-advised]');
+const asked = (page) => page.waitForSelector('body[data-asked]');
 const settled = (page) => page.waitForSelector('body[data-settled]');
 
 const box = (page, id) => page.locator(`.q[data-id="${id}"]`);
@@ -82,7 +83,7 @@ async function newcomer(page) {
 /** The same with the tile known, and every part unfolded. */
 async function unfolded(page) {
   await newcomer(page);
-  await settled(page);
+  await asked(page);
   await page.evaluate(() => document.querySelectorAll('#form > details').forEach((d) => (d.open = true)));
 }
 
@@ -131,7 +132,7 @@ test('a newcomer who knows next to nothing comes to a cautious advice that can b
     assert.ok(await page.isVisible('#waiting'));
     assert.ok(await page.isHidden('#answer'));
     await newcomer(page);
-    await settled(page);
+    await asked(page);
     const things = page.locator('#things > li');
     assert.equal(await things.count(), 3);
     assert.match(await things.nth(0).textContent(), /square-edged boards/);
@@ -142,8 +143,9 @@ test('a newcomer who knows next to nothing comes to a cautious advice that can b
       const next = left.filter({ has: page.locator('input[type=radio][value=unknown], option[value=unknown]') }).first();
       if (await next.locator('select').count()) await next.locator('select').selectOption('unknown');
       else await next.getByText('I do not know', { exact: true }).click();
-      await settled(page);
+      await advised(page);
     }
+    await asked(page);
     assert.equal(await page.getAttribute('#verdict', 'class'), 'sound-once-put-right');
     assert.equal(await things.count(), 3);
     assert.ok((await page.locator('#before > li').count()) >= 5);
@@ -172,12 +174,12 @@ test('a newcomer who knows next to nothing comes to a cautious advice that can b
 test('what is to be found out first leads to its question', async () => {
   await opened({}, async (page) => {
     await newcomer(page);
-    await settled(page);
+    await asked(page);
     await page.evaluate(() => document.querySelectorAll('#form > details').forEach((d) => (d.open = false)));
     await page.locator('#things > li').nth(1).getByRole('link').click();
-    const asked = await page.evaluate(() => document.activeElement.closest('.q')?.dataset.id);
-    assert.equal(asked, 'building.asbestos survey');
-    assert.ok(await box(page, asked).isVisible());
+    const here = await page.evaluate(() => document.activeElement.closest('.q')?.dataset.id);
+    assert.equal(here, 'building.asbestos survey');
+    assert.ok(await box(page, here).isVisible());
   });
 });
 
@@ -192,7 +194,7 @@ test('every sort of question can be answered', async () => {
     await page.selectOption('#q-building-asbestos-survey', 'clear'); // a choice
     await page.fill('#q-priorities', 'height, cost'); // choices in order
     await page.fill('#q-room-doors', 'landing door'); // a list
-    await settled(page);
+    await asked(page);
     const gap = page.locator('.q[data-id^="room.doors[].gap under leaf@"]');
     assert.match(await gap.textContent(), /landing door/);
     await gap.getByRole('textbox').fill('about 20 mm');
@@ -221,7 +223,7 @@ test('every sort of question can be answered', async () => {
     const aged = yaml.replace('asbestos survey: clear', 'built: 1930\n  asbestos survey: clear');
     writeFileSync(other, aged + 'site: {start: 2026-05-04}\n');
     await page.setInputFiles('#open', other);
-    await settled(page);
+    await asked(page);
     assert.equal(await page.inputValue('#q-building-built'), '1930');
     assert.equal(await page.inputValue('#q-site-start'), '2026-05-04');
   });
@@ -233,7 +235,7 @@ test('a room is drawn with a pointer, its corners are dragged, and it is saved',
     const plan = '#q-room-outline';
     for (const [x, y] of [[0, 0], [3, 0], [3, 1], [2, 1], [2, 2]]) await tap(page, plan, x, y);
     await tap(page, plan, 0, 2);
-    await settled(page);
+    await asked(page);
     assert.equal(await page.locator(`${plan} .corner-dot`).count(), 6);
     assert.equal(await page.locator(`${plan} polygon`).count(), 1);
     let yaml = readFileSync(await saved(page, 'drawn.yaml'), 'utf8');
@@ -286,7 +288,7 @@ test('spot levels are placed, and the section and the level map follow what is s
     assert.match(thin, /8 mm/);
     await rectangle(page, '3.6 m', '2.4');
     await page.getByLabel('Breadth', { exact: true }).fill('2.4 m');
-    await settled(page);
+    await asked(page);
     const plan = '#q-levels-readings';
     await tap(page, plan, 0.2, 0.2);
     await page.keyboard.type('0');
@@ -299,7 +301,7 @@ test('spot levels are placed, and the section and the level map follow what is s
     await page.keyboard.press('Shift+ArrowUp');
     await page.keyboard.press('Enter');
     await page.keyboard.type('-9');
-    await settled(page);
+    await asked(page);
     assert.ok(await page.isVisible('#map svg'));
     assert.ok(await page.isHidden('#no-levels'));
     const before = await drawn(page, 'map');
@@ -377,7 +379,7 @@ test('what is saved is advised on in the same way, and opens again', async () =>
   assert.deepEqual(advice.layers.map((one) => `${one.order} ${one.name}`), said.layers);
   await opened({}, async (page) => {
     await page.setInputFiles('#open', first);
-    await settled(page);
+    await asked(page);
     assert.equal(await page.getAttribute('#verdict', 'class'), said.verdict);
     assert.equal(await page.inputValue('#q-scenario'), 'Top floor: "the" bathroom #1');
     assert.equal(await page.inputValue('#q-room-doors'), 'landing door');
@@ -473,11 +475,11 @@ test('keys alone are enough', async () => {
     await page.keyboard.type('600 mm');
     await to('q-tile-width');
     await page.keyboard.type('600 mm');
-    await settled(page);
+    await asked(page);
     assert.ok(await page.isVisible('#answer'));
     await to('q-subfloor-condition-rot-yes');
     await page.keyboard.press('ArrowRight');
-    await settled(page);
+    await asked(page);
     assert.ok(await page.isChecked('#q-subfloor-condition-rot-no'));
     // A part that is folded opens with a key.
     const folded = page.locator('#form > details:not([open]) > summary').first();
@@ -500,7 +502,7 @@ test('every control has a name, every id stands once, and headings follow each o
     await rectangle(page, '3.6 m', '2.4 m');
     await page.getByRole('button', { name: 'Type a spot' }).click();
     await page.fill('#q-room-doors', 'landing door, cupboard');
-    await settled(page);
+    await asked(page);
     const session = await page.context().newCDPSession(page);
     const { nodes } = await session.send('Accessibility.getFullAXTree');
     const controls = ['textbox', 'combobox', 'radio', 'radiogroup', 'button', 'link', 'application', 'group', 'form', 'region', 'DisclosureTriangle', 'image', 'img', 'checkbox'];

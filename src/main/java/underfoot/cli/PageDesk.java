@@ -44,6 +44,9 @@ final class PageDesk {
   static final Set<String> ASKED =
       Set.of("begin", "advice", "questions", "report", "why", "file", "open");
 
+  /** What of it takes long. */
+  static final Set<String> HEAVY = Set.of("questions", "report");
+
   private static final int FIRST_THINGS = 3;
   private static final int CHANGES_TOLD = 4;
   private static final int RULES_TOLD = 5;

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
 
 /**
  * Serves the interview as a page, to this machine only. The address holds a random word that other
@@ -27,7 +28,10 @@ final class PageServer implements AutoCloseable {
   private static final int MOST_BODY = 1_200_000;
   private static final int MOST_DROPPED = 4_000_000;
   private static final int BACKLOG = 16;
-  private static final int WORKERS = 4;
+
+  /** More than a page keeps busy, so that one which thinks for long keeps no other from loading. */
+  private static final int WORKERS = 16;
+
   private static final int FINE = 200;
   private static final int REFUSED = 403;
   private static final int NOT_THERE = 404;
@@ -50,6 +54,7 @@ final class PageServer implements AutoCloseable {
   private final HttpServer server;
   private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
   private final CountDownLatch stopped = new CountDownLatch(1);
+  private final Semaphore heavy = new Semaphore(1, true);
   private final PageDesk desk;
   private final String token;
 
@@ -188,7 +193,17 @@ final class PageServer implements AutoCloseable {
       return;
     }
     StringWriter out = new StringWriter();
-    desk.answer(what, body, out);
+    if (PageDesk.HEAVY.contains(what)) {
+      // One after another: they use all cores as it is, and the advice must not wait for them.
+      heavy.acquireUninterruptibly();
+      try {
+        desk.answer(what, body, out);
+      } finally {
+        heavy.release();
+      }
+    } else {
+      desk.answer(what, body, out);
+    }
     send(exchange, FINE, "application/json; charset=utf-8", out.toString());
   }
 

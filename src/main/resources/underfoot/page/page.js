@@ -70,6 +70,7 @@ function say(id, value) {
 function changed(pause) {
   said++;
   delete document.body.dataset.advised;
+  delete document.body.dataset.asked;
   delete document.body.dataset.settled;
   clearTimeout(timer);
   timer = setTimeout(advice.ask, pause);
@@ -141,6 +142,7 @@ function showQuestions(reply) {
     return item;
   }));
   $("find").hidden = reply.first.length === 0;
+  document.body.dataset.asked = String(said);
 }
 
 function goTo(id) {
