@@ -17,6 +17,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Serves the interview as a page, to this machine only. The address holds a random word that other
@@ -55,6 +56,7 @@ final class PageServer implements AutoCloseable {
   private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
   private final CountDownLatch stopped = new CountDownLatch(1);
   private final Semaphore heavy = new Semaphore(1, true);
+  private final AtomicLong newest = new AtomicLong();
   private final PageDesk desk;
   private final String token;
 
@@ -194,10 +196,16 @@ final class PageServer implements AutoCloseable {
     }
     StringWriter out = new StringWriter();
     if (PageDesk.HEAVY.contains(what)) {
-      // One after another: they use all cores as it is, and the advice must not wait for them.
+      // One after another: they use all cores as it is, and the advice must not wait for them. What
+      // somebody asked before the last waits no longer: the page may have been left since.
+      long ticket = newest.incrementAndGet();
       heavy.acquireUninterruptibly();
       try {
-        desk.answer(what, body, out);
+        if (ticket == newest.get()) {
+          desk.answer(what, body, out);
+        } else {
+          out.write("{\"late\":true}");
+        }
       } finally {
         heavy.release();
       }

@@ -49,7 +49,8 @@ function line(what, show) {
     const mine = said;
     try {
       const reply = await send(what, { answers });
-      if (mine === said) show(reply);
+      if (reply.late) again = true; // another page asked after this one did
+      else if (mine === said) show(reply);
     } catch (error) {
       $("busy").hidden = true;
       tell("The program does not answer. Is it still running? " + error.message);
