@@ -7,7 +7,7 @@ import { existsSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs'
 import { tmpdir } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
+import { launched, writingThatIsFaint } from './looking.js';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = resolve(here, '../../..');
@@ -17,13 +17,6 @@ const scenarios = readdirSync(join(root, 'scenarios'))
   .filter((name) => name.endsWith('.yaml'))
   .map((name) => join(root, 'scenarios', name));
 const fullest = scenarios.find((name) => name.includes('chimney-breast'));
-
-function browserPath() {
-  const known = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'];
-  const found = known.find((path) => path && existsSync(path));
-  assert.ok(found, 'no Chromium is installed; name one in CHROMIUM');
-  return found;
-}
 
 let folder;
 let browser;
@@ -62,10 +55,7 @@ async function opened(scenario, options, look) {
 before(async () => {
   assert.ok(existsSync(jar), 'build the program first: mvn package');
   folder = mkdtempSync(join(tmpdir(), 'underfoot-pages-'));
-  browser = await chromium.launch({
-    executablePath: browserPath(),
-    args: ['--no-sandbox', '--disable-gpu'],
-  });
+  browser = await launched();
 });
 
 after(async () => {
@@ -136,48 +126,7 @@ for (const colorScheme of ['light', 'dark']) {
   test(`all writing stands out from its ground, ${colorScheme}`, async () => {
     await opened(fullest, { viewport: { width: 900, height: 900 }, colorScheme }, async (page) => {
       await page.evaluate(() => document.querySelectorAll('details').forEach((d) => (d.open = true)));
-      const faint = await page.evaluate(() => {
-        const parse = (colour) => {
-          const n = colour.match(/[\d.]+/g).map(Number);
-          return { rgb: n.slice(0, 3), a: n[3] ?? 1 };
-        };
-        const light = (rgb) => {
-          const [r, g, b] = rgb.map((c) => {
-            const s = c / 255;
-            return s <= 0.03928 ? s / 12.92 : ((s + 0.055) / 1.055) ** 2.4;
-          });
-          return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-        };
-        const ratio = (a, b) => {
-          const [x, y] = [light(a), light(b)].sort((p, q) => q - p);
-          return (x + 0.05) / (y + 0.05);
-        };
-        const ground = (element) => {
-          for (let at = element; at; at = at.parentElement) {
-            const { rgb, a } = parse(getComputedStyle(at).backgroundColor);
-            if (a === 1) return rgb;
-          }
-          return [255, 255, 255];
-        };
-        const found = [];
-        let looked = 0;
-        const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-        while (walker.nextNode()) {
-          const parent = walker.currentNode.parentElement;
-          if (!walker.currentNode.data.trim() || parent.closest('title,desc,.halo')) continue;
-          const style = getComputedStyle(parent);
-          const inSvg = parent.closest('svg');
-          const ink = parse(inSvg ? style.fill : style.color).rgb;
-          const size = parseFloat(style.fontSize);
-          const large = size >= 24 || (size >= 18.66 && +style.fontWeight >= 700);
-          const value = ratio(ink, ground(parent));
-          looked++;
-          if (value < (large && !inSvg ? 3 : 4.5)) {
-            found.push(`${value.toFixed(2)}: ${walker.currentNode.data.trim().slice(0, 40)}`);
-          }
-        }
-        return { found, looked };
-      });
+      const faint = await page.evaluate(writingThatIsFaint);
       assert.ok(faint.looked > 300);
       assert.deepEqual(faint.found, []);
     });

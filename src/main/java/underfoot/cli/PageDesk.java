@@ -25,9 +25,8 @@ import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Interview;
 import underfoot.reasoning.WhatIf;
 import underfoot.report.JsonReport;
-import underfoot.report.Page;
-import underfoot.report.SectionSketch;
-import underfoot.report.TextReport;
+import underfoot.report.html.Drawings;
+import underfoot.report.html.HtmlReport;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Fault;
@@ -36,16 +35,24 @@ import underfoot.scenario.Place;
 import underfoot.scenario.ScenarioFaults;
 
 /**
- * What the page asks for: the questions that matter and the advice so far, why one is asked, the
- * scenario file of the answers, and the answers of a scenario file. It keeps nothing between two
- * requests.
+ * What the page asks for: the advice so far, the questions that matter, the whole advice, why
+ * something is asked, the scenario file of the answers, and the answers of a scenario file. It
+ * keeps nothing between two requests.
  */
 final class PageDesk {
   /** What may be asked for, by the last part of the address. */
-  static final Set<String> ASKED = Set.of("begin", "think", "why", "file", "open");
+  static final Set<String> ASKED =
+      Set.of("begin", "advice", "questions", "report", "why", "file", "open");
 
-  private static final int REPORT_WIDTH = 78;
+  /** What of it takes long. */
+  static final Set<String> HEAVY = Set.of("questions", "report");
+
   private static final int FIRST_THINGS = 3;
+  private static final int CHANGES_TOLD = 4;
+  private static final int RULES_TOLD = 5;
+  private static final String NAME = "scenario";
+  private static final String PRICES = "budget.prices";
+  private static final String YOURS = "your answers";
   private static final JsonFactory JSON =
       JsonFactory.builder()
           .streamReadConstraints(
@@ -53,12 +60,16 @@ final class PageDesk {
           .build();
 
   private final Workbench.Desk desk;
+  private final Workbench.Desk thorough;
+  private final String ruleBase;
   private final Interview interview;
   private final Phrases phrases;
   private final Answers begun;
 
   PageDesk(Workbench bench, Answers begun) throws Complaint {
     this.desk = bench.desk(false);
+    this.thorough = bench.desk(true);
+    this.ruleBase = bench.ruleBaseId();
     this.begun = begun;
     this.interview = bench.interview();
     this.phrases = new Phrases(bench.knowledge().wording());
@@ -71,8 +82,15 @@ final class PageDesk {
     }
   }
 
-  /** The answers that could be taken, and what is wrong with the others. */
-  private record Heard(Answers answers, Map<String, String> wrong, Map<String, String> taken) {}
+  /**
+   * What was understood.
+   *
+   * @param answers the answers that could be taken; a floor that nobody named has a name
+   * @param wrong what is wrong with the others, by place
+   * @param taken what was taken for want of knowing better, by place
+   */
+  private record Heard(
+      Answers answers, Map<String, String> wrong, Map<String, InterviewBook.Taken> taken) {}
 
   /**
    * Answers one request.
@@ -96,10 +114,13 @@ final class PageDesk {
         case "open" -> open(json, request);
         case "file" -> {
           Heard heard = hear(request);
-          json.writeStringProperty("file", Talk.file(heard.answers(), interview, Map.of()));
+          json.writeStringProperty("file", Talk.file(heard.answers(), interview, heard.taken()));
+          texts(json, "wrong", heard.wrong());
         }
         case "why" -> why(json, request);
-        default -> think(json, request);
+        case "questions" -> questions(json, hear(request));
+        case "report" -> report(json, hear(request).answers());
+        default -> advice(json, hear(request));
       }
       json.writeEndObject();
     }
@@ -142,7 +163,7 @@ final class PageDesk {
   private Heard hear(Request request) {
     Answers answers = Interview.begun(Answers.none(begun.book()));
     Map<String, String> wrong = new LinkedHashMap<>();
-    Map<String, String> taken = new LinkedHashMap<>();
+    Map<String, InterviewBook.Taken> taken = new LinkedHashMap<>();
     // Lists come before their entries, whatever order they were sent in.
     List<String> ids = new ArrayList<>(request.answers().keySet());
     ids.sort((a, b) -> Boolean.compare(a.contains("@"), b.contains("@")));
@@ -154,17 +175,36 @@ final class PageDesk {
       }
       FactDefinition fact = place.get().fact();
       Optional<InterviewBook.Taken> instead = interview.book().taken(fact, said);
-      if (instead.isPresent()) {
-        taken.put(id, "Taken as " + instead.get().value() + ": " + instead.get().since() + ".");
-      }
       try {
         answers = answers.with(place.get(), instead.map(InterviewBook.Taken::value).orElse(said));
+        instead.ifPresent(one -> taken.put(id, one));
       } catch (ScenarioFaults e) {
-        Fault fault = e.faults().get(0);
-        wrong.put(id, (fault.what() + ". " + fault.how()).replace('\n', ' ').strip());
+        wrong.put(id, plain(fact, e.faults().get(0)));
       }
     }
-    return new Heard(answers, wrong, taken);
+    return new Heard(named(answers), wrong, taken);
+  }
+
+  /** Nobody need think of a name before there is advice. */
+  private static Answers named(Answers answers) {
+    List<Place> missing = answers.missing();
+    if (missing.size() != 1 || !missing.get(0).fact().key().equals(NAME)) {
+      return answers;
+    }
+    try {
+      return answers.with(missing.get(0), Talk.name(answers));
+    } catch (ScenarioFaults e) {
+      throw new IllegalStateException("the name of a floor is refused", e);
+    }
+  }
+
+  /** A fault beside its field, which needs no key before it. */
+  private static String plain(FactDefinition fact, Fault fault) {
+    String key = fact.word() + ": ";
+    String what =
+        fault.what().startsWith(key) ? fault.what().substring(key.length()) : fault.what();
+    String how = fault.how().replace(": " + key, ": ").replace('\n', ' ').strip();
+    return Texts.capital(what) + "." + (how.isEmpty() ? "" : " " + Texts.capital(how) + ".");
   }
 
   private void answers(JsonGenerator json, Answers answers) {
@@ -188,11 +228,12 @@ final class PageDesk {
     json.writeArrayPropertyStart("because");
     if (place.isPresent() && heard.answers().complete()) {
       Interview.Why why = interview.why(heard.answers(), place.get());
-      for (WhatIf.Otherwise one : why.changes()) {
-        json.writeString(otherwise(one));
-      }
-      for (RuleNote rule : why.rules()) {
+      why.changes().stream().limit(CHANGES_TOLD).map(this::otherwise).forEach(json::writeString);
+      for (RuleNote rule : why.rules().subList(0, Math.min(RULES_TOLD, why.rules().size()))) {
         json.writeString(rule.reason() + ". ‹" + rule.id() + "›");
+      }
+      if (why.rules().size() > RULES_TOLD) {
+        json.writeString("Further rules that read it: " + (why.rules().size() - RULES_TOLD) + ".");
       }
     } else {
       json.writeString("No advice can be given before this is known.");
@@ -207,49 +248,83 @@ final class PageDesk {
     return Texts.capital(words) + ".";
   }
 
-  private void think(JsonGenerator json, Request request) throws Complaint {
-    Heard heard = hear(request);
+  /** The advice so far, and what became of each answer. */
+  private void advice(JsonGenerator json, Heard heard) throws Complaint {
     Answers answers = heard.answers();
-    texts(json, "wrong", heard.wrong());
-    texts(json, "taken", heard.taken());
-    boolean whole = request.text("how").equals("questions");
-    List<Place> open = whole ? interview.likely(answers) : List.of();
-    if (whole && open.isEmpty()) {
-      open = interview.open(answers);
-    }
-    if (whole) {
-      questions(json, answers, open);
-      json.writeArrayPropertyStart("first");
-      for (Interview.Hanging one : interview.first(answers, FIRST_THINGS)) {
-        String look = one.place().fact().look();
-        json.writeString(
-            Talk.question(one.place())
-                + (look.isEmpty() ? " " : " " + look + ". ")
-                + otherwise(one.changes().get(0)));
-      }
-      json.writeEndArray();
-    }
+    Map<String, String> taken = new LinkedHashMap<>();
+    heard
+        .taken()
+        .forEach((id, one) -> taken.put(id, "Taken as " + one.value() + ": " + one.since() + "."));
+    texts(json, "taken", taken);
+    drawn(json, answers);
+    Map<String, String> wrong = new LinkedHashMap<>(heard.wrong());
     Optional<Counsel> counsel = interview.counsel(answers);
-    json.writeBooleanProperty("complete", counsel.isPresent());
     if (counsel.isPresent()) {
-      json.writeStringProperty("preview", Talk.preview(counsel.get(), phrases));
-      Advice advice = desk.advise("your answers", answers.scenario());
-      advice(json, advice);
+      try {
+        advice(json, desk.advise(YOURS, answers.scenario()), counsel.get());
+      } catch (Complaint complaint) {
+        if (complaint.exit() != Exit.SCENARIO_INVALID) {
+          throw complaint;
+        }
+        // Only the price book is read from outside.
+        wrong.put(PRICES, complaint.getMessage().replaceFirst("^" + YOURS + "[:0-9]* ", ""));
+      }
     }
+    json.writeArrayPropertyStart("missing");
+    answers.missing().stream()
+        .filter(place -> !place.fact().key().equals(NAME))
+        .forEach(place -> json.writeString(place.id()));
+    json.writeEndArray();
+    texts(json, "wrong", wrong);
   }
 
-  private void advice(JsonGenerator json, Advice advice) {
+  private void advice(JsonGenerator json, Advice advice, Counsel counsel) {
+    json.writeStringProperty("name", advice.scenario());
+    json.writeStringProperty("preview", Talk.preview(counsel, phrases));
     json.writeStringProperty("verdict", advice.verdict().word());
     json.writeStringProperty("verdictWords", phrases.say("verdict-" + advice.verdict().word()));
     json.writeStringProperty("summary", advice.summary());
-    json.writeStringProperty("section", SectionSketch.of(advice));
-    Page page = new Page(REPORT_WIDTH, false);
-    TextReport.write(advice, phrases, page);
-    json.writeStringProperty("report", page.text());
+    json.writeStringProperty("section", Drawings.section(advice, phrases));
+    json.writeStringProperty("levels", Drawings.levels(advice, phrases));
     json.writeArrayPropertyStart("before");
-    advice.halts().forEach(one -> json.writeString(one.title() + ". " + one.text()));
-    advice.remedies().forEach(one -> json.writeString(one.title() + ". " + one.text()));
+    advice.halts().forEach(one -> note(json, one.title(), one.text()));
+    advice.remedies().forEach(one -> note(json, one.title(), one.text()));
     json.writeEndArray();
+  }
+
+  private static void note(JsonGenerator json, String title, String text) {
+    json.writeStartObject();
+    json.writeStringProperty("title", title);
+    json.writeStringProperty("text", text);
+    json.writeEndObject();
+  }
+
+  /** The room and its spot levels in millimetres, however they were written. */
+  private static void drawn(JsonGenerator json, Answers answers) {
+    json.writeObjectPropertyStart("drawn");
+    json.writeArrayPropertyStart("room.outline");
+    answers.scenario().outline().forEach(one -> numbers(json, one.x(), one.y()));
+    json.writeEndArray();
+    json.writeArrayPropertyStart("levels.readings");
+    answers.scenario().readings().forEach(one -> numbers(json, one.x(), one.y(), one.z()));
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void numbers(JsonGenerator json, double... numbers) {
+    json.writeStartArray();
+    for (double one : numbers) {
+      json.writeNumber(one);
+    }
+    json.writeEndArray();
+  }
+
+  /** The whole advice with its reasons, worked out as {@code advise} does. */
+  private void report(JsonGenerator json, Answers answers) throws Complaint {
+    if (answers.complete()) {
+      Advice advice = thorough.advise(YOURS, answers.scenario());
+      json.writeStringProperty("report", HtmlReport.body(advice, phrases, Version.of(), ruleBase));
+    }
   }
 
   private static void texts(JsonGenerator json, String name, Map<String, String> texts) {
@@ -258,8 +333,24 @@ final class PageDesk {
     json.writeEndObject();
   }
 
-  /** Every question that matters or was answered, by its part. */
-  private void questions(JsonGenerator json, Answers answers, List<Place> open) {
+  /**
+   * What to find out first, and every question that matters or was answered, in the order of the
+   * parts.
+   */
+  private void questions(JsonGenerator json, Heard heard) {
+    Answers answers = heard.answers();
+    List<Place> open = interview.likely(answers);
+    if (open.isEmpty()) {
+      open = interview.open(answers);
+    }
+    json.writeArrayPropertyStart("first");
+    for (FirstThing one : FirstThing.of(interview, phrases, answers, heard.taken(), FIRST_THINGS)) {
+      json.writeStartObject();
+      json.writeStringProperty("id", one.place().id());
+      json.writeStringProperty("words", one.words());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeArrayPropertyStart("questions");
     for (Place place : interview.inOrder(answers)) {
       boolean matters = open.contains(place);
@@ -268,7 +359,8 @@ final class PageDesk {
           answers.complete()
               && (place.fact().kind() == Kind.POINTS || place.fact().kind() == Kind.READINGS);
       boolean alone = place.fact().kind() == Kind.CHOICE && place.fact().of().size() == 1;
-      if (!alone && (matters || drawn || answers.has(place))) {
+      boolean name = place.fact().key().equals(NAME);
+      if (!alone && (matters || drawn || name || answers.has(place))) {
         question(json, place, matters);
       }
     }
@@ -286,8 +378,11 @@ final class PageDesk {
     json.writeStringProperty("picture", interview.book().picture(fact));
     json.writeStringProperty("kind", fact.kind().name().toLowerCase(Locale.ROOT));
     json.writeStringProperty("example", fact.example());
-    json.writeBooleanProperty("required", fact.required());
-    json.writeBooleanProperty("matters", matters);
+    boolean guessed = interview.book().taken(fact, Answers.UNKNOWN).isPresent();
+    boolean name = fact.key().equals(NAME);
+    json.writeBooleanProperty("mayBeUnknown", guessed || !fact.required());
+    json.writeBooleanProperty("required", fact.required() && !name);
+    json.writeBooleanProperty("matters", matters && !name);
     json.writeArrayPropertyStart("choices");
     List<String> choices = fact.kind() == Kind.YES_NO ? List.of("yes", "no") : fact.of();
     for (String choice : choices) {

@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Serves the interview as a page, to this machine only. The address holds a random word that other
@@ -27,7 +29,10 @@ final class PageServer implements AutoCloseable {
   private static final int MOST_BODY = 1_200_000;
   private static final int MOST_DROPPED = 4_000_000;
   private static final int BACKLOG = 16;
-  private static final int WORKERS = 4;
+
+  /** More than a page keeps busy, so that one which thinks for long keeps no other from loading. */
+  private static final int WORKERS = 16;
+
   private static final int FINE = 200;
   private static final int REFUSED = 403;
   private static final int NOT_THERE = 404;
@@ -37,15 +42,21 @@ final class PageServer implements AutoCloseable {
   private static final int BROKEN = 500;
 
   /** Every file there is: nothing else can be asked for, whatever the path says. */
-  private static final Map<String, String> FILES =
+  private static final Map<String, Part> FILES =
       Map.of(
-          "", "text/html; charset=utf-8",
-          "page.js", "text/javascript; charset=utf-8",
-          "page.css", "text/css; charset=utf-8");
+          "", new Part("page/page.html", "text/html"),
+          "page.js", new Part("page/page.js", "text/javascript"),
+          "page.css", new Part("page/page.css", "text/css"),
+          "report.css", new Part("report/html/page.css", "text/css"));
+
+  /** A file of the program, and what it holds. */
+  private record Part(String file, String kind) {}
 
   private final HttpServer server;
   private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
   private final CountDownLatch stopped = new CountDownLatch(1);
+  private final Semaphore heavy = new Semaphore(1, true);
+  private final AtomicLong newest = new AtomicLong();
   private final PageDesk desk;
   private final String token;
 
@@ -157,12 +168,13 @@ final class PageServer implements AutoCloseable {
       send(exchange, WRONG_METHOD, "text/plain; charset=utf-8", "Only to be read.");
       return;
     }
-    String name = what.isEmpty() ? "page.html" : what;
-    try (InputStream in = PageServer.class.getResourceAsStream("/underfoot/page/" + name)) {
+    Part part = FILES.get(what);
+    try (InputStream in = PageServer.class.getResourceAsStream("/underfoot/" + part.file())) {
       if (in == null) {
-        throw new IllegalStateException("the page is missing from the program: " + name);
+        throw new IllegalStateException("the page is missing from the program: " + part.file());
       }
-      send(exchange, FINE, FILES.get(what), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      send(exchange, FINE, part.kind() + "; charset=utf-8", text);
     }
   }
 
@@ -183,7 +195,23 @@ final class PageServer implements AutoCloseable {
       return;
     }
     StringWriter out = new StringWriter();
-    desk.answer(what, body, out);
+    if (PageDesk.HEAVY.contains(what)) {
+      // One after another: they use all cores as it is, and the advice must not wait for them. What
+      // somebody asked before the last waits no longer: the page may have been left since.
+      long ticket = newest.incrementAndGet();
+      heavy.acquireUninterruptibly();
+      try {
+        if (ticket == newest.get()) {
+          desk.answer(what, body, out);
+        } else {
+          out.write("{\"late\":true}");
+        }
+      } finally {
+        heavy.release();
+      }
+    } else {
+      desk.answer(what, body, out);
+    }
     send(exchange, FINE, "application/json; charset=utf-8", out.toString());
   }
 

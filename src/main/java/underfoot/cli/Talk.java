@@ -413,57 +413,17 @@ final class Talk {
 
   /** What to find out first, for the end of the talk. */
   void tellFirst() {
-    List<String> first = new ArrayList<>();
-    taken.forEach(
-        (id, one) -> {
-          String key = id.replaceAll("@.*", "");
-          FactDefinition fact = answers.book().find(key).orElseThrow();
-          if (!fact.key().equals("room.use") && first.isEmpty()) {
-            first.add(
-                "Is it "
-                    + one.value()
-                    + "? "
-                    + fact.ask()
-                    + " "
-                    + dot(fact.look())
-                    + " It was taken so, since "
-                    + one.since()
-                    + ".");
-          }
-        });
-    for (Interview.Hanging one : interview.first(answers, FIRST_THINGS)) {
-      if (first.size() < FIRST_THINGS) {
-        FactDefinition fact = one.place().fact();
-        WhatIf.Otherwise change = one.changes().get(0);
-        first.add(
-            question(one.place())
-                + " "
-                + dot(fact.look())
-                + " "
-                + Texts.capital(
-                    phrases.say(
-                        "if-it-is",
-                        "value",
-                        change.value(),
-                        "changes",
-                        change.differences().get(0)))
-                + ".");
-      }
-    }
+    List<FirstThing> first = FirstThing.of(interview, phrases, answers, taken, FIRST_THINGS);
     if (first.isEmpty()) {
       return;
     }
     say("Find out first", Tone.BOLD);
     int n = 1;
-    for (String thing : first) {
-      line(" " + n++ + "  " + thing.replaceAll("\\s+", " "), "    ");
+    for (FirstThing thing : first) {
+      line(" " + n++ + "  " + thing.words(), "    ");
     }
     out.println();
     out.flush();
-  }
-
-  private static String dot(String words) {
-    return words.isEmpty() || words.endsWith(".") ? words : words + ".";
   }
 
   /** The file of the answers, with the questions and what is not known as comments. */

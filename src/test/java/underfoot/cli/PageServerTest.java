@@ -41,7 +41,7 @@ class PageServerTest {
 
   @Test
   void the_page_and_its_parts_are_served_and_ask_nothing_of_other_machines() throws Exception {
-    for (String part : new String[] {"", "page.js", "page.css"}) {
+    for (String part : new String[] {"", "page.js", "page.css", "report.css"}) {
       String answer = get(at.getPath() + part, host(), "");
       assertThat(answer).startsWith("HTTP/1.1 200").contains("default-src 'none'");
       String body = answer.substring(answer.indexOf("\r\n\r\n"));
@@ -56,14 +56,14 @@ class PageServerTest {
         "{\"how\":\"advice\",\"answers\":{\"room.use\":\"bathroom\",\"subfloor.deck\":\"wood\","
             + "\"tile.material\":\"porcelain\",\"tile.length\":\"600 mm\",\"tile.width\":\"oops\","
             + "\"scenario\":\"Mine\"}}";
-    assertThat(post("think", answers, origin())).startsWith("HTTP/1.1 200").contains("oops");
+    assertThat(post("advice", answers, origin())).startsWith("HTTP/1.1 200").contains("oops");
     String whole = answers.replace("oops", "600 mm");
-    assertThat(post("think", whole, origin()))
+    assertThat(post("advice", whole, origin()))
         .contains("sound-once-put-right", "<svg", "Taken as square-edged boards");
     assertThat(post("file", whole, origin())).contains("deck: square-edged boards");
     assertThat(post("open", "{\"file\":\"room: {use: hall}\"}", origin())).contains("\"hall\"");
     assertThat(post("open", "{\"file\":\"room: {use: pond}\"}", origin())).contains("wrong");
-    assertThat(post("think", "not json", origin())).startsWith("HTTP/1.1 200");
+    assertThat(post("advice", "not json", origin())).startsWith("HTTP/1.1 200");
   }
 
   @Test
@@ -74,9 +74,9 @@ class PageServerTest {
         .startsWith("HTTP/1.1 403");
     assertThat(get(at.getPath(), host(), "Sec-Fetch-Site: cross-site\r\n"))
         .startsWith("HTTP/1.1 403");
-    assertThat(post("think", "{}", "http://evil.example")).startsWith("HTTP/1.1 403");
-    assertThat(post("think", "{}", "null")).startsWith("HTTP/1.1 403");
-    assertThat(send("POST", at.getPath() + "think", host(), "Content-Length: 0\r\n", ""))
+    assertThat(post("advice", "{}", "http://evil.example")).startsWith("HTTP/1.1 403");
+    assertThat(post("advice", "{}", "null")).startsWith("HTTP/1.1 403");
+    assertThat(send("POST", at.getPath() + "advice", host(), "Content-Length: 0\r\n", ""))
         .startsWith("HTTP/1.1 403");
     assertThat(get("/", host(), "")).startsWith("HTTP/1.1 404");
     assertThat(get("/" + "0".repeat(36) + "/", host(), "")).startsWith("HTTP/1.1 404");
@@ -90,16 +90,17 @@ class PageServerTest {
         }) {
       assertThat(get(at.getPath() + trick, host(), "")).as(trick).startsWith("HTTP/1.1 404");
     }
-    assertThat(get(at.getPath() + "think", host(), "")).startsWith("HTTP/1.1 405");
+    assertThat(get(at.getPath() + "advice", host(), "")).startsWith("HTTP/1.1 405");
     assertThat(send("PUT", at.getPath(), host(), "Origin: " + origin() + "\r\n", ""))
         .startsWith("HTTP/1.1 405");
   }
 
   @Test
   void a_body_that_is_too_large_or_of_another_kind_is_refused() throws Exception {
-    assertThat(post("think", " ".repeat(1_300_000), origin())).startsWith("HTTP/1.1 413");
+    assertThat(post("advice", " ".repeat(1_300_000), origin())).startsWith("HTTP/1.1 413");
     String head = "Origin: " + origin() + "\r\nContent-Type: text/plain\r\nContent-Length: 2\r\n";
-    assertThat(send("POST", at.getPath() + "think", host(), head, "{}")).startsWith("HTTP/1.1 415");
+    assertThat(send("POST", at.getPath() + "advice", host(), head, "{}"))
+        .startsWith("HTTP/1.1 415");
   }
 
   private static String host() {

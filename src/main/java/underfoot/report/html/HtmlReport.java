@@ -92,6 +92,21 @@ public final class HtmlReport {
     return new HtmlReport(advice, phrases, medium).page(version, ruleBase);
   }
 
+  /**
+   * What the page says without its frame, for a page that shows it within its own.
+   *
+   * @param advice the advice
+   * @param phrases the phrase book
+   * @param version the version of the program
+   * @param ruleBase what tells this rule base from others
+   * @return markup to stand in a body, styled by {@code page.css} beside this class
+   */
+  public static String body(Advice advice, Phrases phrases, String version, String ruleBase) {
+    HtmlReport report = new HtmlReport(advice, phrases, Medium.SCREEN);
+    report.new HtmlBody().write(version, ruleBase);
+    return report.out.toString();
+  }
+
   private String page(String version, String ruleBase) {
     HtmlBody body = new HtmlBody();
     body.write(version, ruleBase);
@@ -433,12 +448,7 @@ public final class HtmlReport {
       after
           .room()
           .flatMap(room -> LevelDrawing.of(room, plan, speech))
-          .ifPresent(
-              drawing ->
-                  figure(
-                      drawing.draw(),
-                      speech.say(
-                          plan.isPresent() ? "level-map-pour-caption" : "level-map-caption")));
+          .ifPresent(drawing -> figure(drawing.draw(), speech.say(LevelDrawing.caption(plan))));
       if (plan.isPresent()) {
         markers(plan.get());
       }

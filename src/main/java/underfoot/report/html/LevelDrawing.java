@@ -75,6 +75,11 @@ final class LevelDrawing {
         .map(survey -> new LevelDrawing(room, plan, speech, survey));
   }
 
+  /** The phrase that says what is drawn. */
+  static String caption(Optional<LevelPlan> plan) {
+    return plan.isPresent() ? "level-map-pour-caption" : "level-map-caption";
+  }
+
   /** The surface of the compound. */
   private Optional<BestPlane.Values> surface() {
     if (plan.isEmpty()) {

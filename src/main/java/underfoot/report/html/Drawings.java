@@ -1,0 +1,51 @@
+package underfoot.report.html;
+
+import underfoot.knowledge.Phrases;
+import underfoot.plan.Advice;
+import underfoot.plan.Consequences;
+
+/** The drawings of an advice by themselves, for a page that draws while somebody answers. */
+public final class Drawings {
+  private Drawings() {}
+
+  /**
+   * The build-up cut through.
+   *
+   * @param advice the advice
+   * @param phrases the phrase book
+   * @return a figure with its caption; empty if nothing is built
+   */
+  public static String section(Advice advice, Phrases phrases) {
+    Speech speech = new Speech(phrases);
+    return advice.builds()
+        ? figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"))
+        : "";
+  }
+
+  /**
+   * The floor's levels, or how deep the compound stands where one is poured.
+   *
+   * @param advice the advice
+   * @param phrases the phrase book
+   * @return a figure with its caption; empty if the room is not drawn or too few places of it were
+   *     measured
+   */
+  public static String levels(Advice advice, Phrases phrases) {
+    Consequences after = advice.consequences();
+    Speech speech = new Speech(phrases);
+    return after
+        .room()
+        .flatMap(room -> LevelDrawing.of(room, after.levels(), speech))
+        .map(one -> figure(one.draw(), speech.say(LevelDrawing.caption(after.levels()))))
+        .orElse("");
+  }
+
+  private static String figure(Markup drawing, String caption) {
+    return new Markup()
+        .open("figure")
+        .add(drawing)
+        .element("figcaption", caption)
+        .end("figure")
+        .toString();
+  }
+}
