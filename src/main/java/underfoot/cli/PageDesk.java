@@ -96,7 +96,7 @@ final class PageDesk {
         case "open" -> open(json, request);
         case "file" -> {
           Heard heard = hear(request);
-          json.writeStringProperty("file", Talk.file(heard.answers(), interview, Map.of()));
+          json.writeStringProperty("file", AnswerFile.text(heard.answers(), Map.of()));
         }
         case "why" -> why(json, request);
         default -> think(json, request);

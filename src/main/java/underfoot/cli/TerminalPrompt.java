@@ -7,6 +7,7 @@ import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
+import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 
@@ -16,27 +17,62 @@ final class TerminalPrompt implements Prompt {
   private final LineReader reader;
   private List<String> likely = List.of();
 
+  /** The terminal the program was started at. */
   TerminalPrompt() throws IOException {
-    terminal = TerminalBuilder.builder().system(true).build();
-    reader =
+    this(TerminalBuilder.builder().system(true).build());
+  }
+
+  TerminalPrompt(Terminal terminal) {
+    this.terminal = terminal;
+    this.reader =
         LineReaderBuilder.builder()
             .terminal(terminal)
+            .parser(new WholeLine())
             .completer(
                 (line, parsed, candidates) -> likely.forEach(w -> candidates.add(new Candidate(w))))
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+            .option(LineReader.Option.CASE_INSENSITIVE, true)
             .build();
   }
 
+  /** An answer is one word, whatever spaces and quotes are in it: {@code don't know}. */
+  private static final class WholeLine extends DefaultParser {
+    @Override
+    public boolean isDelimiter(CharSequence line, int at) {
+      return false;
+    }
+
+    @Override
+    public boolean isQuoteChar(CharSequence line, int at) {
+      return false;
+    }
+
+    @Override
+    public boolean isEscapeChar(char letter) {
+      return false;
+    }
+  }
+
+  /** The line typed; what was typed is dropped by Ctrl-C, and Ctrl-C on an empty line leaves. */
   @Override
   public String line(String question, List<String> words) {
     likely = words;
-    try {
-      return reader.readLine(question);
-    } catch (UserInterruptException e) {
-      return "quit";
-    } catch (EndOfFileException e) {
-      return null;
+    while (true) {
+      try {
+        return reader.readLine(question);
+      } catch (UserInterruptException e) {
+        if (e.getPartialLine() == null || e.getPartialLine().isBlank()) {
+          return "quit";
+        }
+      } catch (EndOfFileException e) {
+        return null;
+      }
     }
+  }
+
+  @Override
+  public int columns() {
+    return terminal.getWidth();
   }
 
   @Override
