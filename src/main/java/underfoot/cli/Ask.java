@@ -235,12 +235,18 @@ final class Ask implements Callable<Integer> {
     if (!written.isEmpty()) {
       return written;
     }
-    return to != null ? to : fileName(Talk.name(talk.answers()));
+    return to != null ? to : free(Talk.name(talk.answers()));
   }
 
-  private static String fileName(String words) {
+  /** A name for a file that is not there yet. */
+  private static String free(String words) {
     String plain = words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return plain.replaceAll("^-+|-+$", "") + ".yaml";
+    plain = plain.replaceAll("^-+|-+$", "");
+    String name = plain + ".yaml";
+    for (int n = 2; SavedFile.exists(name); n++) {
+      name = plain + "-" + n + ".yaml";
+    }
+    return name;
   }
 
   /** Keeps the answers where they were to go, or asks where. */

@@ -137,7 +137,7 @@ final class Talk {
             + " know; you are told what that costs. At any question you can also say: help, why,"
             + " back, so far (the advice as it stands), save, enough (no more questions), quit.",
         Tone.FAINT);
-    line("", "");
+    blank();
     if (!askAgain()) {
       return End.LEFT;
     }
@@ -167,7 +167,7 @@ final class Talk {
             ? "Nothing need be asked: no answer would change the advice."
             : "That is all: no other answer would change the advice.",
         Tone.FAINT);
-    line("", "");
+    blank();
     return End.DONE;
   }
 
@@ -264,18 +264,27 @@ final class Talk {
       String number = String.format(Locale.ROOT, "  %2d  ", n++);
       line(number + choice + (more.isEmpty() ? "" : " - " + more), "       ");
     }
+    String how = how(place);
+    if (!how.isEmpty()) {
+      say(how, Tone.FAINT);
+    }
+  }
+
+  /** How a question may be answered. */
+  private String how(Place place) {
+    FactDefinition fact = place.fact();
     InterviewBook.Taken one = taken.get(place.id());
     String hint = interview.book().hint(fact);
+    String how = "";
     if (one != null) {
-      say(Texts.capital(one.value()) + " was taken. Press Enter to leave it at that.", Tone.FAINT);
+      how = Texts.capital(one.value()) + " was taken; press Enter to leave it at that.";
     } else if (!hint.isEmpty()) {
-      say(hint + ".", Tone.FAINT);
+      how = sentence(hint);
     } else if (choices(fact).isEmpty() && fact.kind() != Kind.YES_NO) {
-      say("For example: " + example(fact) + ".", Tone.FAINT);
+      how = "For example: " + example(fact) + ".";
     }
-    if (!interview.book().picture(fact).isEmpty()) {
-      say("Say help for a picture.", Tone.FAINT);
-    }
+    boolean drawn = !interview.book().picture(fact).isEmpty();
+    return (how + (drawn ? " Say help for a picture." : "")).strip();
   }
 
   private void put(Place place) {
@@ -383,7 +392,7 @@ final class Talk {
     if (choices(fact).isEmpty() && fact.kind() != Kind.YES_NO) {
       say("For example: " + example(fact) + ".", Tone.PLAIN);
     }
-    line("", "");
+    blank();
     put(place);
   }
 
@@ -392,7 +401,7 @@ final class Talk {
       case POINTS -> "3.6 m x 2.4 m; for other shapes the corners, " + fact.example();
       case READINGS ->
           "0 m, 0 m, 0 mm; 1.8 m, 1.2 m, -7 mm (along, across, height; up is positive)";
-      case LIST -> "names with commas between, or none";
+      case LIST -> fact.example().replaceAll("^.*name: ([^,}]*).*$", "$1") + "; or none";
       default -> fact.example();
     };
   }
@@ -420,7 +429,7 @@ final class Talk {
         line("- and " + more + (more == 1 ? " more rule reads it" : " more rules read it"), "  ");
       }
     }
-    line("", "");
+    blank();
     put(place);
   }
 
@@ -437,7 +446,7 @@ final class Talk {
     return switch (fact.kind()) {
       case POINTS, READINGS, LIST -> phrases.say("if-given", "changes", words);
       case YES_NO -> phrases.say(one.value().equals("yes") ? "if-so" : "if-not", "changes", words);
-      default -> phrases.say("if-said", "value", one.value(), "changes", words);
+      default -> phrases.say("if-said", "value", one.value().replaceAll("[\\[\\]]", ""), "changes", words);
     };
   }
 
@@ -512,7 +521,7 @@ final class Talk {
       again.remove(shorterSide(fact));
     }
     if (instead.isPresent()) {
-      note(place, instead.get());
+      note(place, instead.get(), true);
       if (!unknown) {
         others(text);
       }
@@ -526,20 +535,21 @@ final class Talk {
     before.push(new Step(answers, new LinkedHashMap<>(taken), new ArrayDeque<>(again)));
   }
 
-  private void note(Place place, InterviewBook.Taken one) {
+  /** Takes down what a person's own words came to; the fact is named if it was not asked for. */
+  private void note(Place place, InterviewBook.Taken one, boolean asked) {
+    String called = place.fact().called();
     if (one.certain()) {
       taken.remove(place.id());
-      say(Texts.capital(place.fact().called()) + ": " + one.value() + ".", Tone.FAINT);
+      say(Texts.capital(asked ? "that is" : called) + ": " + one.value() + ".", Tone.FAINT);
     } else {
       taken.put(place.id(), one);
-      say(
-          Texts.capital(place.fact().called())
-              + " taken as "
-              + one.value()
-              + ": "
-              + sentence(one.since()),
-          Tone.CARE);
+      String how = (asked ? "" : called + " ") + taken(one);
+      say(Texts.capital(how), Tone.CARE);
     }
+  }
+
+  private static String taken(InterviewBook.Taken one) {
+    return "taken as " + one.value() + ": " + sentence(one.since());
   }
 
   /** What the same words say of other facts: the length and the width of "big tiles". */
@@ -549,7 +559,7 @@ final class Talk {
       if (one.isPresent() && !answers.has(place)) {
         try {
           answers = answers.with(place, one.get().value());
-          note(place, one.get());
+          note(place, one.get(), false);
         } catch (ScenarioFaults contradiction) {
           continue; // then it is asked
         }
@@ -631,7 +641,9 @@ final class Talk {
     Optional<String> assumed = interview.assumed(answers, place);
     List<WhatIf.Otherwise> hangs = interview.why(answers, place).changes();
     say(
-        assumed.map(value -> "Not known: taken as " + value).orElse("Not known: to be found out")
+        assumed
+                .map(value -> "Not known: taken as " + value)
+                .orElse("Not known: " + (place.fact().look().isEmpty() ? "left open" : "to be found out"))
             + (hangs.isEmpty() ? "." : ". What hangs on it:"),
         Tone.CARE);
     changes(place.fact(), hangs, CHANGES_OF_UNKNOWN);
@@ -647,7 +659,7 @@ final class Talk {
       say("So far: " + now, Tone.FAINT);
     }
     lastPreview = now;
-    line("", "");
+    blank();
   }
 
   /** The advice in one line: the answer, the way, the rise, and how much comes first. */
@@ -687,9 +699,7 @@ final class Talk {
       first.add(
           fact.ask()
               + " "
-              + Texts.capital(one.getValue().value())
-              + " was taken, for "
-              + sentence(one.getValue().since())
+              + Texts.capital(taken(one.getValue()))
               + (fact.look().isEmpty() ? "" : " " + sentence(fact.look())));
       break; // what hangs on the others is less
     }
@@ -708,7 +718,7 @@ final class Talk {
     for (String thing : first) {
       line(" " + n++ + "  " + thing.replaceAll("\\s+", " "), "    ");
     }
-    line("", "");
+    blank();
   }
 
   private static String sentence(String words) {
@@ -728,12 +738,13 @@ final class Talk {
     while (lead < words.length() && words.charAt(lead) == ' ') {
       lead++;
     }
-    if (words.isEmpty()) {
-      page.blank();
-    } else {
-      page.para(words.substring(0, lead), rest, words.substring(lead), Tone.PLAIN);
-    }
+    page.para(words.substring(0, lead), rest, words.substring(lead), Tone.PLAIN);
     out.print(page.text());
+    out.flush();
+  }
+
+  private void blank() {
+    out.println();
     out.flush();
   }
 }

@@ -448,7 +448,7 @@ public final class Interview {
     FactDefinition fact = place.fact();
     boolean few = fact.kind() == Kind.CHOICE || fact.kind() == Kind.YES_NO;
     if (fact.otherwise().isEmpty() && fact.kind() == Kind.QUANTITY) {
-      return List.of(fact.leastText(), fact.example(), fact.mostText());
+      return List.of(fact.example());
     }
     return few || fact.otherwise().isEmpty() ? values(scenario, place) : fact.otherwise();
   }
