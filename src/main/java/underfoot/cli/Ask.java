@@ -21,17 +21,18 @@ import underfoot.report.Detail;
 import underfoot.report.Page;
 import underfoot.report.TextReport;
 import underfoot.scenario.Answers;
+import underfoot.scenario.FactBook;
 import underfoot.scenario.Kind;
+import underfoot.scenario.Place;
 import underfoot.scenario.ScenarioFaults;
 
 /** {@code ask}: an interview that asks only what still matters, and writes the scenario. */
 @Command(
     name = "ask",
     mixinStandardHelpOptions = true,
-    description = {
-      "Asks about your floor in plain words, only what still matters, and tells what not knowing",
-      "costs. It writes the scenario file and gives the advice."
-    },
+    description =
+        "Asks about your floor in plain words, only what still matters, and tells what not"
+            + " knowing costs. It writes the scenario file and gives the advice.",
     footer = {
       "",
       "At any question you can say:",
@@ -74,7 +75,7 @@ final class Ask implements Callable<Integer> {
       names = "--port",
       paramLabel = "N",
       defaultValue = "0",
-      description = "The port of the page; a free one if it is not said.")
+      description = "The port of the page; any free one if it is not said.")
   private int port;
 
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
@@ -131,6 +132,9 @@ final class Ask implements Callable<Integer> {
             around.colour(),
             begun.answers(),
             taken(bench, begun, interview));
+    if (around.terminal()) {
+      warm(interview, bench.facts());
+    }
     String before = talk.file();
     Talk.Outside outside =
         new Talk.Outside() {
@@ -171,6 +175,25 @@ final class Ask implements Callable<Integer> {
     return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT
         ? Exit.FINE
         : Exit.NOT_TO_BE_BUILT;
+  }
+
+  /** Thinks some floor through while the first questions are read, so that the next come soon. */
+  private static void warm(Interview interview, FactBook facts) {
+    Thread thread =
+        new Thread(
+            () -> {
+              Answers some = Interview.begun(Answers.none(facts));
+              try {
+                for (Place place : some.missing()) {
+                  some = some.with(place, place.fact().example());
+                }
+                interview.next(some);
+              } catch (ScenarioFaults e) {
+                return; // then the first thinking takes longer
+              }
+            });
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private Page report(Workbench bench, Talk talk, Phrases phrases, IntSupplier columns)

@@ -6,6 +6,8 @@ import underfoot.measure.Texts;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Fault;
 import underfoot.scenario.Kind;
+import underfoot.scenario.NotAQuantity;
+import underfoot.scenario.Quantity;
 import underfoot.scenario.ScenarioFaults;
 
 /** What is said to an answer that is none: a file's complaint in the words of a talk. */
@@ -20,6 +22,16 @@ final class Objection {
   /** Whether a text is a number and no more. */
   static boolean isBare(String text) {
     return BARE.matcher(text).matches();
+  }
+
+  /** Whether a text is a unit of what a fact is measured in, and no more. */
+  static boolean isUnit(FactDefinition fact, String text) {
+    try {
+      Quantity.parse("1 " + text, fact.dimension());
+      return !text.isBlank() && !Character.isDigit(text.charAt(0));
+    } catch (NotAQuantity e) {
+      return false;
+    }
   }
 
   /** The objection to an answer, with how to say it. */

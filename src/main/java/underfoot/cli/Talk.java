@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import underfoot.buildup.Remedy;
+import underfoot.buildup.Verdict;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.RuleNote;
@@ -225,10 +226,15 @@ final class Talk {
   /** What is left is finer: whether to go on. */
   private Next offer(Outside outside) {
     int left = interview.likely(answers).size();
+    boolean stopped =
+        interview.counsel(answers).map(one -> !built(one.verdict())).orElse(false);
     say(
-        "None of the questions that are left is likely to stop the work or to change the way of"
-            + " building. "
-            + (left < 2 ? "One or two" : "About " + left)
+        (stopped
+                ? "As things stand the floor is not to be tiled, and no likely answer to what is left"
+                    + " changes that."
+                : "None of the questions that are left is likely to stop the work or to change the"
+                    + " way of building.")
+            + (left < 2 ? " One or two" : " About " + left)
             + " more would make the advice finer: thicknesses, classes, what is put right first.",
         Tone.PLAIN);
     while (true) {
@@ -246,6 +252,8 @@ final class Talk {
         return Next.SAME;
       } else if (word.equals("save") || word.startsWith("save ")) {
         save(outside, said.strip().substring("save".length()).strip());
+      } else {
+        say("Say yes or no; also back, save or quit.", Tone.PLAIN);
       }
     }
   }
@@ -333,7 +341,7 @@ final class Talk {
         return Next.ADVICE;
       }
       String text = said.strip();
-      if (!number.isEmpty() && text.matches("[A-Za-z][A-Za-z0-9/]*|[\"'%°£€$].*")) {
+      if (!number.isEmpty() && Objection.isUnit(place.fact(), text)) {
         text = number + ' ' + text; // the unit that was asked for
       }
       Next led = heed(place, outside, text);
@@ -365,6 +373,10 @@ final class Talk {
       return Next.OTHER;
     }
     return Next.SAME;
+  }
+
+  private static boolean built(Verdict verdict) {
+    return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT;
   }
 
   private static String word(String said) {
@@ -446,7 +458,8 @@ final class Talk {
     return switch (fact.kind()) {
       case POINTS, READINGS, LIST -> phrases.say("if-given", "changes", words);
       case YES_NO -> phrases.say(one.value().equals("yes") ? "if-so" : "if-not", "changes", words);
-      default -> phrases.say("if-said", "value", one.value().replaceAll("[\\[\\]]", ""), "changes", words);
+      default ->
+          phrases.say("if-said", "value", one.value().replaceAll("[\\[\\]]", ""), "changes", words);
     };
   }
 
@@ -605,7 +618,7 @@ final class Talk {
   }
 
   /** An answer as the fact's file writes it: choices by their numbers, "unknown" by any name. */
-  private static String chosen(FactDefinition fact, String said) {
+  static String chosen(FactDefinition fact, String said) {
     boolean shape = fact.kind() == Kind.READINGS || fact.kind() == Kind.POINTS;
     if (isUnknown(said) || shape && List.of("no", "none", "not yet").contains(word(said))) {
       return Answers.UNKNOWN;
@@ -643,7 +656,9 @@ final class Talk {
     say(
         assumed
                 .map(value -> "Not known: taken as " + value)
-                .orElse("Not known: " + (place.fact().look().isEmpty() ? "left open" : "to be found out"))
+                .orElse(
+                    "Not known: "
+                        + (place.fact().look().isEmpty() ? "left open" : "to be found out"))
             + (hangs.isEmpty() ? "." : ". What hangs on it:"),
         Tone.CARE);
     changes(place.fact(), hangs, CHANGES_OF_UNKNOWN);
