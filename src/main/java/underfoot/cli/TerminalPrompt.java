@@ -3,11 +3,11 @@ package underfoot.cli;
 import java.io.IOException;
 import java.util.List;
 import org.jline.reader.Candidate;
+import org.jline.reader.CompletingParsedLine;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
-import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 
@@ -27,7 +27,7 @@ final class TerminalPrompt implements Prompt {
     this.reader =
         LineReaderBuilder.builder()
             .terminal(terminal)
-            .parser(new WholeLine())
+            .parser((line, cursor, context) -> new WholeLine(line, cursor))
             .completer(
                 (line, parsed, candidates) -> likely.forEach(w -> candidates.add(new Candidate(w))))
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
@@ -36,20 +36,40 @@ final class TerminalPrompt implements Prompt {
   }
 
   /** An answer is one word, whatever spaces and quotes are in it: {@code don't know}. */
-  private static final class WholeLine extends DefaultParser {
+  private record WholeLine(String line, int cursor) implements CompletingParsedLine {
     @Override
-    public boolean isDelimiter(CharSequence line, int at) {
-      return false;
+    public String word() {
+      return line;
     }
 
     @Override
-    public boolean isQuoteChar(CharSequence line, int at) {
-      return false;
+    public int wordCursor() {
+      return cursor;
     }
 
     @Override
-    public boolean isEscapeChar(char letter) {
-      return false;
+    public int wordIndex() {
+      return 0;
+    }
+
+    @Override
+    public List<String> words() {
+      return List.of(line);
+    }
+
+    @Override
+    public CharSequence escape(CharSequence candidate, boolean complete) {
+      return candidate;
+    }
+
+    @Override
+    public int rawWordCursor() {
+      return cursor;
+    }
+
+    @Override
+    public int rawWordLength() {
+      return line.length();
     }
   }
 

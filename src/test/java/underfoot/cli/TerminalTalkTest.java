@@ -51,6 +51,7 @@ class TerminalTalkTest {
     try (Keys keys = new Keys(80)) {
       CompletableFuture<String> line = keys.reading();
       keys.press("nonsense");
+      keys.shown("nonsense");
       keys.press(CTRL_C);
       keys.shown("\n> ");
       keys.press("no\r");
@@ -80,15 +81,18 @@ class TerminalTalkTest {
               Interview.begun(Answers.none(BOOK)),
               Map.of());
       CompletableFuture<Talk.End> end = CompletableFuture.supplyAsync(() -> talk.hold(NOTHING));
-      keys.shown("9  light commercial");
+      keys.shown("9 light commercial");
+      keys.shown("> ");
       keys.press("upst");
+      keys.shown("upst");
       keys.press(CTRL_C);
+      keys.shown("> ");
       keys.press("upstairs bathroom\r");
-      keys.shown("21  adhesive-soiled concrete");
+      keys.shown("21 adhesive-soiled concrete");
       keys.press("help\r");
       keys.shown("the knife stops");
       keys.press("old wooden floor\r");
-      keys.shown("18  slim panel");
+      keys.shown("18 slim panel");
       keys.press("big tiles\r");
       keys.shown("sampled the floor for asbestos");
       keys.press("\r");
@@ -101,7 +105,7 @@ class TerminalTalkTest {
       assertThat(screen).contains("Storey: upper floor", "Taken as square-edged boards");
       assertThat(screen.indexOf("light commercial")).isLessThan(screen.indexOf("> "));
       assertThat(screen.split("sampled the floor for asbestos", -1)).hasSizeGreaterThan(3);
-      assertThat(screen.lines().filter(line -> !line.contains("|")))
+      assertThat(screen.lines())
           .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(60));
     }
   }
@@ -163,7 +167,7 @@ class TerminalTalkTest {
 
     /** Waits until something is shown that was not shown before. */
     void shown(String words) throws Exception {
-      long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(5);
+      long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(3);
       while (System.nanoTime() < until) {
         int at = screen().indexOf(words, seen);
         if (at >= 0) {
