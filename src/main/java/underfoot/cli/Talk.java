@@ -226,8 +226,7 @@ final class Talk {
   /** What is left is finer: whether to go on. */
   private Next offer(Outside outside) {
     int left = interview.likely(answers).size();
-    boolean stopped =
-        interview.counsel(answers).map(one -> !built(one.verdict())).orElse(false);
+    boolean stopped = interview.counsel(answers).map(one -> !built(one.verdict())).orElse(false);
     say(
         (stopped
                 ? "As things stand the floor is not to be tiled, and no likely answer to what is left"

@@ -145,10 +145,13 @@ class InterviewTest {
     Answers answers = Answers.of(BOOK, "boards", bytes(BARE));
     assertThat(interview().open(answers))
         .extracting(Place::id)
-        .doesNotContain("subfloor.moisture-resistant", "subfloor.swollen", "tile.gauged", "heating.running");
+        .doesNotContain(
+            "subfloor.moisture-resistant", "subfloor.swollen", "tile.gauged", "heating.running");
     Answers sheets =
         Answers.of(BOOK, "sheets", bytes(BARE.replace("square-edged boards", "chipboard")));
-    assertThat(interview().open(sheets)).extracting(Place::id).contains("subfloor.moisture-resistant");
+    assertThat(interview().open(sheets))
+        .extracting(Place::id)
+        .contains("subfloor.moisture-resistant");
   }
 
   @Test
