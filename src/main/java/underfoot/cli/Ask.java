@@ -163,7 +163,9 @@ final class Ask implements Callable<Integer> {
               .filter(place -> place.fact().kind() != Kind.TEXT)
               .map(place -> place.fact().ask())
               .toList();
-      out.println("There is no advice yet. Still to be answered: " + String.join(" ", missing));
+      Page still = new Page(columns.getAsInt(), around.colour());
+      still.para("There is no advice yet. Still to be answered: " + String.join(" ", missing));
+      out.print(still.text());
       return Exit.SCENARIO_INVALID;
     }
     Page report = report(bench, talk, phrases, columns);

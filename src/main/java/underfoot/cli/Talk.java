@@ -636,8 +636,8 @@ final class Talk {
 
   /** A name for a floor nobody named. */
   static String name(Answers answers) {
-    String use = answers.scenario().find("room.use").map(Given::text).orElse("room");
-    String deck = answers.scenario().find("subfloor.deck").map(Given::text).orElse("old floor");
+    String use = answers.scenario().find("room.use").filter(Given::known).map(Given::text).orElse("room");
+    String deck = answers.scenario().find("subfloor.deck").filter(Given::known).map(Given::text).orElse("old floor");
     return Texts.capital(use) + " on " + deck;
   }
 
