@@ -636,9 +636,13 @@ final class Talk {
 
   /** A name for a floor nobody named. */
   static String name(Answers answers) {
-    String use = answers.scenario().find("room.use").filter(Given::known).map(Given::text).orElse("room");
-    String deck = answers.scenario().find("subfloor.deck").filter(Given::known).map(Given::text).orElse("old floor");
+    String use = known(answers, "room.use").orElse("room");
+    String deck = known(answers, "subfloor.deck").orElse("old floor");
     return Texts.capital(use) + " on " + deck;
+  }
+
+  private static Optional<String> known(Answers answers, String key) {
+    return answers.scenario().find(key).filter(Given::known).map(Given::text);
   }
 
   private static boolean isBare(FactDefinition fact, String value) {
