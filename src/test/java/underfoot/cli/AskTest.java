@@ -33,7 +33,10 @@ class AskTest {
   @Test
   void who_knows_three_things_only_is_asked_less_than_twenty_questions() {
     Console.Ran ran =
-        ask("upstairs bathroom\nold wooden floor\nbig tiles\n" + "\n".repeat(17), "--to", folder.resolve("three.yaml").toString());
+        ask(
+            "upstairs bathroom\nold wooden floor\nbig tiles\n" + "\n".repeat(17),
+            "--to",
+            folder.resolve("three.yaml").toString());
     assertThat(ran.exit()).isEqualTo(Exit.FINE);
     String talk = ran.out().substring(0, ran.out().indexOf("From the old floor up"));
     assertThat(talk.split("(?m)^> ", -1)).hasSizeBetween(6, 20);
