@@ -2,37 +2,54 @@ package underfoot.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.IntSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import underfoot.buildup.Verdict;
+import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.reasoning.Interview;
+import underfoot.report.Detail;
 import underfoot.report.Page;
 import underfoot.report.TextReport;
 import underfoot.scenario.Answers;
+import underfoot.scenario.FactBook;
+import underfoot.scenario.Kind;
+import underfoot.scenario.Place;
 import underfoot.scenario.ScenarioFaults;
 
 /** {@code ask}: an interview that asks only what still matters, and writes the scenario. */
 @Command(
     name = "ask",
     mixinStandardHelpOptions = true,
-    description = {
-      "Asks about your floor in plain words, only what still matters, and tells what not knowing",
-      "costs. It writes the scenario file and gives the advice."
-    },
+    description =
+        "Asks about your floor in plain words, only what still matters, and tells what not"
+            + " knowing costs. It writes the scenario file and gives the advice.",
     footer = {
       "",
-      "At any question: help (how to find out), why (what hangs on it), back, save, enough, quit;",
-      "Enter or \"don't know\" where you do not know.",
+      "At any question you can say:",
+      "  Enter, don't know  that you do not know; you are told what that costs",
+      "  help               how to find out, with a picture where that helps",
+      "  why                what hangs on the answer",
+      "  back               to the question before",
+      "  so far             the advice as it stands",
+      "  save [FILE]        to write your answers and go on",
+      "  enough             no more questions; the advice with what is known",
+      "  quit               to leave; Ctrl-C on an empty line does the same",
+      "",
       "Exit codes: as for advise."
     })
 final class Ask implements Callable<Integer> {
+  private static final String NOTHING_WRITTEN = "Nothing was written.";
+
   private final Surroundings around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
@@ -58,17 +75,29 @@ final class Ask implements Callable<Integer> {
       names = "--port",
       paramLabel = "N",
       defaultValue = "0",
-      description = "The port of the page; a free one if it is not said.")
+      description = "The port of the page; any free one if it is not said.")
   private int port;
 
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
+  @Option(
+      names = "--detail",
+      paramLabel = "HOW MUCH",
+      description =
+          "How much of the advice is shown: short (as without it), normal or full; dangers are in"
+              + " each.")
+  private Detail detail = Detail.SHORT;
+
   private String written = "";
+  private String keptAs = "";
 
   Ask(Surroundings around) {
     this.around = around;
   }
+
+  /** What was said before: in a file, or nothing. */
+  private record Begun(Answers answers, byte[] file) {}
 
   @Override
   public Integer call() throws Complaint {
@@ -78,42 +107,125 @@ final class Ask implements Callable<Integer> {
     if (to != null && !page && !replace && SavedFile.exists(to)) {
       throw Complaint.usage(to + " is there already; add --replace to write over it");
     }
-    Answers begun = Interview.begun(begin(bench));
+    Begun begun = begin(bench);
     if (page) {
-      return serve(bench, begun, out);
+      return serve(bench, begun.answers(), out);
     }
-    Interview interview = bench.interview();
-    Phrases phrases = new Phrases(bench.knowledge().wording());
     try (Prompt prompt = prompt(out)) {
-      Talk talk = new Talk(interview, phrases, prompt, out, layout, around.colour(), begun);
-      Talk.End end = talk.hold((answers, name) -> save(talk, name));
-      if (end == Talk.End.LEFT) {
-        out.println(written.isEmpty() ? "Nothing was written." : written + " has your answers.");
-        return Exit.FINE;
-      }
-      if (!talk.answers().complete()) {
-        finish(talk, prompt, out);
-        out.println("There is no advice yet: required facts are missing.");
-        return Exit.SCENARIO_INVALID;
-      }
-      Advice advice = bench.advise(talk.answers().scenario());
-      TextReport.write(advice, phrases, layout);
-      out.print(layout.text());
-      out.println();
-      talk.tellFirst();
-      finish(talk, prompt, out);
-      return advice.verdict() == Verdict.SOUND || advice.verdict() == Verdict.SOUND_ONCE_PUT_RIGHT
-          ? Exit.FINE
-          : Exit.NOT_TO_BE_BUILT;
+      return talk(bench, begun, prompt, layout, out);
     }
   }
 
-  private Answers begin(Workbench bench) throws Complaint {
+  private Integer talk(Workbench bench, Begun begun, Prompt prompt, Page layout, PrintWriter out)
+      throws Complaint {
+    Interview interview = bench.interview();
+    Phrases phrases = new Phrases(bench.knowledge().wording());
+    boolean told = width != null || prompt.columns() <= 0;
+    IntSupplier columns = told ? layout::width : prompt::columns;
+    Talk talk =
+        new Talk(
+            interview,
+            phrases,
+            prompt,
+            out,
+            columns,
+            around.colour(),
+            begun.answers(),
+            taken(bench, begun, interview));
+    if (around.terminal()) {
+      warm(interview, bench.facts());
+    }
+    String before = talk.file();
+    Talk.Outside outside =
+        new Talk.Outside() {
+          @Override
+          public String save(String name) throws Complaint {
+            return Ask.this.save(talk, name);
+          }
+
+          @Override
+          public String advice() throws Complaint {
+            return report(bench, talk, phrases, columns).text();
+          }
+        };
+    Talk.End end = talk.hold(outside);
+    if (end == Talk.End.LEFT || !talk.answers().complete()) {
+      if (!talk.file().equals(before) && !talk.file().equals(keptAs)) {
+        keep(talk, prompt, out);
+      } else {
+        out.println(written.isEmpty() ? NOTHING_WRITTEN : written + " has your answers.");
+      }
+      if (end == Talk.End.LEFT) {
+        return Exit.FINE;
+      }
+      List<String> missing =
+          talk.answers().missing().stream()
+              .filter(place -> place.fact().kind() != Kind.TEXT)
+              .map(place -> place.fact().ask())
+              .toList();
+      Page still = new Page(columns.getAsInt(), around.colour());
+      still.para("There is no advice yet. Still to be answered: " + String.join(" ", missing));
+      out.print(still.text());
+      return Exit.SCENARIO_INVALID;
+    }
+    Page report = report(bench, talk, phrases, columns);
+    out.print(report.text());
+    out.println();
+    talk.tellFirst();
+    keep(talk, prompt, out);
+    Verdict verdict = bench.advise(talk.answers().scenario()).verdict();
+    return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT
+        ? Exit.FINE
+        : Exit.NOT_TO_BE_BUILT;
+  }
+
+  /** Thinks some floor through while the first questions are read, so that the next come soon. */
+  private static void warm(Interview interview, FactBook facts) {
+    Thread thread =
+        new Thread(
+            () -> {
+              Answers some = Interview.begun(Answers.none(facts));
+              try {
+                for (Place place : some.missing()) {
+                  some = some.with(place, place.fact().example());
+                }
+                interview.next(some);
+              } catch (ScenarioFaults e) {
+                return; // then the first thinking takes longer
+              }
+            });
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private Page report(Workbench bench, Talk talk, Phrases phrases, IntSupplier columns)
+      throws Complaint {
+    Advice advice = bench.advise(talk.answers().scenario()).withoutFindOut();
+    Page report = new Page(columns.getAsInt(), around.colour());
+    TextReport.write(advice, phrases, detail, report);
+    return report;
+  }
+
+  private Begun begin(Workbench bench) throws Complaint {
     if (from == null) {
-      return Answers.none(bench.facts());
+      return new Begun(Interview.begun(Answers.none(bench.facts())), new byte[0]);
+    }
+    byte[] file = Workbench.content(from, around.in());
+    try {
+      return new Begun(Interview.begun(Answers.of(bench.facts(), from, file)), file);
+    } catch (ScenarioFaults e) {
+      throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
+    }
+  }
+
+  /** What of the file was only taken for want of knowing better. */
+  private Map<String, InterviewBook.Taken> taken(Workbench bench, Begun begun, Interview interview)
+      throws Complaint {
+    if (from == null) {
+      return Map.of();
     }
     try {
-      return Answers.of(bench.facts(), from, Workbench.content(from, around.in()));
+      return AnswerFile.taken(bench.facts(), from, begun.file(), interview.book());
     } catch (ScenarioFaults e) {
       throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
     }
@@ -132,41 +244,55 @@ final class Ask implements Callable<Integer> {
 
   /** Writes the file in the middle of the talk, or at its end. */
   private String save(Talk talk, String named) throws Complaint {
-    String name = named.isEmpty() ? target(talk) : named;
+    String name = named.isEmpty() ? target(talk) : atHome(named);
     boolean own = name.equals(written) || name.equals(to) && replace;
     SavedFile.write(name, talk.file(), own);
     written = name;
+    keptAs = talk.file();
     return "Written: " + name + ". Go on later with: underfoot ask --from " + name;
+  }
+
+  private static String atHome(String name) {
+    return name.startsWith("~/") ? System.getProperty("user.home") + name.substring(1) : name;
   }
 
   private String target(Talk talk) {
     if (!written.isEmpty()) {
       return written;
     }
-    return to != null ? to : fileName(Talk.name(talk.answers()));
+    return to != null ? to : free(Talk.name(talk.answers()));
   }
 
-  private static String fileName(String words) {
+  /** A name for a file that is not there yet. */
+  private static String free(String words) {
     String plain = words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return plain.replaceAll("^-+|-+$", "") + ".yaml";
+    plain = plain.replaceAll("^-+|-+$", "");
+    String name = plain + ".yaml";
+    for (int n = 2; SavedFile.exists(name); n++) {
+      name = plain + "-" + n + ".yaml";
+    }
+    return name;
   }
 
-  private void finish(Talk talk, Prompt prompt, PrintWriter out) throws Complaint {
+  /** Keeps the answers where they were to go, or asks where. */
+  private void keep(Talk talk, Prompt prompt, PrintWriter out) throws Complaint {
     if (to != null || !written.isEmpty()) {
       out.println(save(talk, ""));
       return;
     }
     while (true) {
       String offered = target(talk);
-      String said =
-          prompt.line("Save your answers as [" + offered + "] (no: do not)? ", java.util.List.of());
-      if (said == null || said.strip().matches("(?i)no?")) {
-        out.println("Nothing was written.");
+      out.println(
+          "Keep your answers? Press Enter for " + offered + ", or say another name, or no.");
+      out.flush();
+      String said = prompt.line("> ", List.of(offered, "no"));
+      if (said == null || said.strip().matches("(?i)no?|quit|exit")) {
+        out.println(NOTHING_WRITTEN);
         return;
       }
+      boolean yes = said.isBlank() || said.strip().matches("(?i)y(es)?");
       try {
-        String name = said.isBlank() ? offered : said.strip();
-        out.println(save(talk, name));
+        out.println(save(talk, yes ? offered : said.strip()));
         return;
       } catch (Complaint complaint) {
         out.println(complaint.getMessage());

@@ -38,17 +38,15 @@ record FirstThing(Place place, String words) {
     taken.forEach(
         (id, one) -> {
           FactDefinition fact = answers.book().find(id.replaceAll("@.*", "")).orElseThrow();
-          if (!fact.key().equals("room.use") && first.isEmpty()) {
+          if (!one.certain() && first.isEmpty()) { // what hangs on the others is less
             String words =
-                "Is it "
+                fact.ask()
+                    + " Taken as "
                     + one.value()
-                    + "? "
-                    + fact.ask()
+                    + ": "
+                    + dot(one.since())
                     + " "
-                    + dot(fact.look())
-                    + " It was taken so, since "
-                    + one.since()
-                    + ".";
+                    + dot(fact.look());
             first.add(new FirstThing(new Place(fact, ""), tidy(words)));
           }
         });

@@ -114,7 +114,7 @@ final class PageDesk {
         case "open" -> open(json, request);
         case "file" -> {
           Heard heard = hear(request);
-          json.writeStringProperty("file", Talk.file(heard.answers(), interview, heard.taken()));
+          json.writeStringProperty("file", AnswerFile.text(heard.answers(), heard.taken()));
           texts(json, "wrong", heard.wrong());
         }
         case "why" -> why(json, request);

@@ -19,6 +19,11 @@ interface Prompt extends AutoCloseable {
    */
   String line(String question, List<String> likely);
 
+  /** How many columns there are to write in; 0 if that cannot be told. */
+  default int columns() {
+    return 0;
+  }
+
   @Override
   void close();
 

@@ -3,6 +3,7 @@ package underfoot.cli;
 import java.io.IOException;
 import java.util.List;
 import org.jline.reader.Candidate;
+import org.jline.reader.CompletingParsedLine;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
@@ -16,27 +17,82 @@ final class TerminalPrompt implements Prompt {
   private final LineReader reader;
   private List<String> likely = List.of();
 
+  /** The terminal the program was started at. */
   TerminalPrompt() throws IOException {
-    terminal = TerminalBuilder.builder().system(true).build();
-    reader =
+    this(TerminalBuilder.builder().system(true).build());
+  }
+
+  TerminalPrompt(Terminal terminal) {
+    this.terminal = terminal;
+    this.reader =
         LineReaderBuilder.builder()
             .terminal(terminal)
+            .parser((line, cursor, context) -> new WholeLine(line, cursor))
             .completer(
                 (line, parsed, candidates) -> likely.forEach(w -> candidates.add(new Candidate(w))))
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+            .option(LineReader.Option.CASE_INSENSITIVE, true)
             .build();
   }
 
+  /** An answer is one word, whatever spaces and quotes are in it: {@code don't know}. */
+  private record WholeLine(String line, int cursor) implements CompletingParsedLine {
+    @Override
+    public String word() {
+      return line;
+    }
+
+    @Override
+    public int wordCursor() {
+      return cursor;
+    }
+
+    @Override
+    public int wordIndex() {
+      return 0;
+    }
+
+    @Override
+    public List<String> words() {
+      return List.of(line);
+    }
+
+    @Override
+    public CharSequence escape(CharSequence candidate, boolean complete) {
+      return candidate;
+    }
+
+    @Override
+    public int rawWordCursor() {
+      return cursor;
+    }
+
+    @Override
+    public int rawWordLength() {
+      return line.length();
+    }
+  }
+
+  /** The line typed; what was typed is dropped by Ctrl-C, and Ctrl-C on an empty line leaves. */
   @Override
   public String line(String question, List<String> words) {
     likely = words;
-    try {
-      return reader.readLine(question);
-    } catch (UserInterruptException e) {
-      return "quit";
-    } catch (EndOfFileException e) {
-      return null;
+    while (true) {
+      try {
+        return reader.readLine(question);
+      } catch (UserInterruptException e) {
+        if (e.getPartialLine() == null || e.getPartialLine().isBlank()) {
+          return "quit";
+        }
+      } catch (EndOfFileException e) {
+        return null;
+      }
     }
+  }
+
+  @Override
+  public int columns() {
+    return terminal.getWidth();
   }
 
   @Override

@@ -26,26 +26,38 @@ public final class InterviewBook {
    * Questions that belong together.
    *
    * @param title what they are about
+   * @param where the fact that says on which floors they can be asked; empty if on all
+   * @param is what that fact is on those floors
    * @param facts the keys of what is asked, in order
    */
-  public record Part(String title, List<String> facts) {
-    /** Copies the list. */
+  public record Part(String title, String where, List<String> is, List<String> facts) {
+    /** Copies the lists. */
     public Part {
+      is = List.copyOf(is);
       facts = List.copyOf(facts);
     }
   }
 
   /**
-   * What is taken for a value that is known only by and large.
+   * What a person's own words come to.
    *
-   * @param value the value taken
-   * @param since why it is that one
+   * @param value the value gone on with
+   * @param certain whether the words mean that and nothing else; if not, it is to be found out
+   * @param since why it is that one; empty if it is certain
    */
-  public record Taken(String value, String since) {}
+  public record Taken(String value, boolean certain, String since) {}
 
   /** What helps with one question. */
   private record Help(
-      String picture, Map<String, String> choices, Map<String, String> taken, String since) {}
+      String hint,
+      String picture,
+      String sides,
+      Map<String, String> choices,
+      Map<String, String> means,
+      Map<String, String> taken,
+      String since) {}
+
+  private static final Help NO_HELP = new Help("", "", "", Map.of(), Map.of(), Map.of(), "");
 
   private InterviewBook(List<Part> parts, Map<String, Help> helps) {
     this.parts = List.copyOf(parts);
@@ -70,7 +82,12 @@ public final class InterviewBook {
         for (String key : entry.lists().get("facts")) {
           fact(book, key, entry);
         }
-        parts.add(new Part(entry.required("title"), entry.lists().get("facts")));
+        parts.add(
+            new Part(
+                entry.required("title"),
+                entry.field("where"),
+                entry.lists().getOrDefault("is", List.of()),
+                entry.lists().get("facts")));
       } else {
         FactDefinition fact = fact(book, entry.name(), entry);
         Map<String, String> choices = pairs(entry, "choices");
@@ -80,11 +97,18 @@ public final class InterviewBook {
                 FILE, entry.line(), "'" + choice + "' is no choice of " + fact.key());
           }
         }
+        String sides = entry.field("sides");
+        if (!sides.isEmpty()) {
+          fact(book, sides, entry);
+        }
         helps.put(
             fact.key(),
             new Help(
+                entry.field("hint"),
                 entry.field("picture").stripTrailing(),
+                sides,
                 choices,
+                pairs(entry, "means"),
                 pairs(entry, "taken"),
                 entry.field("since")));
       }
@@ -118,43 +142,85 @@ public final class InterviewBook {
     return parts;
   }
 
+  /**
+   * Whether a fact can be asked on a floor: not if all parts that name it are for other floors.
+   *
+   * @param fact the fact
+   * @param held what is held of the floor
+   */
+  public boolean fits(FactDefinition fact, Facts held) {
+    boolean named = false;
+    for (Part part : parts) {
+      if (part.facts().contains(fact.key())) {
+        named = true;
+        if (part.where().isEmpty() || part.is().contains(held.text(part.where()))) {
+          return true;
+        }
+      }
+    }
+    return !named;
+  }
+
+  private Help help(FactDefinition fact) {
+    return helps.getOrDefault(fact.key(), NO_HELP);
+  }
+
+  /** How a question may be answered, in a sentence; empty if its choices or example say it. */
+  public String hint(FactDefinition fact) {
+    return help(fact).hint();
+  }
+
   /** A picture in text that helps to tell; empty if there is none. */
   public String picture(FactDefinition fact) {
-    Help help = helps.get(fact.key());
-    return help == null ? "" : help.picture();
+    return help(fact).picture();
   }
 
   /** What a choice looks like, in a few words; empty if nothing more is said of it. */
   public String choice(FactDefinition fact, String choice) {
-    Help help = helps.get(fact.key());
-    return help == null ? "" : help.choices().getOrDefault(choice, "");
+    return help(fact).choices().getOrDefault(choice, "");
   }
 
   /**
-   * What is taken if somebody knows a thing only by and large.
+   * The key of the shorter side, if this fact is the longer one and both may be said at once; empty
+   * if it is none.
+   */
+  public String shorterSide(FactDefinition fact) {
+    return help(fact).sides();
+  }
+
+  /**
+   * What a person's own words come to, such as {@code wood}.
    *
    * @param fact the fact asked for
-   * @param words what was said, such as {@code wood}; {@code unknown} for nothing
-   * @return the value to go on with; empty if the words mean no such thing
+   * @param words what was said; {@code unknown} for nothing
+   * @return the value to go on with; empty if the words are none of those the rule base knows
    */
   public Optional<Taken> taken(FactDefinition fact, String words) {
-    Help help = helps.get(fact.key());
-    if (help == null) {
-      return Optional.empty();
+    Help help = help(fact);
+    Optional<String> meant = find(help.means(), words);
+    if (meant.isPresent()) {
+      return Optional.of(new Taken(meant.get(), true, ""));
     }
+    return find(help.taken(), words).map(value -> new Taken(value, false, help.since()));
+  }
+
+  private static Optional<String> find(Map<String, String> all, String words) {
     String plain = plain(words);
-    for (Map.Entry<String, String> one : help.taken().entrySet()) {
-      if (plain(one.getKey()).equals(plain)) {
-        return Optional.of(new Taken(one.getValue(), help.since()));
-      }
-    }
-    return Optional.empty();
+    return all.entrySet().stream()
+        .filter(one -> plain(one.getKey()).equals(plain))
+        .map(Map.Entry::getValue)
+        .findFirst();
+  }
+
+  /** Why a value that was not certain was taken. */
+  public String since(FactDefinition fact) {
+    return help(fact).since();
   }
 
   /** The words by which a fact may be known by and large, {@code unknown} left out. */
   public List<String> loosely(FactDefinition fact) {
-    Help help = helps.get(fact.key());
-    List<String> words = new ArrayList<>(help == null ? List.of() : help.taken().keySet());
+    List<String> words = new ArrayList<>(help(fact).means().keySet());
+    words.addAll(help(fact).taken().keySet());
     words.remove("unknown");
     return words;
   }

@@ -13,10 +13,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Predicate;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.RuleNote;
 import underfoot.knowledge.Unknown;
@@ -150,16 +152,40 @@ public final class Interview {
     return answers.complete() ? Optional.of(advisor.advise(answers.scenario())) : Optional.empty();
   }
 
-  /** The next question; empty if no answer to any could change anything. */
+  /**
+   * The next question; empty if no answer to any could change anything. First come those of which a
+   * likely answer could stop the work or bring another way of building ({@link #decides}), then all
+   * others.
+   */
   public Optional<Place> next(Answers answers) {
     List<Place> missing = required(answers);
     if (!missing.isEmpty()) {
       return Optional.of(missing.get(0));
     }
     Trials trials = trials(answers);
-    List<Place> places = unanswered(answers);
-    Optional<Place> soon = places.parallelStream().filter(trials::soonMatter).findFirst();
-    return soon.isPresent() ? soon : places.parallelStream().filter(trials::matter).findFirst();
+    List<Place> places = unanswered(answers, trials);
+    return first(places, trials::decides)
+        .or(() -> first(places, trials::soonMatter))
+        .or(() -> first(places, trials::matter));
+  }
+
+  private static Optional<Place> first(List<Place> places, Predicate<Place> test) {
+    return places.parallelStream().filter(test).findFirst();
+  }
+
+  /**
+   * Whether a place is a required one, or a likely answer to it could change the answer in one word
+   * or bring another way of building.
+   */
+  public boolean decides(Answers answers, Place place) {
+    return !answers.complete() || trials(answers).decides(place);
+  }
+
+  /**
+   * Whether a question can be asked of this floor at all: not for the sheets of a floor of boards.
+   */
+  boolean fits(Answers answers, Place place) {
+    return !answers.complete() || trials(answers).fits(place);
   }
 
   /** The questions that matter with likely values, in order; quicker than {@link #open}. */
@@ -169,7 +195,7 @@ public final class Interview {
       return missing;
     }
     Trials trials = trials(answers);
-    return unanswered(answers).parallelStream().filter(trials::soonMatter).toList();
+    return unanswered(answers, trials).parallelStream().filter(trials::soonMatter).toList();
   }
 
   /** All questions that matter as things stand, in the order they are asked. */
@@ -179,7 +205,7 @@ public final class Interview {
       return missing;
     }
     Trials trials = trials(answers);
-    return unanswered(answers).parallelStream().filter(trials::matter).toList();
+    return unanswered(answers, trials).parallelStream().filter(trials::matter).toList();
   }
 
   private Trials trials(Answers answers) {
@@ -199,8 +225,10 @@ public final class Interview {
     return inOrder(answers).stream().filter(missing::contains).toList();
   }
 
-  private List<Place> unanswered(Answers answers) {
-    return inOrder(answers).stream().filter(place -> !answers.has(place)).toList();
+  private List<Place> unanswered(Answers answers, Trials trials) {
+    return inOrder(answers).stream()
+        .filter(place -> !answers.has(place) && trials.fits(place))
+        .toList();
   }
 
   /** Why a place is asked for, as things stand. Empty lists while required facts are missing. */
@@ -351,33 +379,59 @@ public final class Interview {
     private final Scenario scenario;
     private final Advisor quick = advisor.remembering();
     private final Gist now;
+    private final Facts held;
     private final Map<String, String> known;
     private final Map<String, Boolean> tried = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Gist>> gists = new ConcurrentHashMap<>();
 
     Trials(Map<String, String> known, Scenario scenario) {
       this.known = known;
       this.scenario = scenario;
-      this.now = Gist.of(quick.advise(scenario));
+      Counsel counsel = quick.advise(scenario);
+      this.now = Gist.of(counsel);
+      this.held = counsel.factsOfChosen();
+    }
+
+    boolean fits(Place place) {
+      return order.fits(place.fact(), held);
+    }
+
+    /** With the likely values, another answer or another way. */
+    boolean decides(Place place) {
+      return tried.computeIfAbsent(
+          "decides " + place.id(),
+          id ->
+              any(
+                  place,
+                  spoken(scenario, place),
+                  then -> then.verdict() != now.verdict() || !then.route().equals(now.route())));
     }
 
     /** With the likely values; what only others change is asked after those. */
     boolean soonMatter(Place place) {
       return tried.computeIfAbsent(
-          "soon " + place.id(), id -> matter(place, spoken(scenario, place)));
+          "soon " + place.id(),
+          id -> any(place, spoken(scenario, place), then -> !then.equals(now)));
     }
 
     boolean matter(Place place) {
-      return tried.computeIfAbsent(place.id(), id -> matter(place, values(scenario, place)));
+      return tried.computeIfAbsent(
+          place.id(), id -> any(place, values(scenario, place), then -> !then.equals(now)));
     }
 
-    private boolean matter(Place place, List<String> values) {
+    private boolean any(Place place, List<String> values, Predicate<Gist> test) {
       for (String value : values) {
-        Optional<Scenario> other = changed(scenario, place, value);
-        if (other.isPresent() && !Gist.of(quick.advise(other.get())).equals(now)) {
+        if (gist(place, value).filter(test).isPresent()) {
           return true;
         }
       }
       return false;
+    }
+
+    private Optional<Gist> gist(Place place, String value) {
+      return gists.computeIfAbsent(
+          place.id() + '\n' + value,
+          id -> changed(scenario, place, value).map(other -> Gist.of(quick.advise(other))));
     }
   }
 
@@ -394,7 +448,7 @@ public final class Interview {
     FactDefinition fact = place.fact();
     boolean few = fact.kind() == Kind.CHOICE || fact.kind() == Kind.YES_NO;
     if (fact.otherwise().isEmpty() && fact.kind() == Kind.QUANTITY) {
-      return List.of(fact.leastText(), fact.example(), fact.mostText());
+      return List.of(fact.example());
     }
     return few || fact.otherwise().isEmpty() ? values(scenario, place) : fact.otherwise();
   }

@@ -228,17 +228,50 @@ public final class Answers {
     return text.replaceFirst("^(?i:about|roughly|around|approximately|approx\\.?|some|~)\\s*", "");
   }
 
-  private static String corners(String text) {
+  /**
+   * The two sides of a thing said at once, as in {@code 600 x 300 mm}.
+   *
+   * @param fact what one side is
+   * @param text what was said
+   * @return the longer and the shorter as they were said, each with its unit; empty if the text is
+   *     not of that form
+   */
+  public static List<String> sides(FactDefinition fact, String text) {
+    List<String> sides = sides(text);
+    if (sides.isEmpty()) {
+      return sides;
+    }
+    try {
+      double x = Quantity.parse(sides.get(0), fact.dimension()).value();
+      double y = Quantity.parse(sides.get(1), fact.dimension()).value();
+      return x >= y ? sides : List.of(sides.get(1), sides.get(0));
+    } catch (NotAQuantity e) {
+      return List.of();
+    }
+  }
+
+  private static List<String> sides(String words) {
+    String text = Words.squeeze(words);
     Matcher sides = RECTANGLE.matcher(text);
     if (text.startsWith("[") || !sides.matches()) {
-      return text;
+      return List.of();
     }
     String y = sides.group(2).strip();
     String x = sides.group(1).strip();
     if (BARE.matcher(x).matches()) {
       // "3.6 x 2.4 m": one unit said for both.
-      x = x + ' ' + y.replaceFirst("^[-0-9./ ]+", "");
+      x = (x + ' ' + y.replaceFirst("^[-0-9./ ]+", "")).strip();
     }
+    return List.of(x, y);
+  }
+
+  private static String corners(String text) {
+    List<String> sides = sides(text);
+    if (sides.isEmpty()) {
+      return text;
+    }
+    String x = sides.get(0);
+    String y = sides.get(1);
     return "[[0 m, 0 m], [" + x + ", 0 m], [" + x + ", " + y + "], [0 m, " + y + "]]";
   }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Talks at a terminal, as scripts. */
 class AskTest {
-  private static final String BEGUN = "bathroom\nold wooden floor\nporcelain\nbig\nbig\n\n";
+  private static final String BEGUN = "bathroom\nold wooden floor\nporcelain\nbig\n";
 
   @TempDir Path folder;
 
@@ -25,15 +25,85 @@ class AskTest {
         .contains("Taken as square-edged boards", "What hangs on it", "Sound once put right")
         .containsPattern("Find out first\n 1 .*\\S[\\s\\S]*\n 2 [\\s\\S]*\n 3 ")
         .contains("asbestos");
+    assertThat(ran.out().split("\nFind out first", -1)).as("said once").hasSize(2);
     assertThat(Console.run("advise", file.toString()).exit()).isEqualTo(Exit.FINE);
     assertThat(Files.readString(file)).contains("# Written by the interview", "unknown");
+  }
+
+  @Test
+  void who_knows_three_things_only_is_asked_less_than_twenty_questions() {
+    Console.Ran ran =
+        ask(
+            "upstairs bathroom\nold wooden floor\nbig tiles\n" + "\n".repeat(17),
+            "--to",
+            folder.resolve("three.yaml").toString());
+    assertThat(ran.exit()).isEqualTo(Exit.FINE);
+    String talk = ran.out().substring(0, ran.out().indexOf("From the old floor up"));
+    assertThat(talk.split("(?m)^> ", -1)).hasSizeBetween(6, 20);
+    assertThat(talk)
+        .contains("Storey: upper floor", "Tile length taken as 600 mm", "Tile width taken as")
+        .contains("Go on? (yes, or Enter for the advice)")
+        .doesNotContain("What shall this floor be called");
+    assertThat(ran.out().substring(ran.out().indexOf("Find out first")))
+        .contains("What is the floor made of?", "asbestos", "stops");
+  }
+
+  @Test
+  void what_was_only_taken_is_still_not_known_when_the_talk_is_taken_up_again() throws Exception {
+    Path file = folder.resolve("taken.yaml");
+    ask(BEGUN + "\nenough\n", "--to", file.toString());
+    assertThat(Files.readString(file)).contains("# Not certain; taken so:");
+    Console.Ran left = ask("\nenough\n", "--from", file.toString());
+    assertThat(left.out()).contains("not known, or only by and large, when this was written");
+    assertThat(left.out().substring(left.out().indexOf("Find out first")))
+        .contains("What is the floor made of? Taken as square-edged boards");
+    Path again = folder.resolve("again.yaml");
+    Console.Ran asked =
+        ask(
+            "yes\ntongue and groove boards\n\nsmall\nenough\n",
+            "--from",
+            file.toString(),
+            "--to",
+            again.toString());
+    assertThat(asked.out())
+        .contains("Square-edged boards was taken; press Enter to leave it at that.")
+        .contains("Has anyone sampled the floor for asbestos?");
+    assertThat(Files.readString(again))
+        .contains("deck: tongue-and-groove boards")
+        .contains("taken so: it is a usual size")
+        .doesNotContain("of the floors that may be meant");
+  }
+
+  @Test
+  void both_sides_of_a_tile_and_a_unit_that_was_forgotten_may_be_said() {
+    Console.Ran both = ask("hall\nconcrete\nporcelain\n12 x 24 in\nquit\n");
+    assertThat(both.out()).doesNotContain("shorter side");
+    Console.Ran unit = ask("hall\nconcrete\nporcelain\n600\nmm\nquit\n");
+    assertThat(unit.out()).contains("600 what? Say the unit, too: 600 mm.", "shorter side");
+  }
+
+  @Test
+  void who_leaves_is_asked_whether_to_keep_the_answers() throws Exception {
+    Path file = folder.resolve("kept.yaml");
+    Console.Ran kept = ask("hall\nquit\n" + file + "\n");
+    assertThat(kept.exit()).isEqualTo(Exit.FINE);
+    assertThat(Files.readString(file)).contains("use: hall");
+    assertThat(ask("quit\n").out()).doesNotContain("Keep your answers?");
+    assertThat(ask("hall\nquit\nno\n").out()).contains("Nothing was written.");
+  }
+
+  @Test
+  void the_advice_as_it_stands_can_be_seen_at_any_question() {
+    Console.Ran ran = ask("so far\n" + BEGUN + "so far\nquit\n");
+    assertThat(ran.out()).contains("There is no advice yet: say a little more.");
+    assertThat(ran.out()).contains("From the old floor up");
   }
 
   @Test
   void back_takes_an_answer_back_and_why_and_help_explain() {
     Console.Ran ran = ask("kitchen\nback\nbathroom\nwood\nwhy\nhelp\nquit\n");
     assertThat(ran.out().split("What is the room used for", -1)).hasSize(3);
-    assertThat(ran.out()).contains("no advice can be given without it", "For example: porcelain");
+    assertThat(ran.out()).contains("no advice can be given without it", "What the tile is made of");
     Console.Ran later = ask(BEGUN + "why\nquit\n");
     assertThat(later.out()).contains("It matters because", "if it is", "‹");
     assertThat(later.out()).contains("Nothing was written.");

@@ -1,0 +1,1 @@
+[condition][]People dance on the floor=Fact( about == "", says == "dance floor: yes" )
