@@ -14,7 +14,6 @@ import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
@@ -25,6 +24,9 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
  */
 public final class PourVolume {
   private static final double SAME_PLACE_M = 1e-6;
+
+  /** What places are rounded to while triangles are looked for, m: about a thousandth of a mm. */
+  private static final double FINEST_M = 1.0 / (1 << 20);
 
   private PourVolume() {}
 
@@ -74,16 +76,16 @@ public final class PourVolume {
     GeometryFactory factory = new GeometryFactory();
     Polygon room = room(factory, outline);
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
-    DelaunayTriangulationBuilder builder = new DelaunayTriangulationBuilder();
-    builder.setSites(sites(factory, readings, outline));
-    Geometry triangles = builder.getTriangles(factory);
+    List<Coordinate> sites = sites(factory, readings, outline);
     Sum sum = new Sum(datumMm);
-    for (int i = 0; i < triangles.getNumGeometries(); i++) {
-      Geometry triangle = triangles.getGeometryN(i);
+    for (int[] places : Triangles.of(sites, FINEST_M)) {
+      Coordinate[] corners = {
+        sites.get(places[0]), sites.get(places[1]), sites.get(places[2]), sites.get(places[0])
+      };
+      Geometry triangle = factory.createPolygon(corners);
       if (!prepared.intersects(triangle)) {
         continue;
       }
-      Coordinate[] corners = triangle.getCoordinates();
       if (prepared.covers(triangle)) {
         sum.add(corners, corners);
         continue;
