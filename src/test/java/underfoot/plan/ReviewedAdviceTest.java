@@ -1,0 +1,83 @@
+package underfoot.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import underfoot.knowledge.Knowledge;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Floors;
+import underfoot.reasoning.LeastChange;
+import underfoot.reasoning.WhatIf;
+import underfoot.report.JsonReport;
+import underfoot.scenario.Scenario;
+
+/**
+ * What is made of conclusions, against the advice that was reviewed. Each floor is thought through
+ * once and its advice made from that every time, so that this test is quick enough to be asked
+ * about every formula with one thing wrong.
+ */
+class ReviewedAdviceTest {
+  private static final Map<String, Reasoned> REASONED = new ConcurrentHashMap<>();
+
+  private record Reasoned(
+      Counsel counsel,
+      List<WhatIf.Assumed> assumed,
+      List<WhatIf.Unsaid> unsaid,
+      List<LeastChange.Proposal> changes) {}
+
+  private static Reasoned reason(String name) {
+    try {
+      Path file = Path.of("scenarios", name + ".yaml");
+      Scenario scenario =
+          Floors.reader().read(file.toString().replace('\\', '/'), Files.readAllBytes(file));
+      Knowledge knowledge = Floors.advisor().knowledge();
+      Advisor advisor =
+          new Advisor(Floors.advisor().rules(), knowledge, new Planner(knowledge.prices()))
+              .remembering();
+      Counsel counsel = advisor.advise(scenario);
+      WhatIf whatIf = new WhatIf(advisor);
+      return new Reasoned(
+          counsel, whatIf.of(counsel), whatIf.unsaid(counsel), LeastChange.of(advisor, counsel));
+    } catch (Exception e) {
+      throw new IllegalStateException(name, e);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "cafe-where-the-opening-day-decides",
+        "l-shaped-kitchen-with-a-chimney-breast-and-two-doors",
+        "landing-where-a-fire-door-decides-the-height",
+        "limestone-on-joists-that-bend-too-far",
+        "shower-room-with-an-electric-mat-on-plywood",
+        "wet-room-on-an-upper-timber-floor",
+      })
+  void conclusions_become_the_advice_that_was_reviewed(String name) throws Exception {
+    Reasoned reasoned = REASONED.computeIfAbsent(name, ReviewedAdviceTest::reason);
+    Counsel counsel = reasoned.counsel();
+    Planner planner = new Planner(counsel.knowledge().prices());
+    Consequences consequences =
+        planner
+            .of(counsel, new Justifier(counsel.scenario(), counsel.knowledge()))
+            .with(ChangeNotes.of(reasoned.changes(), planner));
+    Advice advice =
+        AdviceMaker.make(counsel, reasoned.assumed(), reasoned.unsaid(), consequences);
+    StringWriter json = new StringWriter();
+    JsonReport.write(advice, "a version", "a digest", json);
+    String golden = Files.readString(Path.of("src/test/resources/golden", name + ".json"));
+    assertThat(withoutTool(json.toString())).isEqualTo(withoutTool(golden));
+  }
+
+  private static String withoutTool(String json) {
+    return json.strip().replaceAll("\"tool\" : \\{[^}]*}", "");
+  }
+}
