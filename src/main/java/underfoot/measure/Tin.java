@@ -13,9 +13,6 @@ import underfoot.working.Triangles;
  * are in mm.
  */
 public final class Tin {
-  /** Places are told apart by about a thousandth of a millimetre. */
-  private static final double FINEST_MM = 1.0 / 1024;
-
   /** A triangle thinner than this is none, mm. */
   private static final double SLIVER_MM = 0.01;
 
@@ -36,7 +33,7 @@ public final class Tin {
    */
   public static Tin of(List<Coordinate> points) {
     List<Coordinate> vertices = merged(points);
-    List<int[]> triangles = Triangles.of(vertices, FINEST_MM);
+    List<int[]> triangles = Triangles.of(vertices, 1);
     triangles.removeIf(triangle -> isSliver(vertices, triangle));
     List<int[]> edges = new ArrayList<>();
     Set<Long> seen = new HashSet<>();

@@ -25,9 +25,6 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 public final class PourVolume {
   private static final double SAME_PLACE_M = 1e-6;
 
-  /** What places are rounded to while triangles are looked for, m: about a thousandth of a mm. */
-  private static final double FINEST_M = 1.0 / (1 << 20);
-
   private PourVolume() {}
 
   /**
@@ -78,7 +75,7 @@ public final class PourVolume {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
     List<Coordinate> sites = sites(factory, readings, outline);
     Sum sum = new Sum(datumMm);
-    for (int[] places : Triangles.of(sites, FINEST_M)) {
+    for (int[] places : Triangles.of(sites, 1000)) {
       Coordinate[] corners = {
         sites.get(places[0]), sites.get(places[1]), sites.get(places[2]), sites.get(places[0])
       };

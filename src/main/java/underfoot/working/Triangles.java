@@ -11,6 +11,9 @@ import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 
 /** Triangles between places, by Delaunay. */
 public final class Triangles {
+  /** Places are told apart by this, mm; a power of two, so that rounded numbers are exact. */
+  private static final double FINEST_MM = 1.0 / 1024;
+
   private Triangles() {}
 
   /**
@@ -19,14 +22,14 @@ public final class Triangles {
    * not end then. The places themselves stay as they are.
    *
    * @param places where they are; a place that is rounded to that of an earlier one is left out
-   * @param finest what places are rounded to; a power of two, so that rounded numbers are exact
+   * @param unitMm how long their unit is: 1 for mm, 1000 for m
    * @return each triangle as three places in the list
    */
-  public static List<int[]> of(List<Coordinate> places, double finest) {
+  public static List<int[]> of(List<Coordinate> places, double unitMm) {
     Map<Coordinate, Integer> index = new HashMap<>();
     for (int i = 0; i < places.size(); i++) {
       index.putIfAbsent(
-          new Coordinate(round(places.get(i).x, finest), round(places.get(i).y, finest)), i);
+          new Coordinate(rounded(places.get(i).x * unitMm), rounded(places.get(i).y * unitMm)), i);
     }
     List<int[]> triangles = new ArrayList<>();
     if (index.size() < 3) {
@@ -42,8 +45,8 @@ public final class Triangles {
     return triangles;
   }
 
-  private static double round(double place, double finest) {
+  private static double rounded(double mm) {
     // Adding nought makes minus nought nought.
-    return Math.rint(place / finest) * finest + 0.0;
+    return Math.rint(mm / FINEST_MM) * FINEST_MM + 0.0;
   }
 }
