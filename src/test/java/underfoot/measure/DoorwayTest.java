@@ -135,4 +135,57 @@ class DoorwayTest {
     assertThat(across.climbUnderTheLeaf(Optional.of(new PourSurface(false, 20, 0, 4))))
         .isCloseTo(20 + 3.2 - 3.6, within(1e-6));
   }
+
+  /** The same room turned by so much and moved, its plane turned with it. */
+  private static Scenario turned(double angle, String door, double alongX, double alongY) {
+    StringBuilder corners = new StringBuilder();
+    for (double[] c : new double[][] {{0, 0}, {4000, 0}, {4000, 3000}, {0, 3000}}) {
+      corners.append(corners.isEmpty() ? "[" : ", ").append("[" + place(angle, c[0], c[1]) + "]");
+    }
+    StringBuilder readings = new StringBuilder();
+    for (double x : new double[] {0, 2000, 4000}) {
+      for (double y : new double[] {0, 1500, 3000}) {
+        readings.append(readings.isEmpty() ? "" : ", ");
+        double z = (alongX * x + alongY * y) / 1000;
+        readings.append("[" + place(angle, x, y) + ", " + z + " mm]");
+      }
+    }
+    return Measured.scenario(
+        "room: {use: living area, outline: " + corners + "], doors: [{name: d, " + door + "}]}",
+        "levels: {readings: [" + readings + "]}");
+  }
+
+  private static String place(double angle, double x, double y) {
+    return String.format(
+        java.util.Locale.ROOT,
+        "%.7f mm, %.7f mm",
+        5000 + x * Math.cos(angle) - y * Math.sin(angle),
+        700 + x * Math.sin(angle) + y * Math.cos(angle));
+  }
+
+  @Test
+  void turning_and_moving_the_room_with_its_floor_changes_nothing_before_the_door() {
+    for (double angle : new double[] {0.3, 1.9, 2.6}) {
+      for (String opens : new String[] {"into the room", "sliding"}) {
+        String door = "wall: 0, from: 1 m, width: 800 mm, opens: " + opens;
+        Doorway turned = door(turned(angle, door, 2, 3));
+        Doorway plain = door(room(ANTICLOCKWISE, door, 2, 3));
+        assertThat(turned.from().x).isCloseTo(5000 + 1000 * Math.cos(angle), within(1e-4));
+        assertThat(turned.from().y).isCloseTo(700 + 1000 * Math.sin(angle), within(1e-4));
+        assertThat(turned.to().x).isCloseTo(5000 + 1800 * Math.cos(angle), within(1e-4));
+        assertThat(turned.to().y).isCloseTo(700 + 1800 * Math.sin(angle), within(1e-4));
+        assertThat(turned.inX()).isCloseTo(-Math.sin(angle), within(1e-6));
+        assertThat(turned.inY()).isCloseTo(Math.cos(angle), within(1e-6));
+        assertThat(turned.swept().getArea()).isCloseTo(plain.swept().getArea(), within(1.0));
+        assertThat(turned.roomBefore()).isCloseTo(3000, within(1e-3));
+        PourSurface level = new PourSurface(true, 40, 0, 0);
+        // 2.8 mm midway in the opening; half a metre in, 2 mm and 1.5 mm at its lowest.
+        assertThat(turned.depthInTheOpening(level)).isCloseTo(37.2, within(1e-3));
+        assertThat(turned.depthBefore(level, 500)).isCloseTo(36.5, within(1e-3));
+        assertThat(turned.climbUnderTheLeaf(Optional.empty()))
+            .isCloseTo(plain.climbUnderTheLeaf(Optional.empty()), within(0.01));
+        assertThat(turned.climbUnderTheLeaf(Optional.of(level))).isCloseTo(36.4, within(1e-3));
+      }
+    }
+  }
 }

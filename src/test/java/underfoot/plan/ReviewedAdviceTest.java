@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import underfoot.knowledge.Knowledge;
@@ -20,9 +20,9 @@ import underfoot.report.JsonReport;
 import underfoot.scenario.Scenario;
 
 /**
- * What is made of conclusions, against the advice that was reviewed. Each floor is thought through
- * once and its advice made from that every time, so that this test is quick enough to be asked
- * about every formula with one thing wrong.
+ * What is made of conclusions, against the advice that was reviewed. Most floors are thought
+ * through once and their advice made from that every time, so that this test is quick enough to be
+ * asked about every formula with one thing wrong.
  */
 class ReviewedAdviceTest {
   private static final Map<String, Reasoned> REASONED = new ConcurrentHashMap<>();
@@ -62,19 +62,44 @@ class ReviewedAdviceTest {
         "wet-room-on-an-upper-timber-floor",
       })
   void conclusions_become_the_advice_that_was_reviewed(String name) throws Exception {
-    Reasoned reasoned = REASONED.computeIfAbsent(name, ReviewedAdviceTest::reason);
+    Reasoned known = REASONED.get(name);
+    Reasoned reasoned = known == null ? reason(name) : known;
+    assertThat(advice(reasoned)).isEqualTo(golden(name));
+    // Kept only once it was seen to be right.
+    REASONED.put(name, reasoned);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "cafe-where-the-opening-day-decides",
+        "hall-where-the-budget-decides",
+        "landing-where-a-fire-door-decides-the-height",
+        "study-where-the-weight-decides",
+      })
+  void floors_thought_through_afresh_get_the_advice_that_was_reviewed(String name)
+      throws Exception {
+    assertThat(advice(reason(name))).isEqualTo(golden(name));
+  }
+
+  private static String advice(Reasoned reasoned) {
     Counsel counsel = reasoned.counsel();
     Planner planner = new Planner(counsel.knowledge().prices());
     Consequences consequences =
         planner
             .of(counsel, new Justifier(counsel.scenario(), counsel.knowledge()))
             .with(ChangeNotes.of(reasoned.changes(), planner));
-    Advice advice =
-        AdviceMaker.make(counsel, reasoned.assumed(), reasoned.unsaid(), consequences);
     StringWriter json = new StringWriter();
-    JsonReport.write(advice, "a version", "a digest", json);
-    String golden = Files.readString(Path.of("src/test/resources/golden", name + ".json"));
-    assertThat(withoutTool(json.toString())).isEqualTo(withoutTool(golden));
+    JsonReport.write(
+        AdviceMaker.make(counsel, reasoned.assumed(), reasoned.unsaid(), consequences),
+        "a version",
+        "a digest",
+        json);
+    return withoutTool(json.toString());
+  }
+
+  private static String golden(String name) throws Exception {
+    return withoutTool(Files.readString(Path.of("src/test/resources/golden", name + ".json")));
   }
 
   private static String withoutTool(String json) {
