@@ -244,7 +244,7 @@ class RoomAndSiteMeasureTest {
         Measured.of(
             Measured.scenario(
                 "site: {air temperature: 20 C, relative humidity: 65 %}",
-                "subfloor: {deck: chipboard, moisture: 14 %}"));
+                "subfloor: {deck: chipboard, timber moisture: 14 %}"));
     // Wood Handbook table: 12.0 % at 20 C and 65 %.
     assertThat(facts.number("timber equilibrium")).isCloseTo(12.0, within(0.1));
     double rest = facts.number("timber equilibrium");
