@@ -130,7 +130,8 @@ class JoistCheckTest {
   }
 
   @Test
-  void the_deepest_of_the_notches_takes_depth_from_shear_and_one_as_deep_as_the_joist_leaves_none() {
+  void
+      the_deepest_of_the_notches_takes_depth_from_shear_and_one_as_deep_as_the_joist_leaves_none() {
     Facts facts = floor(1);
     for (String[] notch : new String[][] {{"pipe", "20"}, {"cable", "45"}, {"bath", "10"}}) {
       facts.add(

@@ -64,7 +64,13 @@ class ReadinessMeasureTest {
     "cement:sand screed, 12, 0, 3, 3, 15, 11",
   })
   void a_first_heating_goes_up_stays_and_comes_down(
-      String base, double water, double top, double cools, double done, double warmest, double wait) {
+      String base,
+      double water,
+      double top,
+      double cools,
+      double done,
+      double warmest,
+      double wait) {
     Facts facts =
         measured(
             "base = " + base,
@@ -110,9 +116,7 @@ class ReadinessMeasureTest {
   void days_of_drying_left_are_told_in_whole_days(double age, double left, String text) {
     Facts facts =
         measured(
-            "base = cement:sand screed",
-            "deck thickness = x = 50",
-            "base age = x = " + age * 24);
+            "base = cement:sand screed", "deck thickness = x = 50", "base age = x = " + age * 24);
     assertThat(facts.find("drying needed").text()).isEqualTo("50 days");
     assertThat(facts.number("drying left")).isCloseTo(left * 24, within(1e-6));
     assertThat(facts.find("drying left").text()).isEqualTo(text);

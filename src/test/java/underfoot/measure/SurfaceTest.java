@@ -27,8 +27,7 @@ class SurfaceTest {
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        readings.add(
-            new Reading(i * step, j * step, height.applyAsDouble(i * step, j * step)));
+        readings.add(new Reading(i * step, j * step, height.applyAsDouble(i * step, j * step)));
       }
     }
     return readings;
@@ -116,9 +115,11 @@ class SurfaceTest {
     assertThat(highest).isCloseTo(7, within(1e-6));
     // A floor that holds the whole of it.
     double whole =
-        TinCut.of(tin, RoomShape.of(LevelSurveyTest.corners(-1, -1, 5000, -1, 5000, 5000, -1, 5000))
-                .orElseThrow()
-                .floor())
+        TinCut.of(
+                tin,
+                RoomShape.of(LevelSurveyTest.corners(-1, -1, 5000, -1, 5000, 5000, -1, 5000))
+                    .orElseThrow()
+                    .floor())
             .stream()
             .mapToDouble(TinCut.Piece::areaM2)
             .sum();
@@ -134,7 +135,9 @@ class SurfaceTest {
             .floor();
     assertThat(survey.highestWithin(part)).isCloseTo(2.2, within(1e-9));
     Polygon elsewhere =
-        RoomShape.of(LevelSurveyTest.corners(9000, 9000, 9900, 9000, 9900, 9900)).orElseThrow().floor();
+        RoomShape.of(LevelSurveyTest.corners(9000, 9000, 9900, 9000, 9900, 9900))
+            .orElseThrow()
+            .floor();
     assertThat(survey.highestWithin(elsewhere)).isNaN();
   }
 
@@ -156,8 +159,7 @@ class SurfaceTest {
     assertThat(survey.readings()).hasSize(5);
     assertThat(survey.room()).isEmpty();
     assertThat(LevelSurvey.of(List.of(), List.of(new Reading(0, 0, 1)))).isEmpty();
-    assertThat(
-            LevelSurvey.of(List.of(), List.of(new Reading(0, 0, 1), new Reading(1, 0, 1))))
+    assertThat(LevelSurvey.of(List.of(), List.of(new Reading(0, 0, 1), new Reading(1, 0, 1))))
         .isPresent();
   }
 
@@ -169,8 +171,7 @@ class SurfaceTest {
             new Reading(3000, 1000, 2),
             new Reading(3000, 3000, 3),
             new Reading(1000, 3000, 4));
-    LevelSurvey survey =
-        survey(LevelSurveyTest.corners(0, 0, 4000, 0, 4000, 4000, 0, 4000), inner);
+    LevelSurvey survey = survey(LevelSurveyTest.corners(0, 0, 4000, 0, 4000, 4000, 0, 4000), inner);
     assertThat(survey.measured().vertices()).hasSize(4);
     assertThat(survey.measured().heightAt(100, 100)).isNaN();
     assertThat(survey.floor().vertices()).hasSize(8);
@@ -331,8 +332,7 @@ class SurfaceTest {
     for (int k = 0; k < 10; k++) {
       for (boolean along : new boolean[] {true, false}) {
         double line = k * 500;
-        List<Reading> row =
-            readings.stream().filter(r -> (along ? r.y() : r.x()) == line).toList();
+        List<Reading> row = readings.stream().filter(r -> (along ? r.y() : r.x()) == line).toList();
         double[] places = row.stream().mapToDouble(r -> along ? r.x() : r.y()).toArray();
         double[] heights = row.stream().mapToDouble(Reading::z).toArray();
         StraightedgeGap.Values values = StraightedgeGap.of(places, heights, 2000);
@@ -342,8 +342,7 @@ class SurfaceTest {
     }
     // What is told of the worst line is what an edge along it finds.
     for (Flatness.Line line : List.of(survey.flatness(2000).gap(), survey.flatness(2000).hump())) {
-      StraightedgeGap.Values again =
-          StraightedgeGap.of(line.positions(), line.heights(), 2000);
+      StraightedgeGap.Values again = StraightedgeGap.of(line.positions(), line.heights(), 2000);
       assertThat(line.values().gapMm()).isCloseTo(again.gapMm(), within(1e-9));
       for (int i = 0; i < line.positions().length; i++) {
         Coordinate place = line.at(line.positions()[i]);
@@ -408,7 +407,8 @@ class SurfaceTest {
     Flatness found = survey(List.of(), readings).flatness(2000);
     assertThat(found.gapMm()).isCloseTo(7, within(1e-9));
     assertThat(found.gap().at(found.gap().values().atMm()).x).isCloseTo(33 * 500, within(1e-6));
-    // Beside the trough an edge held from its bottom rises to 0 two metres on: 5.25 mm, less than 6.
+    // Beside the trough an edge held from its bottom rises to 0 two metres on: 5.25 mm, less than
+    // 6.
     assertThat(found.humpMm()).isCloseTo(6, within(1e-9));
     assertThat(found.hump().at(found.hump().values().humpAtMm()).x)
         .isCloseTo(7 * 500, within(1e-6));
@@ -463,8 +463,7 @@ class SurfaceTest {
       assertThat(FallShape.isRectangle(room)).isFalse();
       // The longest walls are the outer legs of 4 m; farthest is the other leg's end.
       FallShape along = FallShape.of(room, Fall.Drain.LONG_EDGE);
-      assertThat(along.longestRunMm())
-          .isCloseTo(1000 + 1000 + Math.hypot(1000, 3000), within(2.0));
+      assertThat(along.longestRunMm()).isCloseTo(1000 + 1000 + Math.hypot(1000, 3000), within(2.0));
       assertThat(along.shortestRunMm()).isCloseTo(1000, within(1.0));
     }
   }

@@ -115,8 +115,7 @@ class TextsTest {
         .isNotEqualTo(FIGURES.get("imposed-load").number());
     assertThat(basis.figureFor("imposed-load", "hall"))
         .isEqualTo(FIGURES.get("imposed-load").number());
-    assertThat(basis.figureFor("imposed-load", ""))
-        .isEqualTo(FIGURES.get("imposed-load").number());
+    assertThat(basis.figureFor("imposed-load", "")).isEqualTo(FIGURES.get("imposed-load").number());
     assertThat(Basis.inFigureName("Cement:sand screed")).isEqualTo("cement-sand-screed");
   }
 

@@ -148,8 +148,12 @@ class WorkedByHandTest {
   void hands_work_in_working_hours_and_what_is_done_in_one_go_waits_for_a_morning() {
     Facts hours =
         facts(
-            "hours a day", 8, "working days", "monday, tuesday, wednesday, thursday, friday",
-            "start date", "2027-03-05");
+            "hours a day",
+            8,
+            "working days",
+            "monday, tuesday, wednesday, thursday, friday",
+            "start date",
+            "2027-03-05");
     Timetable found =
         timetable(
             hours,
@@ -170,7 +174,13 @@ class WorkedByHandTest {
 
   @ParameterizedTest(name = "{0} h as {1}")
   @CsvSource({
-    "0, 0 h", "7.2, 8 h", "47, 47 h", "47.9, 48 h", "48, 2 days", "49, 2.1 days", "240, 10 days"
+    "0, 0 h",
+    "7.2, 8 h",
+    "47, 47 h",
+    "47.9, 48 h",
+    "48, 2 days",
+    "49, 2.1 days",
+    "240, 10 days"
   })
   void times_are_told_in_hours_up_to_two_days_and_then_in_tenths_of_days(
       double hours, String text) {
@@ -180,8 +190,7 @@ class WorkedByHandTest {
   // --- amounts and cost
 
   private static StackLayer layer(String id, double mm) {
-    LayerKind kind =
-        new LayerKind(id, id, id, id, 1, "none", "", "", "", false);
+    LayerKind kind = new LayerKind(id, id, id, id, 1, "none", "", "", "", false);
     return new StackLayer(kind, LayerThickness.even(mm), List.of(new Laid(RULE, kind, "")));
   }
 
@@ -204,8 +213,20 @@ class WorkedByHandTest {
   void amounts_go_by_area_depth_bed_perimeter_and_joints_with_their_waste() {
     Facts room =
         facts(
-            "area", 12.0, "perimeter", 14_000, "tile waste", 10, "longest edge", 300,
-            "shortest edge", 300, "tile thickness", 8, "tile joint", 3);
+            "area",
+            12.0,
+            "perimeter",
+            14_000,
+            "tile waste",
+            10,
+            "longest edge",
+            300,
+            "shortest edge",
+            300,
+            "tile thickness",
+            8,
+            "tile joint",
+            3);
     double mixed = 1 + figure("waste-of-mixed-products") / 100;
     double boards = 1 + figure("waste-of-boards") / 100;
     assertThat(amount(room, "timber primer", layer("board-primer", 0)).amount())
@@ -283,7 +304,8 @@ class WorkedByHandTest {
                 wait("wait-tile-bed", 24, Wait.Pace.FIXED)),
             layer("tile", 8));
     // 13.2 m2 of tiles are 14 packs of 1 m2 at 30: 420; nine begun hours at 25: 225.
-    Planner planner = planner("tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
+    Planner planner =
+        planner("tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     double share = figure("contingency") / 100;
     Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, candidate));
     assertThat(found.number("cost")).isCloseTo(645 * (1 + share), within(1e-6));
@@ -316,16 +338,19 @@ class WorkedByHandTest {
   @Test
   void what_is_within_budget_and_time_is_over_by_nothing_and_other_money_is_not_compared()
       throws Exception {
-    Planner planner = planner("tiles: {pack: 2 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
+    Planner planner =
+        planner("tiles: {pack: 2 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     Facts held = facts("area", 12.0, "ready within", 900);
     held.add(Fact.stated("budget", "budget", "", "5000 GBP", 5000));
     List<Wait> waits = List.of(wait("step-lay-tiles", 8, Wait.Pace.FIXED));
     Facts found =
         new Facts()
             .addAll(
-                planner.of(Measured.scenario(), KNOWLEDGE, candidate(held, waits, layer("tile", 8))));
+                planner.of(
+                    Measured.scenario(), KNOWLEDGE, candidate(held, waits, layer("tile", 8))));
     // 12 m2 are six packs of two: 180, and 8 hours: 200.
-    assertThat(found.number("cost")).isCloseTo(380 * (1 + figure("contingency") / 100), within(1e-6));
+    assertThat(found.number("cost"))
+        .isCloseTo(380 * (1 + figure("contingency") / 100), within(1e-6));
     assertThat(found.number("over budget")).isZero();
     assertThat(found.number("late by")).isZero();
     Facts euros = facts("area", 12.0);
@@ -343,7 +368,8 @@ class WorkedByHandTest {
     Facts unpriced =
         new Facts()
             .addAll(
-                pieces.of(Measured.scenario(), KNOWLEDGE, candidate(held, waits, layer("tile", 8))));
+                pieces.of(
+                    Measured.scenario(), KNOWLEDGE, candidate(held, waits, layer("tile", 8))));
     assertThat(unpriced.find("cost")).isNull();
     assertThat(unpriced.find("late by")).isNotNull();
     Facts noArea =
@@ -384,7 +410,8 @@ class WorkedByHandTest {
     assertThat(SetOuts.room(Measured.scenario(), new Facts())).isEmpty();
     assertThat(
             SetOuts.room(
-                Measured.scenario("room: {use: hall, outline: [[0 m, 0 m], [4 m, 0 m], [4 m, 3 m]]}"),
+                Measured.scenario(
+                    "room: {use: hall, outline: [[0 m, 0 m], [4 m, 0 m], [4 m, 3 m]]}"),
                 new Facts()))
         .isPresent();
   }
@@ -399,8 +426,18 @@ class WorkedByHandTest {
   @Test
   void tiles_are_set_out_where_pattern_sizes_joint_and_gap_are_known_and_else_it_is_said_why() {
     Object[] all = {
-      "laid pattern", "grid", "tile length", 300, "tile width", 300, "least joint", 3, "edge gap", 6,
-      "tile breakage", 10
+      "laid pattern",
+      "grid",
+      "tile length",
+      300,
+      "tile width",
+      300,
+      "least joint",
+      3,
+      "edge gap",
+      6,
+      "tile breakage",
+      10
     };
     SetOuts.Laid laid = setOut(facts(all));
     // 2988 by 1988 mm within the gaps: 300 with 3 mm joints, ten and seven rows at the least.
@@ -408,7 +445,8 @@ class WorkedByHandTest {
     assertThat(laid.whyNoTiles()).isEmpty();
     long tiles = laid.tiles().get().tiles();
     assertThat(tiles).isBetween(66L, 77L);
-    assertThat(SetOuts.toOrder(laid.tiles().get(), 10)).isEqualTo((long) Math.ceil(tiles * 1.1 - 1e-9));
+    assertThat(SetOuts.toOrder(laid.tiles().get(), 10))
+        .isEqualTo((long) Math.ceil(tiles * 1.1 - 1e-9));
     assertThat(SetOuts.toOrder(laid.tiles().get(), Double.NaN)).isEqualTo(tiles);
     Facts told = new Facts().addAll(laid.measured());
     assertThat(told.number("tiles needed")).isEqualTo(tiles);
@@ -445,10 +483,7 @@ class WorkedByHandTest {
     assertThat(setOut(facts(wide.toArray())).tiles().orElseThrow().joint()).isEqualTo(3);
     SetOuts.Laid noOutline =
         new SetOuts()
-            .of(
-                Measured.scenario(),
-                KNOWLEDGE,
-                candidate(facts(all), List.of(), layer("tile", 8)));
+            .of(Measured.scenario(), KNOWLEDGE, candidate(facts(all), List.of(), layer("tile", 8)));
     assertThat(noOutline.whyNoTiles()).isEqualTo("set-out-no-outline");
   }
 }

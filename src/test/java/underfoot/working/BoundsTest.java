@@ -157,10 +157,10 @@ class BoundsTest {
   @DisplayName("of a heated screed refuses a space below that heats the room alone")
   void warmBelow() {
     // Ro = 1/10.8; down = (Ro*10.8 + 20 - below)/1 = 21 - below: at 31.8 C all 10.8 W come from it.
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> HeatSplit.of(10.8, 20, 31.9, 0, 0, 1, 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> HeatSplit.of(10.8, 20, 31.9, 0, 0, 1, 1));
     assertThat(HeatSplit.of(10.8, 20, 31.7, 0, 0, 1, 1).upShare()).isGreaterThan(1);
-    assertThat(HeatSplit.of(10.8, 20, 20, 0, 0, 1, 1).upShare()).isCloseTo(10.8 / 11.8, within(1e-9));
+    assertThat(HeatSplit.of(10.8, 20, 20, 0, 0, 1, 1).upShare())
+        .isCloseTo(10.8 / 11.8, within(1e-9));
   }
 
   @Test
@@ -190,14 +190,16 @@ class BoundsTest {
         .isThrownBy(() -> PourVolume.of(readings, List.of(a, b, a), 5))
         .withMessageContaining("three corners");
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> PourVolume.of(readings, List.of(a, b, new PourVolume.Corner(4, 0)), 5))
+        .isThrownBy(() -> PourVolume.of(readings, List.of(a, b, new PourVolume.Corner(4, 0)), 5))
         .withMessageContaining("enclose nothing");
     assertThat(PourVolume.of(readings, List.of(a, b, c), -5).meanDepthMm()).isZero();
     // Only half of a floor that slopes by 10 mm to each side is covered at 5 mm.
     List<Reading> slope =
         List.of(
-            new Reading(0, 0, 0), new Reading(2, 0, 10), new Reading(0, 2, 0), new Reading(2, 2, 10));
+            new Reading(0, 0, 0),
+            new Reading(2, 0, 10),
+            new Reading(0, 2, 0),
+            new Reading(2, 2, 10));
     PourVolume.Values half =
         PourVolume.of(
             slope, List.of(a, b, new PourVolume.Corner(2, 2), new PourVolume.Corner(0, 2)), 5);
@@ -229,7 +231,8 @@ class BoundsTest {
   }
 
   @Test
-  @DisplayName("of a plane gives residuals that are heights less the plane, far from the origin too")
+  @DisplayName(
+      "of a plane gives residuals that are heights less the plane, far from the origin too")
   void residuals() {
     List<Reading> readings =
         List.of(

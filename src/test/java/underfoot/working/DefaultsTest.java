@@ -110,8 +110,9 @@ class DefaultsTest {
   @Test
   @DisplayName("of a plane give its height at any place")
   void planes() {
-    BestPlane.Values plane = BestPlane.of(
-        java.util.List.of(new Reading(0, 0, 1), new Reading(1, 0, 3), new Reading(0, 1, 6)));
+    BestPlane.Values plane =
+        BestPlane.of(
+            java.util.List.of(new Reading(0, 0, 1), new Reading(1, 0, 3), new Reading(0, 1, 6)));
     // 1 + 2x + 5y.
     assertThat(plane.heightAt(2, 3)).isCloseTo(20, offset(1e-9));
   }

@@ -23,8 +23,7 @@ class InputsTest {
   @Test
   @DisplayName("is told again in the unit of its key, whatever unit it was typed in")
   void shownAgain() {
-    Result cuts =
-        run("cuts", "run=300 cm", "tile=0.6 m", "joint=3 mm", "gap=0 mm");
+    Result cuts = run("cuts", "run=300 cm", "tile=0.6 m", "joint=3 mm", "gap=0 mm");
     assertThat(cuts.inputs())
         .containsEntry("run", new Measure(3, "m"))
         .containsEntry("tile", new Measure(600, "mm"));
@@ -56,8 +55,7 @@ class InputsTest {
     assertThatThrownBy(() -> run("cure-time", "hours=0 h", "reference=20 C", "temperature=20 C"))
         .hasMessageContaining("is out of range");
     assertThat(
-            run("cure-time", "hours=100000 h", "reference=20 C", "temperature=20 C")
-                .value("hours"))
+            run("cure-time", "hours=100000 h", "reference=20 C", "temperature=20 C").value("hours"))
         .isEqualTo(100_000);
   }
 
@@ -114,8 +112,7 @@ class InputsTest {
         .isZero();
     assertThat(run("straightedge-gap", "positions=300000,300100", "heights=0,0").value("gap"))
         .isZero();
-    assertThatThrownBy(
-            () -> run("straightedge-gap", "positions=-100000,100001", "heights=0,0"))
+    assertThatThrownBy(() -> run("straightedge-gap", "positions=-100000,100001", "heights=0,0"))
         .hasMessageContaining("covers more than 200 m");
   }
 }

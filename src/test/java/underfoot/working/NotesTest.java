@@ -102,14 +102,11 @@ class NotesTest {
   @DisplayName("that a surface at or below the dew point will be wet, and no other")
   void wetSurface() {
     // 20 C and 100 %: the dew point is the air's own temperature, and there is no condensation yet.
-    assertThat(
-            notes("evaporation", "surface=20 C & air=20 C & humidity=100 % & wind=5 km/h"))
+    assertThat(notes("evaporation", "surface=20 C & air=20 C & humidity=100 % & wind=5 km/h"))
         .contains("not above the dew point of 20 C: expect it to be wet");
-    assertThat(
-            notes("evaporation", "surface=20.1 C & air=20 C & humidity=100 % & wind=5 km/h"))
+    assertThat(notes("evaporation", "surface=20.1 C & air=20 C & humidity=100 % & wind=5 km/h"))
         .doesNotContain("expect it to be wet");
-    assertThat(
-            notes("evaporation", "surface=20 C & air=20 C & humidity=0 % & wind=5 km/h"))
+    assertThat(notes("evaporation", "surface=20 C & air=20 C & humidity=0 % & wind=5 km/h"))
         .doesNotContain("dew point");
   }
 }

@@ -33,7 +33,8 @@ class ShowTest {
   @Test
   @DisplayName("negative numbers within a sum in brackets, and nought without")
   void terms() {
-    assertThat(List.of(Show.term(-2), Show.term(0), Show.term(2))).containsExactly("(-2)", "0", "2");
+    assertThat(List.of(Show.term(-2), Show.term(0), Show.term(2)))
+        .containsExactly("(-2)", "0", "2");
   }
 
   @Test

@@ -105,8 +105,7 @@ class StepsTest {
         .contains("1 bay of 6 m by 5 m, 30 m2");
     assertThat(run(workings, "fall gradient=50;length=1.8 m;width=0.9 m;drain=corner").steps())
         .contains("1800 mm by 900 mm");
-    assertThat(
-            run(workings, "levelling-volume grid=1,1,1;1,1,1;dx=1 m;dy=2 m;datum=2 mm").steps())
+    assertThat(run(workings, "levelling-volume grid=1,1,1;1,1,1;dx=1 m;dy=2 m;datum=2 mm").steps())
         .contains(
             "datum 2 mm, 2 cells of 1 m by 2 m, two triangles each, cut both ways",
             "volume-a = 4 L, volume-b = 4 L");
@@ -120,8 +119,7 @@ class StepsTest {
                     "joist-span breadth=47 mm;depth=220 mm;modulus=8000 N/mm2;centres=450 mm;"
                         + "load=2 kN/m2;limit=480;shear-modulus=500 N/mm2")
                 .steps())
-        .contains(
-            "5*0.9*L^3/(384*8000*41704700) + 0.9*L/(8*5/6*500*47*220) = 1/480");
+        .contains("5*0.9*L^3/(384*8000*41704700) + 0.9*L/(8*5/6*500*47*220) = 1/480");
   }
 
   @Test
@@ -133,7 +131,8 @@ class StepsTest {
     String sumOfEight = String.join(" + ", java.util.Collections.nCopies(8, "6*1"));
     assertThat(run(workings, "cure-time history=" + eight + ";reference=20 C").steps())
         .contains(sumOfEight, "equivalent-age = 48 h", "48/48");
-    assertThat(run(workings, "cure-time history=" + eight + "," + spell + ";reference=20 C").steps())
+    assertThat(
+            run(workings, "cure-time history=" + eight + "," + spell + ";reference=20 C").steps())
         .contains(sumOfEight + " + ... (9 spells)", "equivalent-age = 54 h", "54/54");
   }
 
