@@ -120,6 +120,13 @@ class StepsTest {
                         + "load=2 kN/m2;limit=480;shear-modulus=500 N/mm2")
                 .steps())
         .contains("5*0.9*L^3/(384*8000*41704700) + 0.9*L/(8*5/6*500*47*220) = 1/480");
+    assertThat(
+            run(
+                    workings,
+                    "joist-deflection breadth=47 mm;depth=195 mm;modulus=8000 N/mm2;"
+                        + "centres=400 mm;load=1.5 kN/m2;span=4 m;shear-modulus=500 N/mm2")
+                .steps())
+        .contains("shear = w*L^2/(8*k*G*b*d), k = 5/6");
   }
 
   @Test
