@@ -212,7 +212,7 @@ final class Ask implements Callable<Integer> {
     }
     byte[] file = Workbench.content(from, around.in());
     try {
-      return new Begun(Interview.begun(Answers.of(bench.facts(), from, file)), file);
+      return new Begun(Interview.begun(Talk.unnamed(Answers.of(bench.facts(), from, file))), file);
     } catch (ScenarioFaults e) {
       throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
     }

@@ -641,6 +641,17 @@ final class Talk {
     return Texts.capital(use) + " on " + deck;
   }
 
+  /** The same without a name that an earlier talk gave; what is said now may call for another. */
+  static Answers unnamed(Answers answers) {
+    Optional<Place> named =
+        answers.places().stream()
+            .filter(place -> place.fact().key().equals("scenario"))
+            .findFirst();
+    return named.isPresent() && answers.said(named.get()).equals(Optional.of(name(answers)))
+        ? answers.without(named.get())
+        : answers;
+  }
+
   private static Optional<String> known(Answers answers, String key) {
     return answers.scenario().find(key).filter(Given::known).map(Given::text);
   }

@@ -122,9 +122,8 @@ public final class JoistCheck {
     if (facts.find("effective span") == null || facts.find("joist grade") == null) {
       return found.list();
     }
-    Fact imposed = imposed();
-    Fact total = total(imposed);
-    share(total);
+    imposed();
+    share(total());
     doubled();
     reach();
     inTime();
@@ -134,20 +133,20 @@ public final class JoistCheck {
   }
 
   /** Under the imposed load alone. */
-  private Fact imposed() {
+  private void imposed() {
     Basis basis = new Basis(figures, facts);
     double load = basis.fact("imposed load");
     Optional<Result> result = deflection(basis, load, 1);
     if (result.isEmpty() || when.equals("after")) {
-      return null;
+      return;
     }
     String how = "imposed load alone; " + Worked.how(result.get());
     found.add("joist imposed deflection", result.get().value("deflection"), "mm", how, basis);
-    return ratio("joist imposed ratio", result.get().value("ratio"), how, basis);
+    ratio("joist imposed ratio", result.get().value("ratio"), how, basis);
   }
 
   /** Under dead and imposed load together. */
-  private Fact total(Fact imposed) {
+  private Fact total() {
     Basis basis = new Basis(figures, facts);
     double dead = basis.fact("dead load " + when);
     double load = basis.fact("imposed load");
@@ -167,8 +166,8 @@ public final class JoistCheck {
         "joist deflection " + when, result.get().value("deflection"), "mm", how, basis);
   }
 
-  private Fact ratio(String name, double ratio, String how, Basis basis) {
-    return found.addAs(name, "", whole(ratio), ratio, how, basis);
+  private void ratio(String name, double ratio, String how, Basis basis) {
+    found.addAs(name, "", whole(ratio), ratio, how, basis);
   }
 
   /** The n of span/n, cut to whole numbers so that what just misses a limit does not look met. */

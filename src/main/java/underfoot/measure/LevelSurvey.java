@@ -248,15 +248,6 @@ public final class LevelSurvey {
     return surface(level, leastPourMm).map(this::fill);
   }
 
-  /**
-   * Fills the floor up to a level datum, whatever stands above it being left bare.
-   *
-   * @param datumMm height of the surface, mm
-   */
-  public Optional<Pour> fillTo(double datumMm) {
-    return plane.map(fit -> fill(new PourSurface(true, datumMm, 0, 0)));
-  }
-
   private Pour fill(PourSurface surface) {
     return pours.computeIfAbsent(surface, this::filled);
   }

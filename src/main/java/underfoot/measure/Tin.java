@@ -1,22 +1,20 @@
 package underfoot.measure;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
+import underfoot.working.Triangles;
 
 /**
  * A surface of triangles through points whose heights are known, by Delaunay. Places and heights
  * are in mm.
  */
 public final class Tin {
-  private static final GeometryFactory SHAPES = RoomShape.SHAPES;
+  /** A triangle thinner than this is none, mm. */
+  private static final double SLIVER_MM = 0.01;
 
   private final List<Coordinate> vertices;
   private final List<int[]> triangles;
@@ -35,31 +33,29 @@ public final class Tin {
    */
   public static Tin of(List<Coordinate> points) {
     List<Coordinate> vertices = merged(points);
-    Map<Coordinate, Integer> index = new HashMap<>();
-    for (int i = 0; i < vertices.size(); i++) {
-      index.put(vertices.get(i), i);
-    }
-    List<int[]> triangles = new ArrayList<>();
+    List<int[]> triangles = Triangles.of(vertices, 1);
+    triangles.removeIf(triangle -> isSliver(vertices, triangle));
     List<int[]> edges = new ArrayList<>();
-    Set<Long> seen = new LinkedHashSet<>();
-    if (vertices.size() > 2) {
-      DelaunayTriangulationBuilder builder = new DelaunayTriangulationBuilder();
-      builder.setSites(vertices);
-      Geometry parts = builder.getTriangles(SHAPES);
-      for (int i = 0; i < parts.getNumGeometries(); i++) {
-        Coordinate[] ring = parts.getGeometryN(i).getCoordinates();
-        int[] triangle = {index.get(ring[0]), index.get(ring[1]), index.get(ring[2])};
-        triangles.add(triangle);
-        for (int k = 0; k < 3; k++) {
-          int a = Math.min(triangle[k], triangle[(k + 1) % 3]);
-          int b = Math.max(triangle[k], triangle[(k + 1) % 3]);
-          if (seen.add((long) a * vertices.size() + b)) {
-            edges.add(new int[] {a, b});
-          }
+    Set<Long> seen = new HashSet<>();
+    for (int[] triangle : triangles) {
+      for (int k = 0; k < 3; k++) {
+        int a = Math.min(triangle[k], triangle[(k + 1) % 3]);
+        int b = Math.max(triangle[k], triangle[(k + 1) % 3]);
+        if (seen.add((long) a * vertices.size() + b)) {
+          edges.add(new int[] {a, b});
         }
       }
     }
     return new Tin(vertices, triangles, edges);
+  }
+
+  /** Readings along a wall that is not quite straight span slivers that hold no floor. */
+  private static boolean isSliver(List<Coordinate> vertices, int[] triangle) {
+    Coordinate a = vertices.get(triangle[0]);
+    Coordinate b = vertices.get(triangle[1]);
+    Coordinate c = vertices.get(triangle[2]);
+    double longest = Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
+    return Math.abs(cross(a, b, c.x, c.y)) < SLIVER_MM * longest;
   }
 
   private static List<Coordinate> merged(List<Coordinate> points) {

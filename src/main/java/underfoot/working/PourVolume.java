@@ -14,7 +14,6 @@ import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
@@ -74,16 +73,16 @@ public final class PourVolume {
     GeometryFactory factory = new GeometryFactory();
     Polygon room = room(factory, outline);
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
-    DelaunayTriangulationBuilder builder = new DelaunayTriangulationBuilder();
-    builder.setSites(sites(factory, readings, outline));
-    Geometry triangles = builder.getTriangles(factory);
+    List<Coordinate> sites = sites(factory, readings, outline);
     Sum sum = new Sum(datumMm);
-    for (int i = 0; i < triangles.getNumGeometries(); i++) {
-      Geometry triangle = triangles.getGeometryN(i);
+    for (int[] places : Triangles.of(sites, 1000)) {
+      Coordinate[] corners = {
+        sites.get(places[0]), sites.get(places[1]), sites.get(places[2]), sites.get(places[0])
+      };
+      Geometry triangle = factory.createPolygon(corners);
       if (!prepared.intersects(triangle)) {
         continue;
       }
-      Coordinate[] corners = triangle.getCoordinates();
       if (prepared.covers(triangle)) {
         sum.add(corners, corners);
         continue;

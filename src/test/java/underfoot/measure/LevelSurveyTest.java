@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -98,6 +99,7 @@ class LevelSurveyTest {
     return worst;
   }
 
+  @Tag("slow")
   @Test
   @DisplayName(
       "The search finds at least what laying the edge everywhere finds, in an L with a breast")
@@ -237,6 +239,7 @@ class LevelSurveyTest {
     }
   }
 
+  @Tag("slow")
   @Test
   @DisplayName("Ten thousand readings are searched in seconds, and a hollow among them is found")
   void manyReadings() {

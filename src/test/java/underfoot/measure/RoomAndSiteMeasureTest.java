@@ -236,4 +236,56 @@ class RoomAndSiteMeasureTest {
               assertThat(fact.uses()).as(fact.name()).isNotEmpty().doesNotContainNull();
             });
   }
+
+  @Test
+  @DisplayName("Timber of 14 % dries, and swells by as little less, to what its air brings it to")
+  void timber() {
+    Facts facts =
+        Measured.of(
+            Measured.scenario(
+                "site: {air temperature: 20 C, relative humidity: 65 %}",
+                "subfloor: {deck: chipboard, timber moisture: 14 %}"));
+    // Wood Handbook table: 12.0 % at 20 C and 65 %.
+    assertThat(facts.number("timber equilibrium")).isCloseTo(12.0, within(0.1));
+    double rest = facts.number("timber equilibrium");
+    assertThat(facts.number("timber drying to come")).isCloseTo(14 - rest, within(1e-6));
+    assertThat(facts.number("timber swelling to come")).isCloseTo(rest - 14, within(1e-6));
+    Facts unknown =
+        Measured.of(Measured.scenario("site: {air temperature: 20 C, relative humidity: 65 %}"));
+    assertThat(unknown.find("timber equilibrium")).isNotNull();
+    assertThat(unknown.find("timber drying to come")).isNull();
+  }
+
+  @Test
+  @DisplayName("A notch of 10 mm leaves a bed of 3.54 mm under tile, board and membrane alike")
+  void beds() {
+    Facts facts = Measured.stated(Measured.scenario());
+    for (String notch : new String[] {"trowel notch", "board notch", "membrane notch"}) {
+      facts.add(underfoot.knowledge.Fact.stated(notch, notch, "", "10 mm", 10));
+    }
+    underfoot.knowledge.Figures figures = Measured.knowledge().figures();
+    Measures.of(Measured.scenario(), new Surveys(), figures, facts);
+    double bed = 5 * Math.sin(Math.toRadians(figures.get("trowel-angle").number()));
+    double powder = figures.get("use-of-adhesive-powder").value();
+    for (String of : new String[] {"tile", "board", "membrane"}) {
+      assertThat(facts.number(of + " bed depth")).isCloseTo(bed, within(1e-6));
+      assertThat(facts.number(of + " bed powder")).isCloseTo(bed * powder, within(1e-6));
+    }
+    Facts none = Measured.of(Measured.scenario());
+    assertThat(none.find("board bed depth")).isNull();
+  }
+
+  @Test
+  @DisplayName("Measures give only what was not held, and what they give is held afterwards")
+  void onlyTheNew() {
+    underfoot.scenario.Scenario scenario =
+        Measured.scenario("site: {air temperature: 20 C, relative humidity: 65 %}");
+    Facts facts = Measured.stated(scenario);
+    underfoot.knowledge.Figures figures = Measured.knowledge().figures();
+    java.util.List<underfoot.knowledge.Fact> first =
+        Measures.of(scenario, new Surveys(), figures, facts);
+    assertThat(first).extracting(underfoot.knowledge.Fact::name).contains("dew point");
+    assertThat(facts.all()).containsAll(first);
+    assertThat(Measures.of(scenario, new Surveys(), figures, facts)).isEmpty();
+  }
 }

@@ -100,7 +100,10 @@ class WorkingsTest {
                       assertThat(result.source()).isNotBlank();
                       assertThat(result.inputs().keySet())
                           .containsExactlyInAnyOrderElementsOf(keys(working.example()).keySet());
-                      assertThat(working.purpose()).doesNotContain("\n").hasSizeLessThan(100);
+                      assertThat(working.purpose())
+                          .isNotBlank()
+                          .doesNotContain("\n")
+                          .hasSizeLessThan(100);
                     }));
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -144,6 +145,7 @@ class TileLayoutTest {
     tilesFillTheRoom(task, TileLayout.of(task).orElseThrow());
   }
 
+  @Tag("slow")
   @Test
   void rooms_of_any_shape_are_filled() {
     long seed = 20261125;
@@ -166,6 +168,7 @@ class TileLayoutTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void no_start_anywhere_is_better_in_a_room_with_square_walls() {
     long seed = 611;
@@ -217,6 +220,7 @@ class TileLayoutTest {
     return task.length() != task.width() && longSideShorter ? task.weights().across() : 0;
   }
 
+  @Tag("slow")
   @Test
   void a_fine_sweep_of_a_small_room_finds_nothing_better() {
     Polygon room =
@@ -265,6 +269,7 @@ class TileLayoutTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void in_rooms_with_walls_aslant_hardly_any_start_is_better() {
     // Where walls run aslant nothing is promised; what is left to gain must be a cut or two.
@@ -393,6 +398,7 @@ class TileLayoutTest {
                 .isEmpty());
   }
 
+  @Tag("slow")
   @Test
   void ten_thousand_tiles_are_set_out_in_seconds() {
     Polygon hall =
