@@ -29,13 +29,15 @@ import underfoot.scenario.ScenarioFaults;
 /**
  * Looks, for each condition of each rule that the rule's own near miss does not try alone, for a
  * floor on which all the others hold, and writes them to {@link NearMiss#FILE}. No part of the
- * build: {@code mvn -o test -Dtest=NearMissSearch}; {@code -Dsearch.minutes=20} is how long the
- * last part may take. What is written there already is kept, unless {@code -Dsearch.anew=true}.
+ * build: {@code mvn -o test -Dtest=NearMissSearch}. What is written there already is kept, unless
+ * {@code -Dsearch.anew=true}; {@code -Dsearch.rules=DOOR-.*} looks for these rules only, {@code
+ * -Dsearch.varied.only=true} not on the floors of all cases again, and {@code -Dsearch.minutes=20}
+ * is how long the last part may take.
  *
  * <p>Beside each rule stands a probe: the same rule without the one condition. Where the probe
  * speaks and the rule does not, the condition is what keeps the rule quiet. First the floors of all
- * cases are looked at; then the rule's own floor with one thing changed that has to do with the
- * condition: a fact it reads, a fact that a rule rests on which concludes what it reads, or all
+ * cases are looked at; then what makes the rule speak is said of every other floor; then the rule's
+ * own floor is taken with one thing changed that has to do with the condition: a fact it reads, a fact that a rule rests on which concludes what it reads, or all
  * that makes the case of such a rule fire.
  */
 class NearMissSearch {
@@ -75,7 +77,8 @@ class NearMissSearch {
     }
     int number = 0;
     for (Mutant mutant : mutants.dropped()) {
-      if (!known.contains(id(mutant) + ": " + mutant.told())) {
+      if (id(mutant).matches(System.getProperty("search.rules", ".*"))
+          && !known.contains(id(mutant) + ": " + mutant.told())) {
         open.put(id(mutant) + "~" + ++number, mutant);
       }
     }
@@ -238,6 +241,11 @@ class NearMissSearch {
     RuleCase one = byName.get(id(probe));
     Advisor forgetful = advisor;
     advisor = forgetful.remembering();
+    for (RuleCase floor : one.proposal().isEmpty() ? onEachFloor() : List.<RuleCase>of()) {
+      if (open.containsKey(name)) {
+        listen(floor, "", floor.fires(), one.fires(), false);
+      }
+    }
     int tried = 0;
     for (Map<String, String> change : changes(probe, one)) {
       if (tried++ >= MOST_CHANGES || !open.containsKey(name)) {
@@ -246,6 +254,17 @@ class NearMissSearch {
       listen(one, "", one.fires(), change, false);
     }
     advisor = forgetful;
+  }
+
+  /** A case on each floor there is. */
+  private List<RuleCase> onEachFloor() {
+    Map<String, RuleCase> byFloor = new TreeMap<>();
+    for (RuleCase one : byName.values()) {
+      if (one.proposal().isEmpty()) {
+        byFloor.putIfAbsent(one.from(), one);
+      }
+    }
+    return List.copyOf(byFloor.values());
   }
 
   /** Two changes at once, each of those that have to do with a condition still open. */
