@@ -21,15 +21,17 @@ import underfoot.reasoning.Floors;
 import underfoot.scenario.FactDefinition;
 
 /**
- * Whatever is put in, what comes out is an answer or one of our own complaints, after seconds of work. {@code
- * -Dinputs=N} puts in more of each sort, {@code -Dseed=N} others. An input that was answered badly
- * goes into {@code src/test/resources/once-answered-badly}, and is tried ever after.
+ * Whatever is put in, what comes out is an answer or one of our own complaints, after seconds of
+ * work. {@code -Dinputs=N} puts in more of each sort, {@code -Dseed=N} others. An input that was
+ * answered badly goes into {@code src/test/resources/once-answered-badly}, and is tried ever after.
  */
 class OnlyOurOwnErrorsTest {
   private static final int INPUTS = Integer.getInteger("inputs", 150);
   private static final long SEED = Long.getLong("seed", 20261125L);
 
-  /** Of the thread that asks, so that it hangs on the input and not on what else the machine does. */
+  /**
+   * Of the thread that asks, so that it hangs on the input and not on what else the machine does.
+   */
   private static final long MOST_MILLIS_OF_WORK = 20_000;
 
   private static final String FLOOR = "scenarios/utility-room-over-a-cellar-on-old-boards.yaml";

@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
+import underfoot.scenario.RuleFiles;
 
 /**
  * On the floor of its case, each rule gives the reason and concludes the things written down in
@@ -21,6 +23,8 @@ import underfoot.reasoning.RuleCasesTest.RuleCase;
  * {@code -Dreset.rule-says=true} and read the difference; {@link NearMissSearch} writes the second.
  */
 class RuleSaysTest {
+  private static final Path UNTOLD =
+      Path.of("src/test/resources/rule-conditions-no-floor-tells.yaml");
   static final Path SAYS = Path.of("src/test/resources/rule-says.txt");
 
   @Test
@@ -53,6 +57,31 @@ class RuleSaysTest {
       }
     }
     assertThat(wrong).as("rules that speak where one of their conditions does not hold").isEmpty();
+  }
+
+  /**
+   * Reasons, each with rules, each with conditions; a mended or renamed one must leave the list.
+   */
+  @Test
+  @SuppressWarnings("unchecked")
+  void what_no_floor_tells_apart_is_listed_with_why_and_is_a_condition_of_its_rule()
+      throws Exception {
+    Map<String, List<String>> conditions = new TreeMap<>();
+    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+      conditions.put(rule.note().id(), rule.when());
+    }
+    Map<String, Map<String, List<String>>> untold =
+        new YAMLMapper().readValue(UNTOLD.toFile(), Map.class);
+    Map<String, List<NearMiss>> told = NearMiss.all();
+    for (Map<String, List<String>> rules : untold.values()) {
+      rules.forEach(
+          (rule, lines) -> {
+            assertThat(conditions.getOrDefault(rule, List.of())).as(rule).containsAll(lines);
+            assertThat(told.getOrDefault(rule, List.of()))
+                .as("near misses of " + rule)
+                .noneMatch(miss -> lines.contains(miss.without()));
+          });
+    }
   }
 
   /** The changes that make a case fire, or miss. */
