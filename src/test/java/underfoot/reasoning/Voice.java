@@ -19,10 +19,13 @@ import underfoot.knowledge.Fact;
  * @param about the door, the heavy thing or the layer it spoke of; empty for the whole
  */
 record Voice(String rule, String way, String about) {
+  private static final String SOMEWHERE = "somewhere";
 
   /** Who had something to say in an answer. */
   static Set<Voice> of(Counsel counsel) {
     Set<Voice> voices = new HashSet<>();
+    // Also what others only rest on; of that it is not told apart what it is about.
+    Fired.of(counsel).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
     gather(counsel.general(), "", voices);
     gather(counsel.facts().all(), "", voices);
     Set<Object> common = new HashSet<>(counsel.facts().all());
