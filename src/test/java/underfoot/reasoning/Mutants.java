@@ -245,13 +245,11 @@ final class Mutants {
         new underfoot.plan.Planner(knowledge.prices()));
   }
 
-  /** The shipped rules with more of every pass beside them, which must not stand in their way. */
-  Advisor beside(Map<Stage, List<KiePackage>> more) throws Exception {
+  /** The shipped rules with others for some passes. */
+  Advisor advisor(Map<Stage, KieBase> others) {
     RuleBase rules = Floors.advisor().rules();
-    for (Map.Entry<Stage, List<KiePackage>> entry : more.entrySet()) {
-      KieBase base = RuleBase.fresh(entry.getKey());
-      ((InternalRuleBase) base).addPackages(entry.getValue());
-      rules = rules.with(entry.getKey(), base);
+    for (Map.Entry<Stage, KieBase> entry : others.entrySet()) {
+      rules = rules.with(entry.getKey(), entry.getValue());
     }
     return new Advisor(rules, knowledge, new underfoot.plan.Planner(knowledge.prices()));
   }

@@ -32,7 +32,7 @@ class RuleCasesTest {
   private static final Path PROPOSALS = Path.of("src/test/resources/proposals");
 
   /** Changes that begin so change the proposal; the others change the floor. */
-  private static final String OF_PROPOSAL = "proposal ";
+  static final String OF_PROPOSAL = "proposal ";
 
   /** One case as it stands in its file. */
   record RuleCase(
@@ -96,52 +96,51 @@ class RuleCasesTest {
   /** The rules that conclude anything of a case's floor, or of its proposal. */
   static Set<String> fired(Advisor advisor, RuleCase one, Map<String, String> changes)
       throws Exception {
-    Scenario scenario = Floors.read(one.from());
-    Scenario proposal =
-        one.proposal().isEmpty()
-            ? null
-            : Proposals.read(PROPOSALS.resolve(one.proposal() + ".yaml"));
-    for (Map.Entry<String, String> change : changes.entrySet()) {
-      if (change.getKey().startsWith(OF_PROPOSAL)) {
-        String key = change.getKey().substring(OF_PROPOSAL.length());
-        proposal = Floors.change(proposal, key, change.getValue());
-      } else {
-        scenario = Floors.change(scenario, change.getKey(), change.getValue());
-      }
-    }
-    if (proposal == null) {
-      return Floors.rulesOf(advisor.advise(scenario));
+    if (one.proposal().isEmpty()) {
+      return Floors.rulesOf(advisor.advise(floor(one, changes)));
     }
     Set<String> found = new TreeSet<>();
-    for (Finding finding : Proposals.examine(advisor, scenario, proposal).findings()) {
+    for (Finding finding : findings(advisor, one, changes)) {
       found.add(finding.getRule());
     }
     return found;
   }
 
+  /** Who has something to say of a case's floor, or of its proposal. */
+  static Set<Voice> heard(Advisor advisor, RuleCase one, Map<String, String> changes)
+      throws Exception {
+    return one.proposal().isEmpty()
+        ? Voice.of(advisor.advise(floor(one, changes)))
+        : Voice.of(findings(advisor, one, changes));
+  }
+
   /** What is found of a case's proposal. */
   static List<Finding> findings(Advisor advisor, RuleCase one, Map<String, String> changes)
       throws Exception {
+    return Proposals.examine(advisor, floor(one, changes), proposal(one, changes)).findings();
+  }
+
+  /** The floor of a case, changed. */
+  static Scenario floor(RuleCase one, Map<String, String> changes) throws Exception {
     Scenario scenario = Floors.read(one.from());
+    for (Map.Entry<String, String> change : changes.entrySet()) {
+      if (!change.getKey().startsWith(OF_PROPOSAL)) {
+        scenario = Floors.change(scenario, change.getKey(), change.getValue());
+      }
+    }
+    return scenario;
+  }
+
+  /** The proposal of a case that judges one, changed. */
+  static Scenario proposal(RuleCase one, Map<String, String> changes) throws Exception {
     Scenario proposal = Proposals.read(PROPOSALS.resolve(one.proposal() + ".yaml"));
     for (Map.Entry<String, String> change : changes.entrySet()) {
       if (change.getKey().startsWith(OF_PROPOSAL)) {
         String key = change.getKey().substring(OF_PROPOSAL.length());
         proposal = Floors.change(proposal, key, change.getValue());
-      } else {
-        scenario = Floors.change(scenario, change.getKey(), change.getValue());
       }
     }
-    return Proposals.examine(advisor, scenario, proposal).findings();
-  }
-
-  /** The floor of a case that judges none but the floor. */
-  static Scenario floor(RuleCase one, Map<String, String> changes) throws Exception {
-    Scenario scenario = Floors.read(one.from());
-    for (Map.Entry<String, String> change : changes.entrySet()) {
-      scenario = Floors.change(scenario, change.getKey(), change.getValue());
-    }
-    return scenario;
+    return proposal;
   }
 
   /** Every case, in the order of files and lines. */

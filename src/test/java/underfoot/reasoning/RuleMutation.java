@@ -3,17 +3,13 @@ package underfoot.reasoning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.System.Logger.Level;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.kie.api.definition.KiePackage;
 import underfoot.reasoning.Mutants.Mutant;
@@ -23,10 +19,6 @@ import underfoot.reasoning.RuleCasesTest.RuleCase;
  * Puts one thing wrong in the rules, again and again, and sees whether the tests that look at
  * advice would notice. No part of the build: {@code mvn -o test -Dtest=RuleMutation -Dmutants=300
  * -Dseed=1}. It judges by what {@link RuleCasesTest} and {@link RuleSaysTest} hold of the rule.
- *
- * <p>{@code mvn -o test -Dtest=RuleMutation#write_where_rules_stay_quiet -Dwrite.quiet=true} looks,
- * for each condition of each rule that no case tries alone, for a floor on which all others hold,
- * and writes {@code rule-stays-quiet.yaml}.
  */
 class RuleMutation {
   private static final System.Logger LOG = System.getLogger("underfoot.mutation");
@@ -41,13 +33,12 @@ class RuleMutation {
     all = all.subList(0, Math.min(all.size(), Integer.getInteger("mutants", 300)));
     Map<Mutant, KiePackage> compiled = compile(mutants, all);
     Map<String, List<RuleCase>> cases = new LinkedHashMap<>();
-    Map<String, RuleCase> byName = new LinkedHashMap<>();
+    Map<String, RuleCase> byName = NearMiss.byName();
     for (RuleCase one : RuleCasesTest.cases()) {
       cases.computeIfAbsent(one.rule(), rule -> new ArrayList<>()).add(one);
-      byName.putIfAbsent(one.rule(), one);
     }
     Map<String, String> says = RuleSaysTest.written();
-    Map<String, List<String>> quiet = RuleSaysTest.quiet();
+    Map<String, List<NearMiss>> quiet = NearMiss.all();
     Map<String, int[]> bySort = new TreeMap<>();
     List<String> survivors = new ArrayList<>();
     for (Mutant mutant : all) {
@@ -55,7 +46,7 @@ class RuleMutation {
       Advisor advisor = mutants.advisor(mutant, compiled.get(mutant));
       boolean killed =
           noticed(advisor, rule, cases.getOrDefault(rule, List.of()), says.getOrDefault(rule, ""))
-              || loud(advisor, rule, quiet.getOrDefault(rule, List.of()), byName);
+              || loud(advisor, quiet.getOrDefault(rule, List.of()), byName);
       int[] count = bySort.computeIfAbsent(mutant.sort(), sort -> new int[2]);
       count[killed ? 0 : 1]++;
       if (!killed) {
@@ -107,10 +98,10 @@ class RuleMutation {
   }
 
   private static boolean loud(
-      Advisor advisor, String rule, List<String> floors, Map<String, RuleCase> byName) {
+      Advisor advisor, List<NearMiss> misses, Map<String, RuleCase> byName) {
     try {
-      for (String floor : floors) {
-        if (RuleSaysTest.fired(advisor, floor, byName).contains(rule)) {
+      for (NearMiss miss : misses) {
+        if (miss.broken(miss.heard(advisor, byName))) {
           return true;
         }
       }
@@ -133,72 +124,5 @@ class RuleMutation {
       }
     }
     return compiled;
-  }
-
-  @Test
-  void write_where_rules_stay_quiet() throws Exception {
-    if (!Boolean.getBoolean("write.quiet")) {
-      return;
-    }
-    Mutants mutants = new Mutants();
-    Map<Stage, List<String>> texts = new EnumMap<>(Stage.class);
-    Map<String, Integer> count = new LinkedHashMap<>();
-    Set<String> wanted = new TreeSet<>();
-    for (Mutant mutant : mutants.dropped()) {
-      if (mutant.stage() == Stage.CHECK) {
-        continue;
-      }
-      String id = mutant.rule().note().id();
-      String probe = id + "~" + count.merge(id, 1, Integer::sum);
-      List<String> when = new ArrayList<>(mutant.rule().when());
-      when.remove(mutant.told());
-      texts
-          .computeIfAbsent(mutant.stage(), stage -> new ArrayList<>())
-          .add(Mutants.text(mutant.rule(), probe, "probe", when, List.of("Note find-the-base")));
-      wanted.add(probe);
-    }
-    Map<Stage, List<KiePackage>> packages = new EnumMap<>(Stage.class);
-    texts.forEach((stage, all) -> packages.put(stage, mutants.compile(stage, all)));
-    Advisor advisor = mutants.beside(packages);
-    LOG.log(Level.INFO, wanted.size() + " conditions to try alone");
-    Map<String, TreeSet<String>> found = new TreeMap<>();
-    List<RuleCase> cases = RuleCasesTest.cases();
-    Set<String> named = new TreeSet<>();
-    for (boolean own : new boolean[] {true, false}) {
-      named.clear();
-      for (RuleCase one : cases) {
-        if (!one.proposal().isEmpty() || (!named.add(one.rule()) && !own)) {
-          continue;
-        }
-        for (boolean missed : new boolean[] {true, false}) {
-          if (own && !missed) {
-            continue;
-          }
-          Set<String> fired = RuleCasesTest.fired(advisor, one, RuleSaysTest.changes(one, missed));
-          for (String probe : List.copyOf(wanted)) {
-            String rule = probe.substring(0, probe.indexOf('~'));
-            if (fired.contains(probe) && !fired.contains(rule)) {
-              if (own && rule.equals(one.rule())) {
-                wanted.remove(probe); // its own near miss tries it
-              } else if (!own) {
-                wanted.remove(probe);
-                found
-                    .computeIfAbsent(rule, r -> new TreeSet<>())
-                    .add(one.rule() + (missed ? " missed" : ""));
-              }
-            }
-          }
-        }
-      }
-    }
-    StringBuilder yaml =
-        new StringBuilder(
-            "# Floors on which a rule keeps quiet though all its conditions hold but one. Each is named by the case in\n"
-                + "# rule-cases whose floor it is; \"missed\" is the floor of the near miss. Written by RuleMutation.\n");
-    found.forEach(
-        (rule, floors) ->
-            yaml.append(rule).append(": [").append(String.join(", ", floors)).append("]\n"));
-    Files.writeString(RuleSaysTest.QUIET, yaml);
-    LOG.log(Level.INFO, "conditions without a floor: " + wanted.size() + " " + wanted);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,16 +14,18 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
+import underfoot.scenario.RuleFiles;
 
 /**
  * On the floor of its case, each rule gives the reason and concludes the things written down in
  * {@code rule-says.txt}, and keeps quiet on the floors of {@code rule-stays-quiet.yaml}, each named
  * by the case whose floor it is. When a rule is changed on purpose, write the first anew with
- * {@code -Dreset.rule-says=true} and read the difference; {@link RuleMutation} writes the second.
+ * {@code -Dreset.rule-says=true} and read the difference; {@link NearMissSearch} writes the second.
  */
 class RuleSaysTest {
+  private static final Path UNTOLD =
+      Path.of("src/test/resources/rule-conditions-no-floor-tells.yaml");
   static final Path SAYS = Path.of("src/test/resources/rule-says.txt");
-  static final Path QUIET = Path.of("src/test/resources/rule-stays-quiet.yaml");
 
   @Test
   void each_rule_gives_its_reason_and_concludes_what_is_written_down() throws Exception {
@@ -40,32 +43,45 @@ class RuleSaysTest {
 
   @Test
   void each_rule_keeps_quiet_where_only_one_of_its_conditions_fails() throws Exception {
-    Map<String, RuleCase> byName = new LinkedHashMap<>();
-    for (RuleCase one : RuleCasesTest.cases()) {
-      byName.putIfAbsent(one.rule(), one);
-    }
-    Map<String, String> wrong = new TreeMap<>();
-    Map<String, Set<String>> fired = new LinkedHashMap<>();
-    for (Map.Entry<String, List<String>> entry : quiet().entrySet()) {
-      for (String floor : entry.getValue()) {
-        if (!fired.containsKey(floor)) {
-          fired.put(floor, fired(Floors.advisor(), floor, byName));
+    Map<String, RuleCase> byName = NearMiss.byName();
+    Map<String, Set<Voice>> heard = new LinkedHashMap<>();
+    List<NearMiss> wrong = new ArrayList<>();
+    for (List<NearMiss> misses : NearMiss.all().values()) {
+      for (NearMiss miss : misses) {
+        if (!heard.containsKey(miss.place())) {
+          heard.put(miss.place(), miss.heard(Floors.advisor(), byName));
         }
-        if (fired.get(floor).contains(entry.getKey())) {
-          wrong.put(entry.getKey(), "fires on the floor of " + floor);
+        if (miss.broken(heard.get(miss.place()))) {
+          wrong.add(miss);
         }
       }
     }
-    assertThat(wrong).isEmpty();
+    assertThat(wrong).as("rules that speak where one of their conditions does not hold").isEmpty();
   }
 
-  /** The rules that fire on the floor of {@code TMB-10} or of {@code TMB-10 missed}. */
-  static Set<String> fired(Advisor advisor, String floor, Map<String, RuleCase> byName)
+  /**
+   * Reasons, each with rules, each with conditions; a mended or renamed one must leave the list.
+   */
+  @Test
+  @SuppressWarnings("unchecked")
+  void what_no_floor_tells_apart_is_listed_with_why_and_is_a_condition_of_its_rule()
       throws Exception {
-    String[] named = floor.split(" ");
-    RuleCase one = byName.get(named[0]);
-    assertThat(one).as("the case of " + named[0] + " in " + QUIET).isNotNull();
-    return RuleCasesTest.fired(advisor, one, changes(one, named.length > 1));
+    Map<String, List<String>> conditions = new TreeMap<>();
+    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+      conditions.put(rule.note().id(), rule.when());
+    }
+    Map<String, Map<String, List<String>>> untold =
+        new YAMLMapper().readValue(UNTOLD.toFile(), Map.class);
+    Map<String, List<NearMiss>> told = NearMiss.all();
+    for (Map<String, List<String>> rules : untold.values()) {
+      rules.forEach(
+          (rule, lines) -> {
+            assertThat(conditions.getOrDefault(rule, List.of())).as(rule).containsAll(lines);
+            assertThat(told.getOrDefault(rule, List.of()))
+                .as("near misses of " + rule)
+                .noneMatch(miss -> lines.contains(miss.without()));
+          });
+    }
   }
 
   /** The changes that make a case fire, or miss. */
@@ -94,11 +110,5 @@ class RuleSaysTest {
       written.put(line.substring(0, colon), line.substring(colon + 2));
     }
     return written;
-  }
-
-  /** Where each rule is to keep quiet. */
-  @SuppressWarnings("unchecked")
-  static Map<String, List<String>> quiet() {
-    return Files.exists(QUIET) ? new YAMLMapper().readValue(QUIET.toFile(), Map.class) : Map.of();
   }
 }

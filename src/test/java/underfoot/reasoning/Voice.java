@@ -1,0 +1,69 @@
+package underfoot.reasoning;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Set;
+import underfoot.buildup.Caution;
+import underfoot.buildup.Conclusion;
+import underfoot.buildup.Finding;
+import underfoot.buildup.Remedy;
+import underfoot.knowledge.Because;
+import underfoot.knowledge.Fact;
+
+/**
+ * That a rule had something to say, and of what.
+ *
+ * @param rule the rule
+ * @param way the way of building it spoke of; empty for the floor whatever is built
+ * @param about the door, the heavy thing or the layer it spoke of; empty for the whole
+ */
+record Voice(String rule, String way, String about) {
+  private static final String SOMEWHERE = "somewhere";
+
+  /** Who had something to say in an answer. */
+  static Set<Voice> of(Counsel counsel) {
+    Set<Voice> voices = new HashSet<>();
+    // Also what others only rest on; of that it is not told apart what it is about.
+    Fired.of(counsel).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
+    gather(counsel.general(), "", voices);
+    gather(counsel.facts().all(), "", voices);
+    Set<Object> common = new HashSet<>(counsel.facts().all());
+    for (Candidate candidate : counsel.candidates()) {
+      gather(candidate.concluded(), candidate.route(), voices);
+      Deque<Object> own = new ArrayDeque<>(candidate.facts().all());
+      own.removeIf(common::contains);
+      gather(own, candidate.route(), voices);
+    }
+    return voices;
+  }
+
+  /** Who had something to say of a proposal. */
+  static Set<Voice> of(Iterable<Finding> findings) {
+    Set<Voice> voices = new HashSet<>();
+    gather(findings, "", voices);
+    return voices;
+  }
+
+  private static void gather(Iterable<?> all, String way, Set<Voice> voices) {
+    for (Object one : all) {
+      Because because =
+          one instanceof Conclusion conclusion
+              ? conclusion.because()
+              : one instanceof Fact fact ? fact.because() : null;
+      if (because != null) {
+        voices.add(new Voice(because.rule().id(), way, about(one)));
+      }
+    }
+  }
+
+  private static String about(Object one) {
+    return one instanceof Fact fact
+        ? fact.about()
+        : one instanceof Caution caution
+            ? caution.about()
+            : one instanceof Remedy remedy
+                ? remedy.about()
+                : one instanceof Finding finding ? finding.about() : "";
+  }
+}
