@@ -343,6 +343,7 @@ final class PageDesk {
     if (open.isEmpty()) {
       open = interview.open(answers);
     }
+    json.writeBooleanProperty("complete", answers.complete());
     json.writeArrayPropertyStart("first");
     for (FirstThing one : FirstThing.of(interview, phrases, answers, heard.taken(), FIRST_THINGS)) {
       json.writeStartObject();

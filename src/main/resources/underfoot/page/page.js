@@ -136,7 +136,7 @@ function showAdvice(reply) {
 
 function showQuestions(reply) {
   $("busy").hidden = true;
-  ask(reply.questions);
+  ask(reply.questions, reply.complete);
   $("things").replaceChildren(...reply.first.map((one) => {
     const item = make("li", {}, one.words + " ");
     if (nodes[one.id]) item.append(make("a", { href: "#" + nodes[one.id].box.id, text: "Answer it", "aria-label": "Answer it: " + nodes[one.id].ask, onclick: (event) => { event.preventDefault(); goTo(one.id); } }));
@@ -174,9 +174,10 @@ async function showReport(reply) {
 }
 
 // --- the questions
-function ask(list) {
+function ask(list, complete) {
   const keep = new Set(list.map((one) => one.id));
-  for (const id of Object.keys(nodes)) {
+  // While an answer that must be there is not, what else matters cannot be told: then nothing goes.
+  if (complete) for (const id of Object.keys(nodes)) {
     if (!keep.has(id) && !nodes[id].box.contains(document.activeElement)) {
       nodes[id].box.remove();
       delete nodes[id];
