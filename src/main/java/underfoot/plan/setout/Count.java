@@ -255,29 +255,11 @@ final class Count {
       left = Math.min(left, left - tile.x() - tile.w());
       low = Math.min(low, low - tile.y() - tile.h());
     }
-    double ax = pattern.along()[0];
-    double ay = pattern.along()[1];
-    double bx = pattern.up()[0];
-    double by = pattern.up()[1];
-    double cell = ax * by - ay * bx;
-    double iLow = Double.MAX_VALUE;
-    double iHigh = -Double.MAX_VALUE;
-    double jLow = Double.MAX_VALUE;
-    double jHigh = -Double.MAX_VALUE;
-    for (double x : new double[] {left - ox, right - ox}) {
-      for (double y : new double[] {low - oy, high - oy}) {
-        double i = (x * by - y * bx) / cell;
-        double j = (y * ax - x * ay) / cell;
-        iLow = Math.min(iLow, i);
-        iHigh = Math.max(iHigh, i);
-        jLow = Math.min(jLow, j);
-        jHigh = Math.max(jHigh, j);
-      }
-    }
-    iFirst = (long) Math.floor(iLow) - 1;
-    jFirst = (long) Math.floor(jLow) - 1;
-    iCount = (int) ((long) Math.ceil(iHigh) + 2 - iFirst);
-    jCount = (int) ((long) Math.ceil(jHigh) + 2 - jFirst);
+    Pattern.Span span = pattern.span(left - ox, right - ox, low - oy, high - oy);
+    iFirst = (long) Math.floor(span.iLow()) - 1;
+    jFirst = (long) Math.floor(span.jLow()) - 1;
+    iCount = (int) ((long) Math.ceil(span.iHigh()) + 2 - iFirst);
+    jCount = (int) ((long) Math.ceil(span.jHigh()) + 2 - jFirst);
     int needed = Math.multiplyExact(Math.multiplyExact(iCount, jCount), tiles.length);
     if (places.length < needed) {
       places = new int[needed];

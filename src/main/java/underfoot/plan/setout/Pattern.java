@@ -133,6 +133,36 @@ public record Pattern(
         joint);
   }
 
+  /**
+   * Between which places of the repeat a box lies, in repeats along and up, not rounded.
+   *
+   * @param iLow least along
+   * @param iHigh most along
+   * @param jLow least up
+   * @param jHigh most up
+   */
+  record Span(double iLow, double iHigh, double jLow, double jHigh) {}
+
+  /** The places between which a box lies, measured from the start of the repeat, mm. */
+  Span span(double left, double right, double low, double high) {
+    double cell = along[0] * up[1] - along[1] * up[0];
+    double iLow = Double.MAX_VALUE;
+    double iHigh = -Double.MAX_VALUE;
+    double jLow = Double.MAX_VALUE;
+    double jHigh = -Double.MAX_VALUE;
+    for (double x : new double[] {left, right}) {
+      for (double y : new double[] {low, high}) {
+        double i = (x * up[1] - y * up[0]) / cell;
+        double j = (y * along[0] - x * along[1]) / cell;
+        iLow = Math.min(iLow, i);
+        iHigh = Math.max(iHigh, i);
+        jLow = Math.min(jLow, j);
+        jHigh = Math.max(jHigh, j);
+      }
+    }
+    return new Span(iLow, iHigh, jLow, jHigh);
+  }
+
   /** The area that one tile takes up with its share of the joints, mm2. */
   public double cell() {
     return Math.abs(along[0] * up[1] - along[1] * up[0]) / tiles.size();

@@ -96,28 +96,14 @@ final class TilePieces {
     double ay = pattern.along()[1];
     double bx = pattern.up()[0];
     double by = pattern.up()[1];
-    double det = ax * by - ay * bx;
-    double iLow = Double.MAX_VALUE;
-    double iHigh = -Double.MAX_VALUE;
-    double jLow = Double.MAX_VALUE;
-    double jHigh = -Double.MAX_VALUE;
     // Widened joints move tiles on, so the bounds reach back.
     double back = movement.extra(pattern) * (movement.x().length + movement.y().length);
     double[] xs = {around.getMinX() - tile.w() - back, around.getMaxX()};
     double[] ys = {around.getMinY() - tile.h() - back, around.getMaxY()};
-    for (double x : xs) {
-      for (double y : ys) {
-        double i = ((x - cx) * by - (y - cy) * bx) / det;
-        double j = ((y - cy) * ax - (x - cx) * ay) / det;
-        iLow = Math.min(iLow, i);
-        iHigh = Math.max(iHigh, i);
-        jLow = Math.min(jLow, j);
-        jHigh = Math.max(jHigh, j);
-      }
-    }
+    Pattern.Span span = pattern.span(xs[0] - cx, xs[1] - cx, ys[0] - cy, ys[1] - cy);
     List<long[]> all = new ArrayList<>();
-    for (long j = (long) Math.floor(jLow); j <= (long) Math.ceil(jHigh); j++) {
-      for (long i = (long) Math.floor(iLow); i <= (long) Math.ceil(iHigh); i++) {
+    for (long j = (long) Math.floor(span.jLow()); j <= (long) Math.ceil(span.jHigh()); j++) {
+      for (long i = (long) Math.floor(span.iLow()); i <= (long) Math.ceil(span.iHigh()); i++) {
         double x = cx + i * ax + j * bx;
         double y = cy + i * ay + j * by;
         if (x > xs[0] && x < xs[1] && y > ys[0] && y < ys[1]) {
