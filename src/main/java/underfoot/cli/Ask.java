@@ -12,7 +12,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import underfoot.buildup.Verdict;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
@@ -145,7 +144,7 @@ final class Ask implements Callable<Integer> {
 
           @Override
           public String advice() throws Complaint {
-            return report(bench, talk, phrases, columns).text();
+            return report(bench.advise(talk.answers().scenario()), phrases, columns).text();
           }
         };
     Talk.End end = talk.hold(outside);
@@ -168,15 +167,12 @@ final class Ask implements Callable<Integer> {
       out.print(still.text());
       return Exit.SCENARIO_INVALID;
     }
-    Page report = report(bench, talk, phrases, columns);
-    out.print(report.text());
+    Advice advice = bench.advise(talk.answers().scenario());
+    out.print(report(advice, phrases, columns).text());
     out.println();
     talk.tellFirst();
     keep(talk, prompt, out);
-    Verdict verdict = bench.advise(talk.answers().scenario()).verdict();
-    return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT
-        ? Exit.FINE
-        : Exit.NOT_TO_BE_BUILT;
+    return Talk.built(advice.verdict()) ? Exit.FINE : Exit.NOT_TO_BE_BUILT;
   }
 
   /** Thinks some floor through while the first questions are read, so that the next come soon. */
@@ -198,11 +194,9 @@ final class Ask implements Callable<Integer> {
     thread.start();
   }
 
-  private Page report(Workbench bench, Talk talk, Phrases phrases, IntSupplier columns)
-      throws Complaint {
-    Advice advice = bench.advise(talk.answers().scenario()).withoutFindOut();
+  private Page report(Advice advice, Phrases phrases, IntSupplier columns) {
     Page report = new Page(columns.getAsInt(), around.colour());
-    TextReport.write(advice, phrases, detail, report);
+    TextReport.write(advice.withoutFindOut(), phrases, detail, report);
     return report;
   }
 

@@ -374,7 +374,8 @@ final class Talk {
     return Next.SAME;
   }
 
-  private static boolean built(Verdict verdict) {
+  /** Whether a floor of such a verdict is built, once what is listed is put right. */
+  static boolean built(Verdict verdict) {
     return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT;
   }
 
