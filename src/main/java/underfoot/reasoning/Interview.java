@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Because;
@@ -398,9 +399,10 @@ public final class Interview {
 
     /** With the likely values, another answer or another way. */
     boolean decides(Place place) {
-      return tried.computeIfAbsent(
+      return once(
+          tried,
           "decides " + place.id(),
-          id ->
+          () ->
               any(
                   place,
                   spoken(scenario, place),
@@ -409,14 +411,15 @@ public final class Interview {
 
     /** With the likely values; what only others change is asked after those. */
     boolean soonMatter(Place place) {
-      return tried.computeIfAbsent(
+      return once(
+          tried,
           "soon " + place.id(),
-          id -> any(place, spoken(scenario, place), then -> !then.equals(now)));
+          () -> any(place, spoken(scenario, place), then -> !then.equals(now)));
     }
 
     boolean matter(Place place) {
-      return tried.computeIfAbsent(
-          place.id(), id -> any(place, values(scenario, place), then -> !then.equals(now)));
+      return once(
+          tried, place.id(), () -> any(place, values(scenario, place), then -> !then.equals(now)));
     }
 
     private boolean any(Place place, List<String> values, Predicate<Gist> test) {
@@ -429,9 +432,25 @@ public final class Interview {
     }
 
     private Optional<Gist> gist(Place place, String value) {
-      return gists.computeIfAbsent(
+      return once(
+          gists,
           place.id() + '\n' + value,
-          id -> changed(scenario, place, value).map(other -> Gist.of(quick.advise(other))));
+          () -> changed(scenario, place, value).map(other -> Gist.of(quick.advise(other))));
+    }
+
+    /**
+     * What is in the map, or else what the work brings. The map is not locked meanwhile: a floor is
+     * thought through on all cores, and two questions that each held their place in the map could
+     * wait for each other's core for ever. At worst something is worked out twice, alike.
+     */
+    private static <V> V once(Map<String, V> map, String key, Supplier<V> work) {
+      V before = map.get(key);
+      if (before != null) {
+        return before;
+      }
+      V now = work.get();
+      map.put(key, now);
+      return now;
     }
   }
 

@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.InterviewBook;
 import underfoot.scenario.Answers;
@@ -23,6 +27,8 @@ import underfoot.scenario.ScenarioFaults;
 /** Only what could change the advice is asked, and all of that. */
 class InterviewTest {
   private static final int FLOORS = Integer.getInteger("interviews", 1);
+  private static final int ASKING = 3;
+  private static final long PATIENCE = 5; // minutes; only so that a wait without end fails
   private static final FactBook BOOK = Floors.advisor().knowledge().facts();
 
   @Test
@@ -62,6 +68,30 @@ class InterviewTest {
       String who = "newcomer " + seed + " after " + asked + " questions";
       assertThat(asked).as(who).isPositive();
       assertThat(nothingChanges(interview, answers, List.of(), who)).as(who).isGreaterThan(50);
+    }
+  }
+
+  /**
+   * Several ask of one floor at once, as a page does. Each question is thought through on all
+   * cores, and a core that waits for another takes up the next question: nobody may then wait for
+   * themselves.
+   */
+  @Test
+  void those_who_ask_of_the_same_floor_at_once_are_all_answered() throws Exception {
+    Answers answers = Answers.of(BOOK, "made up", bytes(newcomer(new Random(1))));
+    Interview interview = interview();
+    ExecutorService people = Executors.newFixedThreadPool(ASKING);
+    try {
+      List<Future<List<Place>>> asked = new ArrayList<>();
+      for (int i = 0; i < ASKING; i++) {
+        asked.add(people.submit(() -> interview.likely(answers)));
+      }
+      List<Place> first = asked.get(0).get(PATIENCE, TimeUnit.MINUTES);
+      for (Future<List<Place>> one : asked) {
+        assertThat(one.get(PATIENCE, TimeUnit.MINUTES)).isEqualTo(first);
+      }
+    } finally {
+      people.shutdownNow();
     }
   }
 
