@@ -48,7 +48,7 @@ final class StackDoors {
       } else {
         unsurveyed(door, figures, facts, stack.poured(), stack.falls(), evenly, one);
       }
-      Facts known = new Facts().addAll(facts.all()).addAll(one.list());
+      Facts known = Facts.over(facts).addAll(one.list());
       trim(door, figures, known, one);
       if (stack.poured()) {
         new Wedge(door, figures, known, one).work(doorway, evened);

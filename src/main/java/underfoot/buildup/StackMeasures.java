@@ -32,7 +32,7 @@ public final class StackMeasures {
   public static List<Fact> of(
       Scenario scenario, Surveys surveys, Stack stack, int standing, Figures figures, Facts facts) {
     List<Fact> all = new ArrayList<>();
-    Facts known = new Facts().addAll(facts.all());
+    Facts known = Facts.over(facts);
     Findings first = new Findings();
     heights(stack, figures, known, first);
     weights(stack, figures, known, first);

@@ -30,7 +30,7 @@ final class StackStructure {
       how += " − " + Texts.of(gone, "") + " of deck taken up";
     }
     found.add("dead load after", before + added - gone, "kN/m2", how, basis);
-    Facts known = new Facts().addAll(facts.all()).addAll(found.list());
+    Facts known = Facts.over(facts).addAll(found.list());
     JoistCheck check = new JoistCheck(figures, known, "after");
     found.list().addAll(check.joists());
     List<JoistCheck.DeckLayer> layers = new ArrayList<>();

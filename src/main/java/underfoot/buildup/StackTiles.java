@@ -25,7 +25,7 @@ final class StackTiles {
     if (joint == null) {
       return found.list();
     }
-    Facts known = new Facts().addAll(facts.all()).addAll(found.list());
+    Facts known = Facts.over(facts).addAll(found.list());
     count(new Basis(figures, known), found);
     ends("along", "longest run", "longest edge", new Basis(figures, known), found);
     ends("across", "shortest run", "shortest edge", new Basis(figures, known), found);

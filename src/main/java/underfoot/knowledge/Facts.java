@@ -9,6 +9,21 @@ import java.util.Map;
 /** The facts held of one floor, by name and by what they are about. Of two, the later holds. */
 public final class Facts {
   private final Map<Key, Fact> byName = new LinkedHashMap<>();
+  private final Facts beneath;
+
+  /** Begins with none. */
+  public Facts() {
+    this(null);
+  }
+
+  private Facts(Facts beneath) {
+    this.beneath = beneath;
+  }
+
+  /** Begins with those of others, which stay as they are whatever is added here. */
+  public static Facts over(Facts beneath) {
+    return new Facts(beneath);
+  }
 
   /** What a fact goes by. Facts are looked up so often that a joined text would cost most of it. */
   private record Key(String name, String about) {
@@ -40,7 +55,12 @@ public final class Facts {
 
   /** The fact of that name about one thing, or null. */
   public Fact find(String name, String about) {
-    return byName.get(new Key(name, about));
+    return find(new Key(name, about));
+  }
+
+  private Fact find(Key key) {
+    Fact own = byName.get(key);
+    return own == null && beneath != null ? beneath.find(key) : own;
   }
 
   /** The fact about that thing, or failing that about the room, or null. */
@@ -68,9 +88,9 @@ public final class Facts {
 
   /** What the facts of a name are about, in order. */
   public List<String> abouts(String name) {
-    List<String> abouts = new ArrayList<>();
+    List<String> abouts = beneath == null ? new ArrayList<>() : beneath.abouts(name);
     for (Fact fact : byName.values()) {
-      if (fact.name().equals(name)) {
+      if (fact.name().equals(name) && (beneath == null || !abouts.contains(fact.about()))) {
         abouts.add(fact.about());
       }
     }
@@ -79,6 +99,18 @@ public final class Facts {
 
   /** All facts in the order they were added. */
   public Collection<Fact> all() {
-    return byName.values();
+    if (beneath == null) {
+      return byName.values();
+    }
+    Map<Key, Fact> all = new LinkedHashMap<>();
+    gather(all);
+    return all.values();
+  }
+
+  private void gather(Map<Key, Fact> all) {
+    if (beneath != null) {
+      beneath.gather(all);
+    }
+    all.putAll(byName);
   }
 }

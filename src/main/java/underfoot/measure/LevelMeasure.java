@@ -23,7 +23,7 @@ final class LevelMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     Findings found = new Findings();
-    Facts known = new Facts().addAll(facts.all());
+    Facts known = Facts.over(facts);
     Optional<LevelSurvey> survey = surveys.of(scenario);
     // Measures are asked for twice; what readings tell does not change in between.
     if (survey.isPresent() && facts.find("level difference") == null) {

@@ -22,7 +22,7 @@ final class RoomMeasure implements Measure {
     } else {
       ofStated(figures, facts, found);
     }
-    Facts known = new Facts().addAll(facts.all()).addAll(found.list());
+    Facts known = Facts.over(facts).addAll(found.list());
     bays(shape, figures, known, found);
     return found.list();
   }

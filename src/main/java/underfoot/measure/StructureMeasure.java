@@ -14,7 +14,7 @@ final class StructureMeasure implements Measure {
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     Findings found = new Findings();
     cuts(figures, facts, found);
-    Facts known = new Facts().addAll(facts.all());
+    Facts known = Facts.over(facts);
     if (known.text("base family").equals(TIMBER)) {
       found.list().addAll(JoistCheck.loads(figures, known));
       known.addAll(found.list());

@@ -155,7 +155,7 @@ public final class OpinionMaker {
   }
 
   private Wording.Filled fill(Finding one) {
-    Facts facts = new Facts().addAll(examined.facts().all());
+    Facts facts = Facts.over(examined.facts());
     // What the rule matched comes before what else is held of the same name.
     facts.addAll(one.because().premises());
     return knowledge.wording().fill(one.wording(), knowledge.figures(), facts, one.about());

@@ -1,7 +1,6 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.kie.api.definition.rule.Rule;
@@ -39,11 +38,16 @@ import underfoot.knowledge.RuleNote;
  */
 public final class Draft {
   private final Knowledge knowledge;
-  private final Map<String, RuleNote> notes = new HashMap<>();
+  private final Map<String, RuleNote> notes;
   private Match match;
 
-  Draft(Knowledge knowledge) {
+  /**
+   * @param knowledge what the sentences refer to
+   * @param notes where what a rule says of itself is kept, by its name; shared between sessions
+   */
+  Draft(Knowledge knowledge, Map<String, RuleNote> notes) {
     this.knowledge = knowledge;
+    this.notes = notes;
   }
 
   void firing(Match now) {

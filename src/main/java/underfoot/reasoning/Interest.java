@@ -2,6 +2,7 @@ package underfoot.reasoning;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.drools.base.definitions.rule.impl.RuleImpl;
@@ -18,6 +19,7 @@ import org.kie.api.definition.rule.Rule;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
+import underfoot.knowledge.Figures;
 import underfoot.knowledge.Unknown;
 
 /**
@@ -33,6 +35,10 @@ final class Interest {
   private final Map<Class<?>, Set<String>> asked = new HashMap<>();
 
   private boolean everything;
+  private volatile Seen seen;
+
+  /** Figures seen of all there are. */
+  private record Seen(Figures of, List<Figure> figures) {}
 
   private Interest() {}
 
@@ -85,6 +91,16 @@ final class Interest {
     } else {
       before.addAll(words);
     }
+  }
+
+  /** The figures that a rule of the pass might match. There are many, and always the same. */
+  List<Figure> seenOf(Figures figures) {
+    Seen now = seen;
+    if (now == null || now.of() != figures) {
+      now = new Seen(figures, figures.all().stream().filter(this::sees).toList());
+      seen = now;
+    }
+    return now.figures();
   }
 
   /** Whether a rule of the pass might match it. */

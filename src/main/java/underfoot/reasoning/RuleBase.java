@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
@@ -54,10 +55,12 @@ public final class RuleBase {
    *
    * @param rules the compiled rules
    * @param interest what they can match at all
+   * @param notes what those that fired so far say of themselves, by their names
    */
-  private record Loaded(KieBase rules, Interest interest) {
+  private record Loaded(KieBase rules, Interest interest, Map<String, RuleNote> notes) {
     static Loaded of(Stage stage, KieBase rules) {
-      return new Loaded(rules, Interest.of(rules, stage.rulePackage()));
+      Interest interest = Interest.of(rules, stage.rulePackage());
+      return new Loaded(rules, interest, new ConcurrentHashMap<>());
     }
   }
 
@@ -219,7 +222,12 @@ public final class RuleBase {
    */
   public List<Object> think(Stage stage, Knowledge knowledge, Iterable<?> given) {
     List<Object> shown = new ArrayList<>();
-    given.forEach(one -> show(stage, one, shown));
+    Interest interest = loaded(stage).interest();
+    for (Object one : given) {
+      if (interest.sees(one)) {
+        shown.add(one);
+      }
+    }
     if (recall == null) {
       return run(stage, knowledge, shown);
     }
@@ -250,16 +258,11 @@ public final class RuleBase {
     return loaded(stage).interest().sees(one);
   }
 
-  private void show(Stage stage, Object one, List<Object> shown) {
-    if (sees(stage, one)) {
-      shown.add(one);
-    }
-  }
-
   private List<Object> run(Stage stage, Knowledge knowledge, List<Object> shown) {
-    KieSession session = loaded(stage).rules().newKieSession();
+    Loaded loaded = loaded(stage);
+    KieSession session = loaded.rules().newKieSession();
     try {
-      Draft draft = new Draft(knowledge);
+      Draft draft = new Draft(knowledge, loaded.notes());
       session.setGlobal("draft", draft);
       session.addEventListener(
           new DefaultAgendaEventListener() {
@@ -269,10 +272,8 @@ public final class RuleBase {
             }
           });
       Held held = new Held();
-      knowledge.figures().all().forEach(figure -> show(stage, figure, shown));
-      for (Object one : shown) {
-        session.insert(one);
-      }
+      shown.forEach(session::insert);
+      loaded.interest().seenOf(knowledge.figures()).forEach(session::insert);
       session.addEventListener(held);
       if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
         throw new IllegalStateException(
