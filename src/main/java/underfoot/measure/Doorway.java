@@ -22,9 +22,18 @@ import underfoot.scenario.Scenario;
  *     where it opens outwards or slides
  * @param inX how far x moves for each mm into the room, square to the wall
  * @param inY how far y moves for each mm into the room
+ * @param under how high the floor stands at its highest under the closed leaf, mm
+ * @param swung how high it stands at its highest in all the leaf sweeps, mm; NaN if it is not known
  */
 public record Doorway(
-    LevelSurvey survey, Coordinate from, Coordinate to, Geometry swept, double inX, double inY) {
+    LevelSurvey survey,
+    Coordinate from,
+    Coordinate to,
+    Geometry swept,
+    double inX,
+    double inY,
+    double under,
+    double swung) {
   private static final GeometryFactory SHAPES = RoomShape.SHAPES;
 
   /**
@@ -55,30 +64,48 @@ public record Doorway(
     }
     Point a = outline.get((int) wall);
     Point b = outline.get(((int) wall + 1) % outline.size());
-    double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
-    double ux = (b.x() - a.x()) / length;
-    double uy = (b.y() - a.y()) / length;
-    Coordinate from = new Coordinate(a.x() + start * ux, a.y() + start * uy);
-    Coordinate to = new Coordinate(from.x + width * ux, from.y + width * uy);
-    // Corners may run either way round; the room lies on the side of the wall where its area is.
-    double inwards = turnsLeft(outline) ? 1 : -1;
-    double vx = -uy * inwards;
-    double vy = ux * inwards;
     Fact opens = facts.find("opens", door);
     // Where it is not said, it is taken to open into the room, which asks more of the floor.
     boolean into = opens == null || opens.text().equals("into the room");
-    Polygon floor = survey.room().get().floor();
-    Geometry swept = strip(from, to, vx, vy, IN_THE_OPENING);
-    if (into) {
-      swept =
-          swept
-              .union(quarter(from, ux, uy, vx, vy, width))
-              .union(quarter(to, -ux, -uy, vx, vy, width));
+    // Corners may run either way round; the room lies on the side of the wall where its area is.
+    return survey.doorway(new Place(a, b, turnsLeft(outline), start, width, into));
+  }
+
+  /**
+   * Where a door is.
+   *
+   * @param a the corner its wall begins at
+   * @param b the corner its wall ends at
+   * @param left whether the room lies to the left of the way from a to b
+   * @param start how far from a the opening begins, mm
+   * @param width how wide it is, mm
+   * @param into whether the leaf opens into the room
+   */
+  record Place(Point a, Point b, boolean left, double start, double width, boolean into) {
+    Optional<Doorway> in(LevelSurvey survey) {
+      double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+      double ux = (b.x() - a.x()) / length;
+      double uy = (b.y() - a.y()) / length;
+      Coordinate from = new Coordinate(a.x() + start * ux, a.y() + start * uy);
+      Coordinate to = new Coordinate(from.x + width * ux, from.y + width * uy);
+      double inwards = left ? 1 : -1;
+      double vx = -uy * inwards;
+      double vy = ux * inwards;
+      Geometry swept = strip(from, to, vx, vy, IN_THE_OPENING);
+      if (into) {
+        swept =
+            swept
+                .union(quarter(from, ux, uy, vx, vy, width))
+                .union(quarter(to, -ux, -uy, vx, vy, width));
+      }
+      Geometry within = swept.intersection(survey.room().orElseThrow().floor());
+      if (within.getArea() <= 0) {
+        return Optional.empty();
+      }
+      double under = highest(survey, from, to);
+      double swung = survey.highestWithin(within);
+      return Optional.of(new Doorway(survey, from, to, within, vx, vy, under, swung));
     }
-    Geometry within = swept.intersection(floor);
-    return within.getArea() > 0
-        ? Optional.of(new Doorway(survey, from, to, within, vx, vy))
-        : Optional.empty();
   }
 
   private static boolean turnsLeft(List<Point> outline) {
@@ -160,6 +187,10 @@ public record Doorway(
   }
 
   private double floorAt(double x, double y) {
+    return floorAt(survey, x, y);
+  }
+
+  private static double floorAt(LevelSurvey survey, double x, double y) {
     double height = survey.floor().heightAt(x, y);
     if (Double.isNaN(height)) {
       // A wall is never quite where it was measured: the nearest place known.
@@ -182,24 +213,25 @@ public record Doorway(
    * @param pour what is poured; empty where the leaf passes over the floor as it is
    */
   public double climbUnderTheLeaf(Optional<PourSurface> pour) {
-    double here = Double.NEGATIVE_INFINITY;
-    int steps = ARC;
-    for (int i = 0; i <= steps; i++) {
-      double share = (double) i / steps;
-      here =
-          Math.max(
-              here, floorAt(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)));
+    if (pour.isEmpty()) {
+      return Double.isNaN(swung) ? 0 : Math.max(under, swung) - under;
     }
-    double highest = here;
-    if (pour.isPresent()) {
-      highest = Double.NEGATIVE_INFINITY;
-      for (Coordinate corner : swept.getCoordinates()) {
-        highest = Math.max(highest, pour.get().at(corner.x, corner.y));
-      }
-    } else {
-      double floor = survey.highestWithin(swept);
-      highest = Double.isNaN(floor) ? here : Math.max(here, floor);
+    double highest = Double.NEGATIVE_INFINITY;
+    for (Coordinate corner : swept.getCoordinates()) {
+      highest = Math.max(highest, pour.get().at(corner.x, corner.y));
     }
-    return highest - here;
+    return highest - under;
+  }
+
+  /** How high the floor stands at its highest on a line. */
+  private static double highest(LevelSurvey survey, Coordinate from, Coordinate to) {
+    double highest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= ARC; i++) {
+      double share = (double) i / ARC;
+      double x = from.x + share * (to.x - from.x);
+      double y = from.y + share * (to.y - from.y);
+      highest = Math.max(highest, floorAt(survey, x, y));
+    }
+    return highest;
   }
 }

@@ -28,6 +28,7 @@ public final class LevelSurvey {
   private final Tin floor;
   private final Map<Double, Flatness> flatness = new ConcurrentHashMap<>();
   private final Map<PourSurface, Pour> pours = new ConcurrentHashMap<>();
+  private final Map<Doorway.Place, Optional<Doorway>> doorways = new ConcurrentHashMap<>();
 
   private LevelSurvey(
       List<Reading> readings,
@@ -65,6 +66,11 @@ public final class LevelSurvey {
   /** That surface carried on level to the corners of the room that lie beyond the readings. */
   public Tin floor() {
     return floor;
+  }
+
+  /** A doorway in this room, drawn once. */
+  Optional<Doorway> doorway(Doorway.Place place) {
+    return doorways.computeIfAbsent(place, one -> one.in(this));
   }
 
   /** The levels of a scenario; empty where it has fewer than two readings. */

@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 /** Numbers and words as people read them. */
 public final class Texts {
   private static final MathContext THREE_FIGURES = new MathContext(3);
+  private static final double LARGEST_WHOLE = 1e15;
   private static final double MM_PER_M = 1000;
   private static final double TENTHS = 10;
 
@@ -19,6 +20,9 @@ public final class Texts {
   public static String of(double number, String unit) {
     if (!Double.isFinite(number)) {
       return Double.isNaN(number) ? "unknown" : "without end";
+    }
+    if (number == Math.rint(number) && Math.abs(number) < LARGEST_WHOLE) {
+      return (long) number + (unit.isEmpty() ? "" : " " + unit); // much quicker
     }
     BigDecimal exact = new BigDecimal(number);
     int places = unit.equals("C") ? 1 : 2; // no thermometer on site tells more

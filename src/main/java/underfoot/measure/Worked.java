@@ -10,7 +10,8 @@ import underfoot.working.Working;
 
 /** Runs workings with numbers rather than typed text, and tells their steps in one line. */
 public final class Worked {
-  private final Map<String, String> keys = new LinkedHashMap<>();
+  private final Map<String, Object> keys = new LinkedHashMap<>();
+  private boolean unknown;
 
   private Worked() {}
 
@@ -21,7 +22,11 @@ public final class Worked {
 
   /** Gives one key. A number that is not finite stands for one that is not known. */
   public Worked key(String name, double value, String unit) {
-    keys.put(name, value + (unit.isEmpty() ? "" : " " + unit));
+    if (Double.isFinite(value)) {
+      keys.put(name, new underfoot.working.Measure(value, unit));
+    } else {
+      unknown = true;
+    }
     return this;
   }
 
@@ -35,6 +40,7 @@ public final class Worked {
   public Worked key(String name, double[] values) {
     StringBuilder list = new StringBuilder();
     for (double value : values) {
+      unknown |= !Double.isFinite(value);
       list.append(list.isEmpty() ? "" : ",").append(value);
     }
     keys.put(name, list.toString());
@@ -43,7 +49,7 @@ public final class Worked {
 
   /** Runs a working; empty where a number is unknown or beyond the range of its formula. */
   public Optional<Result> run(Working working) {
-    if (keys.values().stream().anyMatch(text -> text.startsWith("NaN"))) {
+    if (unknown) {
       return Optional.empty();
     }
     try {

@@ -137,6 +137,11 @@ public enum Dimension {
     return factors.getOrDefault(unit, 1.0);
   }
 
+  /** Whether a number in that unit is one of this kind; a pure number has the empty text for it. */
+  boolean takes(String unit) {
+    return factors.isEmpty() ? unit.isEmpty() : factors.containsKey(unit);
+  }
+
   /**
    * Reads a quantity: {@code 47 mm}, {@code 1 1/2 in}, {@code 9 ft 4 in}, {@code 1.6e6 psi}.
    *

@@ -22,10 +22,10 @@ public final class Inputs {
    * Reads and checks what was given.
    *
    * @param working the working asked for
-   * @param given key to text, as typed
+   * @param given key to text, as typed, or to a {@link Measure}
    * @throws Refused on the first fault: unknown key, missing key, wrong unit, out of range
    */
-  static Inputs read(Working working, Map<String, String> given) {
+  static Inputs read(Working working, Map<String, ?> given) {
     Map<String, Key> keys = new LinkedHashMap<>();
     working.keys().forEach(key -> keys.put(key.name(), key));
     for (String name : given.keySet()) {
@@ -35,9 +35,11 @@ public final class Inputs {
     }
     Map<String, Object> values = new LinkedHashMap<>();
     for (Key key : keys.values()) {
-      String text = given.get(key.name());
-      if (text != null) {
-        values.put(key.name(), value(key, text));
+      Object value = given.get(key.name());
+      if (value instanceof Measure measure) {
+        values.put(key.name(), measured(key, measure));
+      } else if (value != null) {
+        values.put(key.name(), value(key, value.toString()));
       }
     }
     settleAlternatives(working, keys, given);
@@ -75,7 +77,7 @@ public final class Inputs {
   }
 
   private static void settleAlternatives(
-      Working working, Map<String, Key> keys, Map<String, String> given) {
+      Working working, Map<String, Key> keys, Map<String, ?> given) {
     List<Alternative> ways = working.alternatives();
     if (ways.isEmpty()) {
       return;
@@ -128,6 +130,25 @@ public final class Inputs {
         .orElseThrow(() -> key.refuse(Show.quote(text) + " is not one of its words"));
   }
 
+  /** A number that was not typed, and need not be read. */
+  private static double measured(Key key, Measure measure) {
+    Dimension dimension = key.dimension().orElseThrow(() -> key.refuse("is not a number"));
+    String unit = measure.unit().isEmpty() && key.bare() ? key.unit() : measure.unit();
+    if (key.shape() != Key.Shape.ONE || !dimension.takes(unit)) {
+      throw key.refuse(Show.quote(measure.toString()) + " is not in a unit known here");
+    }
+    double value = measure.value() * dimension.factor(unit);
+    return within(
+        key,
+        measure.toString(),
+        value,
+        dimension,
+        key.least(),
+        key.most(),
+        key.unit(),
+        key.aboveLeast());
+  }
+
   private static double one(Key key, String text) {
     return quantity(
         key,
@@ -155,6 +176,18 @@ public final class Inputs {
     } catch (Refused refused) {
       throw key.refuse(refused.getMessage());
     }
+    return within(key, text, value, dimension, least, most, unit, open);
+  }
+
+  private static double within(
+      Key key,
+      String text,
+      double value,
+      Dimension dimension,
+      double least,
+      double most,
+      String unit,
+      boolean open) {
     double factor = dimension.factor(unit);
     boolean low = open ? value <= least * factor : value < least * factor;
     if (low || value > most * factor) {

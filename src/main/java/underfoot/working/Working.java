@@ -35,13 +35,13 @@ public interface Working {
   Result work(Inputs in);
 
   /**
-   * Works it out from typed text.
+   * Works it out from typed text or from numbers.
    *
-   * @param given key to text with its unit
+   * @param given key to text with its unit, or to a {@link Measure}
    * @return what it came to
    * @throws Refused with one line that names the key, its unit and its range
    */
-  default Result run(Map<String, String> given) {
+  default Result run(Map<String, ?> given) {
     Inputs in = Inputs.read(this, given);
     try {
       return work(in);
