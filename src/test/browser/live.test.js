@@ -19,6 +19,7 @@ let folder;
 let browser;
 let program;
 let address;
+let silent = false; // the program did not answer once: it is not waited for again and again
 
 before(async () => {
   assert.ok(existsSync(jar), 'build the program first: mvn package');
@@ -42,6 +43,16 @@ after(async () => {
 
 /** A page with nothing answered yet, and a look at it. It may neither complain nor fetch elsewhere. */
 async function opened(options, look) {
+  assert.ok(!silent, 'the program no longer answers');
+  try {
+    await lookedAt(options, look);
+  } catch (fault) {
+    silent = fault.name === 'TimeoutError';
+    throw fault;
+  }
+}
+
+async function lookedAt(options, look) {
   const context = await browser.newContext({ acceptDownloads: true, ...options });
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();

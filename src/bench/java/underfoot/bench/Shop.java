@@ -95,14 +95,17 @@ final class Shop {
   /** The same with what to find out first and the least change. */
   Advice adviceWithTrials(Scenario scenario, Planner planner) {
     Advisor advisor = advisor(planner).remembering();
-    Counsel counsel = advisor.advise(scenario);
+    Counsel counsel = advisor.begin(scenario);
     WhatIf whatIf = new WhatIf(advisor);
     Consequences consequences = planner.of(counsel, new Justifier(scenario, knowledge));
-    return AdviceMaker.make(
-        counsel,
-        whatIf.of(counsel),
-        whatIf.unsaid(counsel),
-        consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner)));
+    Advice advice =
+        AdviceMaker.make(
+            counsel,
+            whatIf.of(counsel),
+            whatIf.unsaid(counsel),
+            consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner)));
+    advisor.end();
+    return advice;
   }
 
   /** The advice as the line that {@code batch} writes. */

@@ -208,17 +208,25 @@ final class Workbench {
       Advisor advisor = trials ? once.remembering() : once;
       return thinking(
           () -> {
-            Counsel counsel = advisor.advise(scenario);
-            Consequences consequences = here.of(counsel, new Justifier(scenario, loaded));
-            WhatIf whatIf = new WhatIf(advisor);
-            return trials
-                ? AdviceMaker.make(
-                    counsel,
-                    whatIf.of(counsel),
-                    whatIf.unsaid(counsel),
-                    consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), here)))
-                : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
+            try {
+              return advice(scenario, here, advisor);
+            } finally {
+              advisor.end();
+            }
           });
+    }
+
+    private Advice advice(Scenario scenario, Planner here, Advisor advisor) {
+      Counsel counsel = advisor.begin(scenario);
+      Consequences consequences = here.of(counsel, new Justifier(scenario, loaded));
+      WhatIf whatIf = new WhatIf(advisor);
+      return trials
+          ? AdviceMaker.make(
+              counsel,
+              whatIf.of(counsel),
+              whatIf.unsaid(counsel),
+              consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), here)))
+          : AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
     }
   }
 

@@ -63,13 +63,16 @@ public final class LessonMaker {
       counsel = drawn.counsel();
       changes = drawn.changes();
     }
-    WhatIf whatIf = new WhatIf(advisor);
+    Advisor quick = advisor.remembering();
+    quick.begin(counsel.scenario());
+    WhatIf whatIf = new WhatIf(quick);
     Advice advice =
         AdviceMaker.make(
             counsel,
             whatIf.of(counsel),
             whatIf.unsaid(counsel),
             planner.of(counsel, new Justifier(counsel.scenario(), counsel.knowledge())));
+    quick.end();
     LessonSheet sheet =
         new LessonSheet(counsel, advice, book, new Random(scattered(seed.orElse(0) + 1)));
     List<Question> questions = new ArrayList<>(TraceQuestions.of(sheet, advisor));

@@ -71,6 +71,27 @@ public final class Advisor {
     return knowledge;
   }
 
+  /**
+   * Thinks the floor through whose variants come next; with a memory, so that they are quicker.
+   * Call it before any other thread asks, and {@link #end} when no more variants come.
+   */
+  public Counsel begin(Scenario floor) {
+    if (!rules.remembers()) {
+      return advise(floor);
+    }
+    rules.begin();
+    try {
+      return advise(floor);
+    } finally {
+      rules.begun();
+    }
+  }
+
+  /** Lets go of what was kept for variants. Those asked for later are still right, but slower. */
+  public void end() {
+    rules.end();
+  }
+
   /** Thinks one floor through. */
   public Counsel advise(Scenario scenario) {
     List<Object> pool = understood(scenario);

@@ -64,10 +64,11 @@ public record FloorComparison(
   public static FloorComparison of(Advisor advisor, Scenario first, Scenario second) {
     Counsel ofFirst = advisor.advise(first);
     Counsel ofSecond = advisor.advise(second);
+    Advisor quick = advisor.remembering();
+    quick.begin(first);
     Differences differences = new Differences(advisor.knowledge());
     List<Differing> facts = differing(first, second);
     List<String> clauses = differences.of(ofFirst, ofSecond);
-    Advisor quick = advisor.remembering();
     List<Tried> tried =
         facts.parallelStream()
             .map(
@@ -78,6 +79,7 @@ public record FloorComparison(
                         with(quick, second, first, fact)
                             .map(then -> differences.of(ofFirst, then))))
             .toList();
+    quick.end();
     List<Decided> decided = new ArrayList<>();
     for (String clause : clauses) {
       List<Differing> causes = new ArrayList<>();

@@ -217,7 +217,10 @@ public final class Interview {
       return before;
     }
     Trials now = new Trials(known, answers.scenario());
-    last.set(now);
+    Trials old = last.getAndSet(now);
+    if (old != null) {
+      old.quick.end();
+    }
     return now;
   }
 
@@ -297,47 +300,51 @@ public final class Interview {
     Counsel now = advisor.advise(scenario);
     Gist gist = Gist.of(now);
     Advisor quick = advisor.remembering();
+    quick.begin(scenario);
     Map<String, String> assumed = assumed(now);
     record Weighed(Hanging hanging, int[] weight) {}
     List<Place> unknown =
         inOrder(answers).stream()
             .filter(place -> isUnknown(answers, place) && !place.fact().otherwise().isEmpty())
             .toList();
-    return unknown.parallelStream()
-        .map(
-            place -> {
-              int[] weight = new int[4];
-              List<WhatIf.Otherwise> changes = new ArrayList<>();
-              for (String value : place.fact().otherwise()) {
-                Optional<Scenario> other = changed(scenario, place, value);
-                if (other.isEmpty()) {
-                  continue;
-                }
-                Counsel then = quick.advise(other.get());
-                Gist otherwise = Gist.of(then);
-                if (!otherwise.equals(gist)) {
-                  weigh(gist, otherwise, weight);
-                  List<String> said = differences.of(now, then);
-                  if (!said.isEmpty()) {
-                    changes.add(new WhatIf.Otherwise(value, WhatIf.reach(now, then), said));
+    List<Hanging> first =
+        unknown.parallelStream()
+            .map(
+                place -> {
+                  int[] weight = new int[4];
+                  List<WhatIf.Otherwise> changes = new ArrayList<>();
+                  for (String value : place.fact().otherwise()) {
+                    Optional<Scenario> other = changed(scenario, place, value);
+                    if (other.isEmpty()) {
+                      continue;
+                    }
+                    Counsel then = quick.advise(other.get());
+                    Gist otherwise = Gist.of(then);
+                    if (!otherwise.equals(gist)) {
+                      weigh(gist, otherwise, weight);
+                      List<String> said = differences.of(now, then);
+                      if (!said.isEmpty()) {
+                        changes.add(new WhatIf.Otherwise(value, WhatIf.reach(now, then), said));
+                      }
+                    }
                   }
-                }
-              }
-              if (weight[0] > 0) { // what could stop the work is as weighty as any other such
-                Arrays.fill(weight, 1, weight.length, 0);
-              }
-              String taken = assumed.getOrDefault(place.id(), "");
-              return new Weighed(new Hanging(place, taken, changes), weight);
-            })
-        .filter(one -> !one.hanging().changes().isEmpty())
-        .sorted(
-            Comparator.<Weighed>comparingInt(one -> -one.weight()[0])
-                .thenComparingInt(one -> -one.weight()[1])
-                .thenComparingInt(one -> -one.weight()[2])
-                .thenComparingInt(one -> -one.weight()[3]))
-        .limit(most)
-        .map(Weighed::hanging)
-        .toList();
+                  if (weight[0] > 0) { // what could stop the work is as weighty as any other such
+                    Arrays.fill(weight, 1, weight.length, 0);
+                  }
+                  String taken = assumed.getOrDefault(place.id(), "");
+                  return new Weighed(new Hanging(place, taken, changes), weight);
+                })
+            .filter(one -> !one.hanging().changes().isEmpty())
+            .sorted(
+                Comparator.<Weighed>comparingInt(one -> -one.weight()[0])
+                    .thenComparingInt(one -> -one.weight()[1])
+                    .thenComparingInt(one -> -one.weight()[2])
+                    .thenComparingInt(one -> -one.weight()[3]))
+            .limit(most)
+            .map(Weighed::hanging)
+            .toList();
+    quick.end();
+    return first;
   }
 
   private static boolean isUnknown(Answers answers, Place place) {
@@ -388,7 +395,7 @@ public final class Interview {
     Trials(Map<String, String> known, Scenario scenario) {
       this.known = known;
       this.scenario = scenario;
-      Counsel counsel = quick.advise(scenario);
+      Counsel counsel = quick.begin(scenario);
       this.now = Gist.of(counsel);
       this.held = counsel.factsOfChosen();
     }

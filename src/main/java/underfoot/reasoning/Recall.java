@@ -1,10 +1,13 @@
 package underfoot.reasoning;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import underfoot.knowledge.Fact;
-import underfoot.knowledge.Figure;
+import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 
 /**
@@ -14,7 +17,12 @@ import underfoot.knowledge.Unknown;
  * compare floors, not to explain one. It is meant for one floor and its variants.
  */
 final class Recall {
+  /** A way of building has sessions of its own. */
+  private static final Predicate<String> OF_A_WAY = line -> line.startsWith("build-up\t");
+
   private final Map<String, List<Object>> remembered = new ConcurrentHashMap<>();
+  private final Map<String, Sitting> open = new ConcurrentHashMap<>();
+  private volatile boolean beginning;
 
   /** What was concluded of the same things in the same pass; null if nothing is remembered. */
   List<Object> find(String key) {
@@ -25,20 +33,62 @@ final class Recall {
     remembered.put(key, List.copyOf(concluded));
   }
 
+  /** From now on until it ends, sessions stay open for the variants of the floor they are for. */
+  void begin() {
+    beginning = true;
+  }
+
+  void begun() {
+    beginning = false;
+  }
+
+  /** Ends the open sessions; what is asked for later is worked out without them. */
+  void end() {
+    open.values().forEach(Sitting::end);
+    open.clear();
+  }
+
+  /** What a pass concludes of what it is shown, in an open session if one is near enough. */
+  List<Object> work(
+      Stage stage, RuleBase.Loaded loaded, Knowledge knowledge, Map<String, Object> shown) {
+    String which = stage + shown.keySet().stream().filter(OF_A_WAY).findFirst().orElse("");
+    if (beginning) {
+      Sitting sitting = Sitting.open(stage, loaded, knowledge, shown);
+      List<Object> held = sitting.held();
+      open.put(which, sitting);
+      return held;
+    }
+    return Optional.ofNullable(open.get(which))
+        .flatMap(sitting -> sitting.with(shown))
+        .orElseGet(() -> Sitting.of(stage, loaded, knowledge, shown.values()));
+  }
+
   /** What the rules of a pass can tell apart of what they are shown. */
-  static String key(Stage stage, Iterable<Object> shown) {
-    StringBuilder key = new StringBuilder(8_000).append(stage);
+  static Map<String, Object> lines(Iterable<Object> shown) {
+    Map<String, Object> lines = new LinkedHashMap<>();
     for (Object one : shown) {
-      key.append('\n');
+      String line;
       if (one instanceof Fact fact) {
-        key.append(fact.name()).append('\t').append(fact.about()).append('\t');
-        key.append(fact.text()).append('\t').append(fact.number()).append('\t').append(fact.from());
+        line =
+            fact.name()
+                + '\t'
+                + fact.about()
+                + '\t'
+                + fact.text()
+                + '\t'
+                + fact.number()
+                + '\t'
+                + fact.from();
       } else if (one instanceof Unknown unknown) {
-        key.append('?').append(unknown.name()).append('\t').append(unknown.about());
-      } else if (!(one instanceof Figure)) {
-        key.append(one);
+        line = "?" + unknown.name() + '\t' + unknown.about();
+      } else {
+        line = one.toString();
+      }
+      String once = line;
+      for (int i = 2; lines.putIfAbsent(line, one) != null; i++) {
+        line = once + '\t' + i;
       }
     }
-    return key.toString();
+    return lines;
   }
 }

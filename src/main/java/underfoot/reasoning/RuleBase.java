@@ -23,9 +23,6 @@ import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
-import org.kie.api.event.rule.BeforeMatchFiredEvent;
-import org.kie.api.event.rule.DefaultAgendaEventListener;
-import org.kie.api.runtime.KieSession;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
 import underfoot.scenario.RuleFiles;
@@ -39,9 +36,6 @@ import underfoot.scenario.RuleFiles;
  */
 public final class RuleBase {
   private static final String MODEL_LIST = "/META-INF/kie/underfoot/underfoot/drools-model";
-  // A rule base that concludes without end is a mistake of its rules; no floor needs this many.
-  private static final int MOST_FIRINGS = 3_000;
-
   private final Map<Stage, Future<Loaded>> stages;
   private final Recall recall;
 
@@ -57,7 +51,7 @@ public final class RuleBase {
    * @param interest what they can match at all
    * @param notes what those that fired so far say of themselves, by their names
    */
-  private record Loaded(KieBase rules, Interest interest, Map<String, RuleNote> notes) {
+  record Loaded(KieBase rules, Interest interest, Map<String, RuleNote> notes) {
     static Loaded of(Stage stage, KieBase rules) {
       Interest interest = Interest.of(rules, stage.rulePackage());
       return new Loaded(rules, interest, new ConcurrentHashMap<>());
@@ -71,6 +65,26 @@ public final class RuleBase {
    */
   RuleBase remembering() {
     return new RuleBase(stages, new Recall());
+  }
+
+  /**
+   * Begins with the floor whose variants will be thought through: until {@link #begun} its sessions
+   * are left open for them. One thread may do so, before others come.
+   */
+  void begin() {
+    recall.begin();
+  }
+
+  /** The floor was thought through; variants follow. */
+  void begun() {
+    recall.begun();
+  }
+
+  /** Ends the sessions left open, if any. */
+  void end() {
+    if (recall != null) {
+      recall.end();
+    }
   }
 
   /** Whether it has a memory. */
@@ -229,12 +243,13 @@ public final class RuleBase {
       }
     }
     if (recall == null) {
-      return run(stage, knowledge, shown);
+      return Sitting.of(stage, loaded(stage), knowledge, shown);
     }
-    String key = Recall.key(stage, shown);
+    Map<String, Object> lines = Recall.lines(shown);
+    String key = stage + String.join("\n", lines.keySet());
     List<Object> known = recall.find(key);
     if (known == null) {
-      known = run(stage, knowledge, shown);
+      known = recall.work(stage, loaded(stage), knowledge, lines);
       recall.keep(key, known);
     }
     return known;
@@ -256,35 +271,5 @@ public final class RuleBase {
   /** Whether rules of a pass might match it. */
   boolean sees(Stage stage, Object one) {
     return loaded(stage).interest().sees(one);
-  }
-
-  private List<Object> run(Stage stage, Knowledge knowledge, List<Object> shown) {
-    Loaded loaded = loaded(stage);
-    KieSession session = loaded.rules().newKieSession();
-    try {
-      Draft draft = new Draft(knowledge, loaded.notes());
-      session.setGlobal("draft", draft);
-      session.addEventListener(
-          new DefaultAgendaEventListener() {
-            @Override
-            public void beforeMatchFired(BeforeMatchFiredEvent event) {
-              draft.firing(event.getMatch());
-            }
-          });
-      Held held = new Held();
-      shown.forEach(session::insert);
-      loaded.interest().seenOf(knowledge.figures()).forEach(session::insert);
-      session.addEventListener(held);
-      if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
-        throw new IllegalStateException(
-            "rules of the pass "
-                + stage.name().toLowerCase(Locale.ROOT)
-                + " feed each other without end, the last being "
-                + draft.rule());
-      }
-      return held.inOrder();
-    } finally {
-      session.dispose();
-    }
   }
 }

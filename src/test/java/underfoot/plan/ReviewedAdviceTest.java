@@ -42,7 +42,7 @@ class ReviewedAdviceTest {
       Advisor advisor =
           new Advisor(Floors.advisor().rules(), knowledge, new Planner(knowledge.prices()))
               .remembering();
-      Counsel counsel = advisor.advise(scenario);
+      Counsel counsel = advisor.begin(scenario);
       WhatIf whatIf = new WhatIf(advisor);
       return new Reasoned(
           counsel, whatIf.of(counsel), whatIf.unsaid(counsel), LeastChange.of(advisor, counsel));

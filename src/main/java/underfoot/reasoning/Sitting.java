@@ -1,0 +1,156 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.kie.api.event.rule.BeforeMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.FactHandle;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.Knowledge;
+
+/**
+ * One session of the rules of a pass. It may stay open: a variant of the floor it began with
+ * differs in a fact or two, and only those are then taken back and shown. Safe to share between
+ * threads.
+ */
+final class Sitting {
+  // A rule base that concludes without end is a mistake of its rules; no floor needs this many.
+  private static final int MOST_FIRINGS = 3_000;
+
+  /** With more than one in so many shown anew, a session of its own is no slower. */
+  private static final int FEW = 4;
+
+  private final Stage stage;
+  private final KieSession session;
+  private final Draft draft;
+  private final Held held = new Held();
+  private final Set<String> floor;
+  private final Map<String, FactHandle> shown = new LinkedHashMap<>();
+  private final Map<String, Integer> first = new HashMap<>();
+  private boolean ended;
+
+  private Sitting(Stage stage, RuleBase.Loaded loaded, Knowledge knowledge, Set<String> floor) {
+    this.stage = stage;
+    this.floor = floor;
+    this.draft = new Draft(knowledge, loaded.notes());
+    this.session = loaded.rules().newKieSession();
+    session.setGlobal("draft", draft);
+    session.addEventListener(
+        new DefaultAgendaEventListener() {
+          @Override
+          public void beforeMatchFired(BeforeMatchFiredEvent event) {
+            draft.firing(event.getMatch());
+          }
+        });
+    session.addEventListener(held);
+    held.listen(false);
+    for (Figure figure : loaded.interest().seenOf(knowledge.figures())) {
+      session.insert(figure);
+    }
+  }
+
+  /**
+   * Lets the rules of a pass conclude all they can.
+   *
+   * @param stage the pass
+   * @param loaded its rules
+   * @param knowledge what they refer to
+   * @param wanted what they are shown
+   * @return what they hold, in the order of conclusion
+   */
+  static List<Object> of(
+      Stage stage, RuleBase.Loaded loaded, Knowledge knowledge, Iterable<Object> wanted) {
+    Sitting sitting = new Sitting(stage, loaded, knowledge, Set.of());
+    try {
+      wanted.forEach(sitting.session::insert);
+      sitting.conclude();
+      return sitting.held();
+    } finally {
+      sitting.session.dispose();
+    }
+  }
+
+  /** The same, and the session stays open. Each thing is given by what rules can tell of it. */
+  static Sitting open(
+      Stage stage, RuleBase.Loaded loaded, Knowledge knowledge, Map<String, Object> wanted) {
+    Sitting sitting = new Sitting(stage, loaded, knowledge, Set.copyOf(wanted.keySet()));
+    wanted.forEach((line, one) -> sitting.shown.put(line, sitting.session.insert(one)));
+    sitting.conclude();
+    for (Object one : sitting.held()) {
+      sitting.first.put(words(one), sitting.first.size());
+    }
+    return sitting;
+  }
+
+  /** What is held, in the order of conclusion. */
+  List<Object> held() {
+    return held.inOrder();
+  }
+
+  /**
+   * Whether so little is different from what was shown at first that this session is to be asked.
+   */
+  private boolean isNear(Map<String, Object> wanted) {
+    int different = Math.abs(wanted.size() - floor.size());
+    for (String line : wanted.keySet()) {
+      different += floor.contains(line) ? 0 : 1;
+    }
+    return different * FEW <= wanted.size();
+  }
+
+  /**
+   * What the rules hold of a variant: first what they held of the floor itself, in that order, then
+   * what is new, in the order of the rules. It does not depend on the variants shown in between.
+   * Empty if the variant is too different, or the session has ended.
+   */
+  synchronized Optional<List<Object>> with(Map<String, Object> wanted) {
+    if (ended || !isNear(wanted)) {
+      return Optional.empty();
+    }
+    held.listen(false);
+    List<String> gone = new ArrayList<>(shown.keySet());
+    gone.removeAll(wanted.keySet());
+    gone.forEach(line -> session.delete(shown.remove(line)));
+    wanted.forEach((line, one) -> shown.computeIfAbsent(line, any -> session.insert(one)));
+    conclude();
+    List<Object> all = held.inOrder();
+    all.sort(
+        Comparator.<Object>comparingInt(one -> first.getOrDefault(words(one), Integer.MAX_VALUE))
+            .thenComparingInt(held::place)
+            .thenComparing(Sitting::words));
+    return Optional.of(Collections.unmodifiableList(all));
+  }
+
+  /** Ends the session; the engine itself would keep it for ever. */
+  synchronized void end() {
+    ended = true;
+    session.dispose();
+  }
+
+  /** What is concluded and by which rule; what the rule matched may be another variant's. */
+  private static String words(Object one) {
+    return one instanceof Fact fact
+        ? fact.says() + '@' + fact.about() + fact.because()
+        : one.toString();
+  }
+
+  private void conclude() {
+    held.listen(true);
+    if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+      throw new IllegalStateException(
+          "rules of the pass "
+              + stage.name().toLowerCase(java.util.Locale.ROOT)
+              + " feed each other without end, the last being "
+              + draft.rule());
+    }
+  }
+}
