@@ -10,23 +10,30 @@ import java.util.Map;
 public final class Facts {
   private final Map<Key, Fact> byName = new LinkedHashMap<>();
   private final Facts beneath;
+  private final Lookups noted;
 
   /** Begins with none. */
   public Facts() {
-    this(null);
+    this(null, null);
   }
 
-  private Facts(Facts beneath) {
+  private Facts(Facts beneath, Lookups noted) {
     this.beneath = beneath;
+    this.noted = noted;
   }
 
   /** Begins with those of others, which stay as they are whatever is added here. */
   public static Facts over(Facts beneath) {
-    return new Facts(beneath);
+    return new Facts(beneath, null);
+  }
+
+  /** The same, and what is looked up beneath is noted. */
+  public static Facts noting(Facts beneath, Lookups noted) {
+    return new Facts(beneath, noted);
   }
 
   /** What a fact goes by. Facts are looked up so often that a joined text would cost most of it. */
-  private record Key(String name, String about) {
+  record Key(String name, String about) {
     @Override
     public int hashCode() {
       return 31 * name.hashCode() + about.hashCode();
@@ -58,9 +65,16 @@ public final class Facts {
     return find(new Key(name, about));
   }
 
-  private Fact find(Key key) {
+  Fact find(Key key) {
     Fact own = byName.get(key);
-    return own == null && beneath != null ? beneath.find(key) : own;
+    if (own != null || beneath == null) {
+      return own;
+    }
+    Fact found = beneath.find(key);
+    if (noted != null) {
+      noted.note(key, found);
+    }
+    return found;
   }
 
   /** The fact about that thing, or failing that about the room, or null. */
@@ -89,6 +103,9 @@ public final class Facts {
   /** What the facts of a name are about, in order. */
   public List<String> abouts(String name) {
     List<String> abouts = beneath == null ? new ArrayList<>() : beneath.abouts(name);
+    if (noted != null) {
+      noted.noteAbouts(name, abouts);
+    }
     for (Fact fact : byName.values()) {
       if (fact.name().equals(name) && (beneath == null || !abouts.contains(fact.about()))) {
         abouts.add(fact.about());
@@ -108,6 +125,9 @@ public final class Facts {
   }
 
   private void gather(Map<Key, Fact> all) {
+    if (noted != null) {
+      noted.noteEverything();
+    }
     if (beneath != null) {
       beneath.gather(all);
     }

@@ -24,6 +24,8 @@ import underfoot.measure.Measures;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.scenario.Given;
+import underfoot.scenario.Point;
+import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.State;
 
@@ -163,8 +165,19 @@ public final class Advisor {
   }
 
   private void measure(Scenario scenario, List<Object> pool) {
-    pool.addAll(Measures.of(scenario, surveys, knowledge.figures(), new Facts().addAll(pool)));
+    pool.addAll(
+        rules.worked(
+            new Surveyed(scenario.outline(), scenario.readings()),
+            new Facts().addAll(pool),
+            facts -> Measures.of(scenario, surveys, knowledge.figures(), facts)));
   }
+
+  /** What is measured of a floor besides its facts. */
+  private record Surveyed(List<Point> outline, List<Reading> readings) {}
+
+  /** What is measured of a build-up besides the facts. */
+  private record Built(
+      String route, Stack stack, int standing, List<Point> outline, List<Reading> readings) {}
 
   private Candidate workOut(
       Scenario scenario, List<Object> pool, String route, List<Offer> offers) {
@@ -208,14 +221,14 @@ public final class Advisor {
       List<Offer> offers,
       Stack stack,
       List<Object> own) {
+    int standing = standing(best(offers));
+    Built built = new Built(route, stack, standing, scenario.outline(), scenario.readings());
     own.addAll(
-        StackMeasures.of(
-            scenario,
-            surveys,
-            stack,
-            standing(best(offers)),
-            knowledge.figures(),
-            new Facts().addAll(own)));
+        rules.worked(
+            built,
+            new Facts().addAll(own),
+            facts ->
+                StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), facts)));
     own.addAll(appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, common)));
     own.addAll(rules.think(Stage.JUDGE, knowledge, own));
     own.addAll(ranks(own));

@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Lookups;
 import underfoot.knowledge.Unknown;
 
 /**
@@ -20,8 +24,12 @@ final class Recall {
   /** A way of building has sessions of its own. */
   private static final Predicate<String> OF_A_WAY = line -> line.startsWith("build-up\t");
 
+  /** With more to compare with, working it out afresh would be quicker. */
+  private static final int MOST_COMPARED = 12;
+
   private final Map<String, List<Object>> remembered = new ConcurrentHashMap<>();
   private final Map<String, Sitting> open = new ConcurrentHashMap<>();
+  private final Map<Object, List<Known>> worked = new ConcurrentHashMap<>();
   private volatile boolean beginning;
 
   /** What was concluded of the same things in the same pass; null if nothing is remembered. */
@@ -32,6 +40,31 @@ final class Recall {
   void keep(String key, List<Object> concluded) {
     remembered.put(key, List.copyOf(concluded));
   }
+
+  /**
+   * What is worked out from facts, once for all facts in which the same would be looked up.
+   *
+   * @param task what is worked out, and from what besides
+   * @param facts the facts
+   * @param work how, from facts that note what is looked up in them
+   */
+  List<Fact> worked(Object task, Facts facts, Function<Facts, List<Fact>> work) {
+    List<Known> known = worked.computeIfAbsent(task, one -> new CopyOnWriteArrayList<>());
+    for (Known one : known) {
+      if (one.lookups().wouldFindTheSameIn(facts)) {
+        return one.found();
+      }
+    }
+    Lookups lookups = new Lookups();
+    List<Fact> found = List.copyOf(work.apply(Facts.noting(facts, lookups)));
+    if (known.size() < MOST_COMPARED) {
+      known.add(new Known(lookups, found));
+    }
+    return found;
+  }
+
+  /** What was worked out once. */
+  private record Known(Lookups lookups, List<Fact> found) {}
 
   /** From now on until it ends, sessions stay open for the variants of the floor they are for. */
   void begin() {

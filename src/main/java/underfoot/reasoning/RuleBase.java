@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import java.util.function.Function;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -23,6 +24,8 @@ import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
 import underfoot.scenario.RuleFiles;
@@ -78,6 +81,11 @@ public final class RuleBase {
   /** The floor was thought through; variants follow. */
   void begun() {
     recall.begun();
+  }
+
+  /** What is worked out from facts; with a memory, once for all facts that look the same to it. */
+  List<Fact> worked(Object task, Facts facts, Function<Facts, List<Fact>> work) {
+    return recall == null ? work.apply(facts) : recall.worked(task, facts, work);
   }
 
   /** Ends the sessions left open, if any. */
