@@ -25,6 +25,11 @@ final class Recall {
     remembered.put(key, List.copyOf(concluded));
   }
 
+  /** All that is remembered, also facts that others of the same name were held in place of. */
+  List<Object> all() {
+    return remembered.values().stream().flatMap(List::stream).toList();
+  }
+
   /** What the rules of a pass can tell apart of what they are shown. */
   static String key(Stage stage, Iterable<Object> shown) {
     StringBuilder key = new StringBuilder(8_000).append(stage);

@@ -70,6 +70,11 @@ public final class RuleBase {
     return new RuleBase(stages, new Recall());
   }
 
+  /** All that its passes concluded; empty if it has no memory. */
+  List<Object> concluded() {
+    return recall == null ? List.of() : recall.all();
+  }
+
   /** Whether it has a memory. */
   boolean remembers() {
     return recall != null;
