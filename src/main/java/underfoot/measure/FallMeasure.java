@@ -28,6 +28,7 @@ final class FallMeasure implements Measure {
     if (!basis.complete() || !facts.text("wetness").equals("soaked")) {
       return found.list();
     }
+    basis.use(facts.find("wetness"));
     Figure gentlest = figures.get(GENTLEST);
     FallLimits limits = new FallLimits(gentlest.number(), figures.get(STEEPEST).number());
     basis.use(gentlest);

@@ -41,6 +41,11 @@ final class Recall {
     remembered.put(key, List.copyOf(concluded));
   }
 
+  /** All that is remembered, also facts that others of the same name were held in place of. */
+  List<Object> all() {
+    return remembered.values().stream().flatMap(List::stream).toList();
+  }
+
   /**
    * What is worked out from facts, once for all facts in which the same would be looked up.
    *

@@ -95,6 +95,11 @@ public final class RuleBase {
     }
   }
 
+  /** All that its passes concluded; empty if it has no memory. */
+  List<Object> concluded() {
+    return recall == null ? List.of() : recall.all();
+  }
+
   /** Whether it has a memory. */
   boolean remembers() {
     return recall != null;

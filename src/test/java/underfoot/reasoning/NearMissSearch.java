@@ -242,8 +242,6 @@ class NearMissSearch {
 
   private void vary(String name, Mutant probe) throws Exception {
     RuleCase one = byName.get(id(probe));
-    Advisor forgetful = advisor;
-    advisor = forgetful.remembering();
     for (RuleCase floor : one.proposal().isEmpty() ? onEachFloor() : List.<RuleCase>of()) {
       if (open.containsKey(name)) {
         listen(floor, "", floor.fires(), one.fires(), false);
@@ -256,7 +254,6 @@ class NearMissSearch {
       }
       listen(one, "", one.fires(), change, false);
     }
-    advisor = forgetful;
   }
 
   /** A case on each floor there is. */

@@ -59,6 +59,17 @@ class RuleSaysTest {
     assertThat(wrong).as("rules that speak where one of their conditions does not hold").isEmpty();
   }
 
+  @Test
+  void each_near_miss_is_of_a_condition_of_its_rule() throws Exception {
+    Map<String, List<String>> conditions = conditions();
+    NearMiss.all()
+        .forEach(
+            (rule, misses) ->
+                assertThat(conditions.getOrDefault(rule, List.of()))
+                    .as(rule)
+                    .containsAll(misses.stream().map(NearMiss::without).toList()));
+  }
+
   /**
    * Reasons, each with rules, each with conditions; a mended or renamed one must leave the list.
    */
@@ -66,10 +77,7 @@ class RuleSaysTest {
   @SuppressWarnings("unchecked")
   void what_no_floor_tells_apart_is_listed_with_why_and_is_a_condition_of_its_rule()
       throws Exception {
-    Map<String, List<String>> conditions = new TreeMap<>();
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
-      conditions.put(rule.note().id(), rule.when());
-    }
+    Map<String, List<String>> conditions = conditions();
     Map<String, Map<String, List<String>>> untold =
         new YAMLMapper().readValue(UNTOLD.toFile(), Map.class);
     Map<String, List<NearMiss>> told = NearMiss.all();
@@ -82,6 +90,14 @@ class RuleSaysTest {
                 .noneMatch(miss -> lines.contains(miss.without()));
           });
     }
+  }
+
+  private static Map<String, List<String>> conditions() throws RuleFaults {
+    Map<String, List<String>> conditions = new TreeMap<>();
+    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+      conditions.put(rule.note().id(), rule.when());
+    }
+    return conditions;
   }
 
   /** The changes that make a case fire, or miss. */

@@ -10,6 +10,9 @@ import underfoot.buildup.Finding;
 import underfoot.buildup.Remedy;
 import underfoot.knowledge.Because;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.Knowledge;
+import underfoot.plan.Planner;
+import underfoot.scenario.Scenario;
 
 /**
  * That a rule had something to say, and of what.
@@ -21,8 +24,20 @@ import underfoot.knowledge.Fact;
 record Voice(String rule, String way, String about) {
   private static final String SOMEWHERE = "somewhere";
 
-  /** Who had something to say in an answer. */
-  static Set<Voice> of(Counsel counsel) {
+  /**
+   * Who had something to say of a floor, also where another rule's fact of the same name was held
+   * in place of its own: the rules of later passes see both, so neither may be wrong.
+   */
+  static Set<Voice> of(Advisor advisor, Scenario floor) {
+    RuleBase listening = advisor.rules().remembering();
+    Knowledge knowledge = advisor.knowledge();
+    Set<Voice> voices =
+        of(new Advisor(listening, knowledge, new Planner(knowledge.prices())).advise(floor));
+    gather(listening.concluded(), SOMEWHERE, voices);
+    return voices;
+  }
+
+  private static Set<Voice> of(Counsel counsel) {
     Set<Voice> voices = new HashSet<>();
     // Also what others only rest on; of that it is not told apart what it is about.
     Fired.of(counsel).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
