@@ -7,12 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -70,11 +73,10 @@ class BoardLayoutTest {
             task.offDeck(), task.deck().map(d -> d.pitch() / 2 - 1 - task.joint() / 2).orElse(1e9));
     assertThat(plan.offDeck()).isGreaterThanOrEqualTo(asked - 1e-6);
     cutsAreAsThePiecesAre(task, plan);
-    for (double[] screw : plan.screws()) {
-      Geometry point = SHAPES.createPoint(new Coordinate(screw[0], screw[1]));
-      assertThat(all.contains(point)).isTrue();
-      assertThat(all.getBoundary().distance(point)).isGreaterThanOrEqualTo(9);
-    }
+    // Nine millimetres from the edge of all boards together, so well within them.
+    PreparedGeometry within = PreparedGeometryFactory.prepare(all.buffer(-9));
+    assertThat(plan.screws())
+        .allMatch(screw -> within.covers(SHAPES.createPoint(new Coordinate(screw[0], screw[1]))));
   }
 
   private static double begin(BoardPlan plan, BoardPlan.Piece piece, boolean lengthwise) {
@@ -89,11 +91,10 @@ class BoardLayoutTest {
     assertThat(plan.pieces().get(0).row()).isEqualTo(1);
     for (BoardPlan.Piece a : plan.pieces()) {
       for (BoardPlan.Piece b : plan.pieces()) {
-        if (a.row() < b.row()) {
-          assertThat(end(plan, a, false) + plan.joint())
-              .isLessThanOrEqualTo(begin(plan, b, false) + 1e-6);
-        } else if (a.row() == b.row()) {
-          assertThat(begin(plan, a, false)).isLessThan(end(plan, b, false));
+        boolean above = end(plan, a, false) + plan.joint() <= begin(plan, b, false) + 1e-6;
+        boolean level = begin(plan, a, false) < end(plan, b, false);
+        if (a.row() < b.row() && !above || a.row() == b.row() && !level) {
+          Assertions.fail("rows out of order: " + a + " and " + b);
         }
       }
     }
@@ -122,8 +123,8 @@ class BoardLayoutTest {
   private static double offDeck(BoardTask task, BoardPlan plan) {
     List<Double> places = deckPlaces(task);
     double length = 0;
+    boolean upright = task.deck().map(deck -> !deck.alongX()).orElse(false);
     for (double[] line : plan.deckJoints()) {
-      boolean upright = !task.deck().orElseThrow().alongX();
       assertThat(upright ? line[0] : line[1]).isEqualTo(upright ? line[2] : line[3]);
       double at = upright ? line[0] : line[1];
       assertThat(places).anyMatch(one -> Math.abs(one - at) < 1e-6);
@@ -132,8 +133,8 @@ class BoardLayoutTest {
     double off = Double.POSITIVE_INFINITY;
     double within = 0;
     Envelope room = task.room().getEnvelopeInternal();
+    List<double[]> joints = joints(plan, upright);
     for (double place : places) {
-      boolean upright = !task.deck().orElseThrow().alongX();
       within +=
           SHAPES
               .createLineString(
@@ -147,7 +148,7 @@ class BoardLayoutTest {
                   })
               .intersection(task.room())
               .getLength();
-      for (double[] joint : joints(plan, upright)) {
+      for (double[] joint : joints) {
         off = Math.min(off, Math.min(Math.abs(joint[0] - place), Math.abs(joint[1] - place)));
       }
     }
@@ -263,7 +264,9 @@ class BoardLayoutTest {
       BoardPlan plan = BoardLayout.of(task).orElseThrow();
       boardsLieWell(task, plan);
       assertThat(plan.alongX()).as("boards lie across the floorboards").isNotEqualTo(deck.alongX());
-      sameTurnedOver(task, plan);
+      if (i % 4 == 0) {
+        sameTurnedOver(task, plan);
+      }
     }
   }
 
