@@ -68,6 +68,7 @@ class FindOutFirstTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void a_fact_that_may_stop_the_work_ranks_before_one_that_changes_a_thickness() throws Exception {
     List<FindOut> all = of(example("old-wooden-floor-of-which-little-is-known"));
@@ -81,6 +82,7 @@ class FindOutFirstTest {
     return all.stream().filter(one -> one.fact().equals(fact)).findFirst().orElseThrow();
   }
 
+  @Tag("slow")
   @Test
   void a_fact_that_is_known_is_not_asked_for() throws Exception {
     Scenario floor = example("old-wooden-floor-of-which-little-is-known");
@@ -88,6 +90,7 @@ class FindOutFirstTest {
     assertThat(of(told)).noneMatch(one -> one.fact().equals("subfloor.condition.rot"));
   }
 
+  @Tag("slow")
   @Test
   void what_makes_no_sense_on_a_floor_is_not_asked_for() throws Exception {
     assertThat(of(example("old-wooden-floor-of-which-little-is-known")))
