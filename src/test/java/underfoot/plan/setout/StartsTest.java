@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -99,14 +100,78 @@ class StartsTest {
 
   @Test
   void a_view_ends_at_the_first_wall_that_it_meets() {
-    // A column right before the door: what is seen from it is 900 mm.
-    Polygon near = Rooms.with(ROOM, 1400, 900, 1500, 900, 1500, 1000, 1400, 1000);
-    Field.Opening below = Rooms.door(near, 0, 1000, 900);
-    TileSetOut out = set(near, below);
-    // Half of 900 straight in: the nearest corner of a whole tile is wanted there.
-    double x = out.start().x();
-    double y = out.start().y();
-    assertThat(Math.hypot(x - 1450, y - 450)).isLessThan(Math.hypot(150, 150) + 1e-6);
+    // Doors opposite each other see 2 m each. A column before one of them leaves it 900 or less, so
+    // the other is the one to centre on.
+    for (double[] column : new double[][] {{1400, 900}, {2400, 1000}}) {
+      double x = column[0];
+      double y = column[1];
+      Polygon room = Rooms.with(ROOM, x, y, x + 100, y, x + 100, y + 100, x, y + 100);
+      Field.Opening below = Rooms.door(room, 0, 1000, 900);
+      Field.Opening above = Rooms.door(room, 2, 100, 900);
+      boolean beforeBelow = x < 2000;
+      for (List<Field.Opening> doors : List.of(List.of(below, above), List.of(above, below))) {
+        TileSetOut out = set(room, doors.get(0), doors.get(1));
+        String main = beforeBelow ? "door 2" : "door 0";
+        String other = beforeBelow ? "door 0" : "door 2";
+        assertThat(option(out, Way.DOOR_WHOLE, main).offCentre()).isZero();
+        assertThat(option(out, Way.DOOR_WHOLE, other).offCentre()).isPositive();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3})
+  void the_row_at_the_door_is_whole_with_joints_too(int quarters) {
+    // Ten of 300 with joints of 3 across, a tile centred on the door at 1362; up six and 182.
+    Polygon room =
+        (Polygon)
+            AffineTransformation.rotationInstance(quarters * Math.PI / 2, 700, 400)
+                .transform(Rooms.of(0, 0, 3027, 0, 3027, 2000, 0, 2000));
+    List<Field.Opening> doors = List.of(Rooms.door(room, 0, 962, 800));
+    TileSetOut out =
+        TileLayout.of(Rooms.task(room, doors, Pattern.Kind.GRID, 300, 300, 3, 0)).orElseThrow();
+    Option whole = option(out, Way.DOOR_WHOLE, "door 0");
+    assertThat(whole.whole()).isEqualTo(60);
+    assertThat(whole.cut()).isEqualTo(10);
+    assertThat(whole.least()).isCloseTo(182, within(1e-6));
+    assertThat(whole.offCentre()).isZero();
+    assertThat(whole.points()).isCloseTo(80, within(1e-9));
+    assertThat(out.tiles()).isEqualTo(70);
+  }
+
+  @Test
+  void bays_are_no_larger_than_asked() {
+    // 81 m2 in bays of at most 45 m2: two, with one joint between them.
+    TileTask plain =
+        Rooms.task(
+            Rooms.of(0, 0, 9000, 0, 9000, 9000, 0, 9000),
+            List.of(),
+            Pattern.Kind.GRID,
+            600,
+            600,
+            3,
+            8);
+    TileTask task =
+        new TileTask(
+            plain.room(),
+            plain.doors(),
+            plain.kind(),
+            600,
+            600,
+            3,
+            8,
+            false,
+            plain.weights(),
+            OptionalDouble.of(20_000),
+            OptionalDouble.of(45e6),
+            6,
+            20_000);
+    TileSetOut out = TileLayout.of(task).orElseThrow();
+    assertThat(out.movement()).hasSize(1);
+    TileSetOut.Strip strip = out.movement().get(0);
+    double at = strip.x1() == strip.x2() ? strip.x1() : strip.y1();
+    assertThat(at).as("near the middle").isBetween(4500 - 310.0, 4500 + 310.0);
+    assertThat(out.every()).isFalse();
   }
 
   @ParameterizedTest
