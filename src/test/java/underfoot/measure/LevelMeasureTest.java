@@ -171,4 +171,73 @@ class LevelMeasureTest {
     assertThat(strip("0,1000,2000", "0,-2.99,0").number("flatness gap")).isLessThan(3);
     assertThat(strip("0,1000,2000", "0,-3.01,0").number("flatness gap")).isGreaterThan(3);
   }
+
+  private static final String HOLLOW_ON_ONE_LINE =
+      "levels: {readings: [[0 mm, 0 mm, 2 mm], [1500 mm, 0 mm, -4 mm], [3000 mm, 0 mm, 2 mm]]}";
+
+  @Test
+  @DisplayName("Where the worst gap lies is told in metres, with how many lines were tried")
+  void whereTheWorstIs() {
+    Facts facts = Measured.of(Measured.scenario(HOLLOW_ON_ONE_LINE));
+    // An edge of 2 m from 500 to 2500 spans the hollow: -2 at either end, -4 in the middle.
+    assertThat(facts.number("flatness gap")).isCloseTo(4, within(0.001));
+    assertThat(facts.find("flatness gap").how())
+        .endsWith(
+            "; the worst of 1 line, from (0.00 m, 0.00 m) to (3.00 m, 0.00 m), at (1.50 m, 0.00 m)");
+    assertThat(facts.number("hump")).isZero();
+  }
+
+  @Test
+  @DisplayName("Levels are told with the readings they come from, and tilts with their plane")
+  void levelsSayWhere() {
+    Facts facts = Measured.of(grid(OUTLINE_2_BY_2, 1, 1, "0,4,8;2,6,10;4,8,12", "level"));
+    assertThat(facts.find("level difference").how())
+        .isEqualTo(
+            "highest − lowest reading: 12 mm at (2.00 m, 2.00 m) − 0 mm at (0.00 m, 0.00 m)");
+    assertThat(facts.find("highest point").text()).isEqualTo("12 mm at (2.00 m, 2.00 m)");
+    assertThat(facts.number("highest point")).isEqualTo(12);
+    // z = 4 x + 2 y.
+    assertThat(facts.find("tilt").how())
+        .startsWith("plane that fits the readings best: z = 0 + (4)*x + (2)*y mm");
+    assertThat(facts.find("pour most").how())
+        .isEqualTo("level surface at 15 mm = highest reading + 3 mm; greatest depth");
+    assertThat(facts.find("pour mean").how())
+        .isEqualTo(
+            "level surface at 15 mm = highest reading + 3 mm; volume / area of the triangles: 36 L /"
+                + " 4 m2");
+  }
+
+  @Test
+  @DisplayName("A deck is packed by what a pour would be deep, less the least of a pour")
+  void packing() {
+    Facts poured = Measured.of(grid(OUTLINE_2_BY_2, 1, 1, "0,4,8;2,6,10;4,8,12", "level"));
+    assertThat(poured.number("packing least")).isCloseTo(0, within(1e-9));
+    assertThat(poured.number("packing mean")).isCloseTo(6, within(1e-9));
+    assertThat(poured.number("packing most")).isCloseTo(12, within(1e-9));
+    assertThat(poured.find("packing most").how())
+        .isEqualTo("a pour of 15 mm less its least of 3 mm");
+  }
+
+  @Test
+  @DisplayName("Level wanted and no surface: the greater of gap and level difference is filled")
+  void theGreaterOfGapAndDifference() {
+    // On one line: 4 mm of gap, 6 mm from the highest to the lowest.
+    Facts level =
+        Measured.of(
+            Measured.scenario(HOLLOW_ON_ONE_LINE.replace("readings", "wanted: level, readings")));
+    assertThat(level.number("level difference")).isEqualTo(6);
+    assertThat(level.number("pour least")).isEqualTo(3);
+    assertThat(level.number("pour mean")).isCloseTo(6, within(1e-9));
+    assertThat(level.number("pour most")).isCloseTo(9, within(1e-9));
+    assertThat(level.find("pour most").how())
+        .isEqualTo(
+            "no surface can be spanned without readings over the floor; least + the greater of gap"
+                + " and level difference: 3 + 6");
+    Facts flat =
+        Measured.of(
+            Measured.scenario(HOLLOW_ON_ONE_LINE.replace("readings", "wanted: flat, readings")));
+    assertThat(flat.number("pour mean")).isCloseTo(5, within(1e-9));
+    assertThat(flat.number("pour most")).isCloseTo(7, within(1e-9));
+    assertThat(flat.find("pour mean").how()).endsWith("least + half gap: 3 + 4 / 2");
+  }
 }

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Survey;
 import underfoot.reasoning.Counsel;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
+import underfoot.reasoning.WhatIf.Otherwise;
+import underfoot.reasoning.WhatIf.Reach;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Scenario;
 
@@ -43,6 +47,7 @@ class FindOutFirstTest {
             "papers", "sample", "trace", "lift", "tap", "straightedge", "tape", "meters");
   }
 
+  @Tag("slow")
   @Test
   void what_is_found_out_stands_in_the_order_of_the_survey_and_is_ranked_by_what_would_change()
       throws Exception {
@@ -63,6 +68,7 @@ class FindOutFirstTest {
     }
   }
 
+  @Tag("slow")
   @Test
   void a_fact_that_may_stop_the_work_ranks_before_one_that_changes_a_thickness() throws Exception {
     List<FindOut> all = of(example("old-wooden-floor-of-which-little-is-known"));
@@ -76,6 +82,7 @@ class FindOutFirstTest {
     return all.stream().filter(one -> one.fact().equals(fact)).findFirst().orElseThrow();
   }
 
+  @Tag("slow")
   @Test
   void a_fact_that_is_known_is_not_asked_for() throws Exception {
     Scenario floor = example("old-wooden-floor-of-which-little-is-known");
@@ -83,6 +90,7 @@ class FindOutFirstTest {
     assertThat(of(told)).noneMatch(one -> one.fact().equals("subfloor.condition.rot"));
   }
 
+  @Tag("slow")
   @Test
   void what_makes_no_sense_on_a_floor_is_not_asked_for() throws Exception {
     assertThat(of(example("old-wooden-floor-of-which-little-is-known")))
@@ -100,5 +108,57 @@ class FindOutFirstTest {
         assertThat(fact.look()).as(fact.key()).isNotBlank();
       }
     }
+  }
+
+  private static FactDefinition defined(String key) {
+    return Floors.advisor().knowledge().facts().find(key).orElseThrow();
+  }
+
+  private static WhatIf.Unsaid unsaid(String key, String about, Otherwise... otherwise) {
+    return new WhatIf.Unsaid(defined(key), about, List.of(otherwise));
+  }
+
+  @Test
+  void a_verdict_counts_before_a_way_and_a_way_before_the_number_of_parts() {
+    Otherwise part = new Otherwise("10 mm", Reach.PART, List.of("a primer", "a bed", "a primer"));
+    Otherwise more =
+        new Otherwise("12 mm", Reach.PART, List.of("a primer", "a bed", "a seal", "a strip"));
+    Otherwise way = new Otherwise("yes", Reach.WAY, List.of("another way"));
+    Otherwise verdict = new Otherwise("often", Reach.VERDICT, List.of("the work stops"));
+    List<FindOut> all =
+        FindOutFirst.of(
+            Floors.advisor().knowledge(),
+            List.of(
+                new WhatIf.Assumed(null, "", "", Optional.of(defined("room.shower")), List.of(way)),
+                // Nobody can say it, or nothing hangs on it: it is not asked for.
+                new WhatIf.Assumed(null, "", "", Optional.empty(), List.of(verdict)),
+                new WhatIf.Assumed(null, "", "", Optional.of(defined("room.bath")), List.of())),
+            List.of(
+                unsaid("tile.thickness", "", part),
+                unsaid("room.doors[].external", "front door", part, verdict, way, more),
+                unsaid("subfloor.thickness", "", more)));
+    // In the order of the survey: what is asked, then what is lifted, then what is measured.
+    assertThat(all)
+        .extracting(FindOut::fact)
+        .containsExactly(
+            "room.shower",
+            "room.doors[front door].external",
+            "subfloor.thickness",
+            "tile.thickness");
+    assertThat(all).extracting(FindOut::rank).containsExactly(2, 1, 3, 4);
+    FindOut door = all.get(1);
+    assertThat(door.called())
+        .isEqualTo(defined("room.doors[].external").called() + " (front door)");
+    // What reaches farthest first, then what changes more.
+    assertThat(door.decisions().stream().map(one -> one.replaceAll(":.*", "")).toList())
+        .containsExactly("if it is often", "if it is yes", "if it is 12 mm", "if it is 10 mm");
+    FindOut shower = all.get(0);
+    assertThat(shower.called()).isEqualTo(defined("room.shower").called());
+    assertThat(shower.stage()).isEqualTo("Ask");
+    assertThat(shower.ask()).isEqualTo(defined("room.shower").ask());
+    assertThat(shower.look()).isNotBlank();
+    assertThat(shower.decisions()).containsExactly("if it is yes: another way");
+    assertThat(all.get(2).decisions())
+        .containsExactly("if it is 12 mm: a primer; a bed; a seal; a strip");
   }
 }

@@ -57,10 +57,6 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
       return new Edge(x1, y1, x2, y2, (y1 - y2) / length, (x2 - x1) / length, wall, door);
     }
 
-    Edge moved(double ax, double ay, double bx, double by) {
-      return new Edge(ax, ay, bx, by, nx, ny, wall, door);
-    }
-
     boolean alongX() {
       return Math.abs(y2 - y1) < SLIP;
     }
@@ -82,11 +78,6 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
     /** Its middle. */
     public Coordinate middle() {
       return new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
-    }
-
-    /** Its width, mm. */
-    public double width() {
-      return from.distance(to);
     }
   }
 

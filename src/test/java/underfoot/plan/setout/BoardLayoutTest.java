@@ -3,14 +3,20 @@ package underfoot.plan.setout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
@@ -59,42 +65,156 @@ class BoardLayoutTest {
     assertThat(plan.cuts().stream().mapToInt(BoardPlan.Cut::count).sum())
         .isEqualTo(plan.pieces().size());
     assertThat(plan.boards() * task.length() * task.width()).isGreaterThanOrEqualTo(area);
-    // Joints against the deck's joints, measured afresh on the pieces: an edge within the floor
-    // that runs along a joint of the deck.
-    double off = Double.POSITIVE_INFINITY;
-    for (double[] line : plan.deckJoints()) {
-      boolean upright = Math.abs(line[0] - line[2]) < 1e-6;
-      for (BoardPlan.Piece piece : plan.pieces()) {
-        double[] edges =
-            upright ? new double[] {piece.x1(), piece.x2()} : new double[] {piece.y1(), piece.y2()};
-        for (double edge : edges) {
-          // Only edges with another board beyond, not those at a wall.
-          double beyond = edge == edges[0] ? edge - task.joint() : edge + task.joint();
-          boolean joint =
-              plan.pieces().stream()
-                  .anyMatch(
-                      other ->
-                          Math.abs(
-                                      (edge == edges[0]
-                                              ? upright ? other.x2() : other.y2()
-                                              : upright ? other.x1() : other.y1())
-                                          - beyond)
-                                  < 0.01
-                              && overlap(piece, other, upright));
-          if (joint) {
-            off = Math.min(off, Math.abs(edge - (upright ? line[0] : line[1])));
-          }
-        }
-      }
-    }
+    rowsLieInOrder(plan);
+    assertThat(plan.offDeck()).isEqualTo(offDeck(task, plan), within(1e-6));
+    assertThat(plan.stagger()).isEqualTo(stagger(plan), within(1e-6));
     double asked =
         Math.min(
             task.offDeck(), task.deck().map(d -> d.pitch() / 2 - 1 - task.joint() / 2).orElse(1e9));
-    assertThat(off).isGreaterThanOrEqualTo(asked - 1e-6);
-    for (double[] screw : plan.screws()) {
-      Geometry point = SHAPES.createPoint(new Coordinate(screw[0], screw[1]));
-      assertThat(all.contains(point)).isTrue();
-      assertThat(all.getBoundary().distance(point)).isGreaterThanOrEqualTo(9);
+    assertThat(plan.offDeck()).isGreaterThanOrEqualTo(asked - 1e-6);
+    cutsAreAsThePiecesAre(task, plan);
+    // Nine millimetres from the edge of all boards together, so well within them.
+    PreparedGeometry within = PreparedGeometryFactory.prepare(all.buffer(-9));
+    assertThat(plan.screws())
+        .allMatch(screw -> within.covers(SHAPES.createPoint(new Coordinate(screw[0], screw[1]))));
+  }
+
+  private static double begin(BoardPlan plan, BoardPlan.Piece piece, boolean lengthwise) {
+    return plan.alongX() == lengthwise ? piece.x1() : piece.y1();
+  }
+
+  private static double end(BoardPlan plan, BoardPlan.Piece piece, boolean lengthwise) {
+    return plan.alongX() == lengthwise ? piece.x2() : piece.y2();
+  }
+
+  private static void rowsLieInOrder(BoardPlan plan) {
+    assertThat(plan.pieces().get(0).row()).isEqualTo(1);
+    for (BoardPlan.Piece a : plan.pieces()) {
+      for (BoardPlan.Piece b : plan.pieces()) {
+        boolean above = end(plan, a, false) + plan.joint() <= begin(plan, b, false) + 1e-6;
+        boolean level = begin(plan, a, false) < end(plan, b, false);
+        if (a.row() < b.row() && !above || a.row() == b.row() && !level) {
+          Assertions.fail("rows out of order: " + a + " and " + b);
+        }
+      }
+    }
+  }
+
+  /** Joints of the deck as they follow from what is asked: places square to their run. */
+  private static List<Double> deckPlaces(BoardTask task) {
+    List<Double> places = new ArrayList<>();
+    task.deck()
+        .ifPresent(
+            deck -> {
+              Envelope room = task.room().getEnvelopeInternal();
+              double from = deck.alongX() ? room.getMinY() : room.getMinX();
+              double to = deck.alongX() ? room.getMaxY() : room.getMaxX();
+              for (int k = 0; from + deck.first() + k * deck.pitch() < to; k++) {
+                places.add(from + deck.first() + k * deck.pitch());
+              }
+            });
+    return places;
+  }
+
+  /**
+   * The least way from an edge with another board beyond it to a joint of the deck that runs along
+   * it, measured on the pieces.
+   */
+  private static double offDeck(BoardTask task, BoardPlan plan) {
+    List<Double> places = deckPlaces(task);
+    double length = 0;
+    boolean upright = task.deck().map(deck -> !deck.alongX()).orElse(false);
+    for (double[] line : plan.deckJoints()) {
+      assertThat(upright ? line[0] : line[1]).isEqualTo(upright ? line[2] : line[3]);
+      double at = upright ? line[0] : line[1];
+      assertThat(places).anyMatch(one -> Math.abs(one - at) < 1e-6);
+      length += Math.hypot(line[2] - line[0], line[3] - line[1]);
+    }
+    double off = Double.POSITIVE_INFINITY;
+    double within = 0;
+    Envelope room = task.room().getEnvelopeInternal();
+    List<double[]> joints = joints(plan, upright);
+    for (double place : places) {
+      within +=
+          SHAPES
+              .createLineString(
+                  new Coordinate[] {
+                    upright
+                        ? new Coordinate(place, room.getMinY())
+                        : new Coordinate(room.getMinX(), place),
+                    upright
+                        ? new Coordinate(place, room.getMaxY())
+                        : new Coordinate(room.getMaxX(), place)
+                  })
+              .intersection(task.room())
+              .getLength();
+      for (double[] joint : joints) {
+        off = Math.min(off, Math.min(Math.abs(joint[0] - place), Math.abs(joint[1] - place)));
+      }
+    }
+    assertThat(length).as("joints of the deck that are drawn").isCloseTo(within, within(1e-3));
+    return off;
+  }
+
+  /** Joints between neighbouring boards across x or across y: both edges and the row. */
+  private static List<double[]> joints(BoardPlan plan, boolean upright) {
+    List<double[]> joints = new ArrayList<>();
+    for (BoardPlan.Piece a : plan.pieces()) {
+      for (BoardPlan.Piece b : plan.pieces()) {
+        double end = upright ? a.x2() : a.y2();
+        double begin = upright ? b.x1() : b.y1();
+        if (Math.abs(begin - end - plan.joint()) < 0.01 && overlap(a, b, upright)) {
+          joints.add(new double[] {end, begin, a.row()});
+        }
+      }
+    }
+    return joints;
+  }
+
+  /** The least between the joints of one row and those of the row before, less a joint. */
+  private static double stagger(BoardPlan plan) {
+    double least = Double.POSITIVE_INFINITY;
+    List<double[]> joints = joints(plan, plan.alongX());
+    for (double[] a : joints) {
+      for (double[] b : joints) {
+        if (a[2] + 1 == b[2]) {
+          least = Math.min(least, Math.abs(a[0] - b[0]) - plan.joint());
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Every piece has the letter of its size, whole ones are whole, and larger sizes come first. */
+  private static void cutsAreAsThePiecesAre(BoardTask task, BoardPlan plan) {
+    List<BoardPlan.Cut> cuts = plan.cuts();
+    for (int i = 0; i < cuts.size(); i++) {
+      BoardPlan.Cut cut = cuts.get(i);
+      assertThat(cut.mark()).isEqualTo(BoardLayout.mark(i));
+      List<BoardPlan.Piece> pieces =
+          plan.pieces().stream().filter(piece -> piece.mark().equals(cut.mark())).toList();
+      assertThat(pieces).hasSize(cut.count());
+      for (BoardPlan.Piece piece : pieces) {
+        double length = end(plan, piece, true) - begin(plan, piece, true);
+        double width = end(plan, piece, false) - begin(plan, piece, false);
+        assertThat(length).isCloseTo(cut.length(), within(1.0));
+        assertThat(width).isCloseTo(cut.width(), within(1.0));
+        boolean notched = shape(piece).getArea() < length * width - 1;
+        assertThat(piece.notched()).isEqualTo(notched);
+        assertThat(cut.notched()).isEqualTo(notched);
+        assertThat(cut.whole())
+            .isEqualTo(!notched && length > task.length() - 1 && width > task.width() - 1);
+      }
+      if (cut.notched()) {
+        assertThat(cut.count()).as("each notch is cut as the plan shows it").isEqualTo(1);
+      }
+      if (i > 0) {
+        BoardPlan.Cut larger = cuts.get(i - 1);
+        assertThat(Math.rint(cut.length())).isLessThanOrEqualTo(Math.rint(larger.length()));
+        if (Math.rint(cut.length()) == Math.rint(larger.length())) {
+          assertThat(Math.rint(cut.width())).isLessThanOrEqualTo(Math.rint(larger.width()));
+        }
+      }
     }
   }
 
@@ -102,6 +222,33 @@ class BoardLayoutTest {
     double low = upright ? Math.max(a.y1(), b.y1()) : Math.max(a.x1(), b.x1());
     double high = upright ? Math.min(a.y2(), b.y2()) : Math.min(a.x2(), b.x2());
     return high - low > 1;
+  }
+
+  /** With x and y changed about, the plan is the same with x and y changed about. */
+  private static void sameTurnedOver(BoardTask task, BoardPlan plan) {
+    AffineTransformation over = new AffineTransformation(0, 1, 0, 1, 0, 0);
+    BoardTask.Deck deck = task.deck().orElseThrow();
+    List<Field.Opening> doors =
+        task.doors().stream()
+            .map(d -> new Field.Opening(d.name(), d.wall(), swapped(d.from()), swapped(d.to())))
+            .toList();
+    BoardTask swapped =
+        task(
+            (Polygon) over.transform(task.room()),
+            doors,
+            Optional.of(
+                new BoardTask.Deck(
+                    !deck.alongX(), deck.first(), deck.width(), deck.pitch(), deck.narrow())));
+    BoardPlan other = BoardLayout.of(swapped).orElseThrow();
+    assertThat(other.boards()).isEqualTo(plan.boards());
+    assertThat(other.atDoors()).isEqualTo(plan.atDoors());
+    assertThat(other.cuts()).hasSameSizeAs(plan.cuts());
+    assertThat(other.screws()).hasSameSizeAs(plan.screws());
+    assertThat(other.offDeck()).isEqualTo(plan.offDeck(), within(1e-6));
+  }
+
+  private static Coordinate swapped(Coordinate c) {
+    return new Coordinate(c.y, c.x);
   }
 
   @Test
@@ -117,6 +264,9 @@ class BoardLayoutTest {
       BoardPlan plan = BoardLayout.of(task).orElseThrow();
       boardsLieWell(task, plan);
       assertThat(plan.alongX()).as("boards lie across the floorboards").isNotEqualTo(deck.alongX());
+      if (i % 4 == 0) {
+        sameTurnedOver(task, plan);
+      }
     }
   }
 
@@ -181,5 +331,109 @@ class BoardLayoutTest {
     assertThat(
             Packing.boards(List.of(new double[] {600, 800}, new double[] {598, 800}), 1200, 800, 3))
         .isEqualTo(2);
+  }
+
+  /** Boards lie along x, over a deck that has no joint within the room. */
+  private static BoardPlan alongX(Polygon room, Field.Opening... doors) {
+    BoardTask.Deck none = new BoardTask.Deck(false, 90_000, 150, 90_000, true);
+    BoardTask task = task(room, List.of(doors), Optional.of(none));
+    BoardPlan plan = BoardLayout.of(task).orElseThrow();
+    boardsLieWell(task, plan);
+    return plan;
+  }
+
+  @Test
+  void joints_that_a_doorway_cannot_be_spared_are_counted() {
+    // Field from 10 to 4990: five boards. First and last are 1368 together, so only one of the four
+    // joints can be kept out of an opening from 500 to 4500.
+    Polygon one = Rooms.of(0, 0, 5000, 0, 5000, 780, 0, 780);
+    assertThat(alongX(one, Rooms.door(one, 0, 500, 4000)).atDoors()).isEqualTo(3);
+    assertThat(alongX(one, Rooms.door(one, 2, 500, 4000)).atDoors()).isEqualTo(3);
+    assertThat(alongX(one).atDoors()).isZero();
+    // Of two rows only the one at the doorway counts.
+    Polygon two = Rooms.of(0, 0, 5000, 0, 5000, 1583, 0, 1583);
+    assertThat(alongX(two, Rooms.door(two, 0, 500, 4000)).atDoors()).isEqualTo(3);
+    assertThat(alongX(two, Rooms.door(two, 2, 500, 4000)).atDoors()).isEqualTo(3);
+    // The joint between the rows lies between 770 and 810 and meets the walls at the ends.
+    assertThat(alongX(two, Rooms.door(two, 1, 300, 1000)).atDoors()).isEqualTo(1);
+    assertThat(alongX(two, Rooms.door(two, 3, 300, 1000)).atDoors()).isEqualTo(1);
+    assertThat(alongX(two, Rooms.door(two, 1, 0, 700)).atDoors()).isZero();
+    assertThat(alongX(two, Rooms.door(two, 1, 850, 700)).atDoors()).isZero();
+  }
+
+  @Test
+  void a_whole_board_and_half_of_one_are_laid_in_a_room_of_one_and_a_half() {
+    BoardTask task = task(Rooms.of(0, 0, 1823, 0, 1823, 820, 0, 820), List.of(), Optional.empty());
+    BoardPlan plan = BoardLayout.of(task).orElseThrow();
+    assertThat(plan.alongX()).isTrue();
+    assertThat(plan.boards()).isEqualTo(2);
+    assertThat(plan.cuts())
+        .containsExactly(
+            new BoardPlan.Cut("A", 1200, 800, 1, true, false),
+            new BoardPlan.Cut("B", 600, 800, 1, false, false));
+    assertThat(plan.stagger()).isInfinite();
+    assertThat(plan.offDeck()).isInfinite();
+    assertThat(plan.deckJoints()).isEmpty();
+    // The same the other way round.
+    BoardTask over = task(Rooms.of(0, 0, 820, 0, 820, 1823, 0, 1823), List.of(), Optional.empty());
+    BoardPlan up = BoardLayout.of(over).orElseThrow();
+    assertThat(up.alongX()).isFalse();
+    assertThat(up.cuts()).isEqualTo(plan.cuts());
+  }
+
+  @Test
+  void a_board_with_a_column_through_it_is_one_piece_with_two_outlines() {
+    Polygon room =
+        Rooms.with(
+            Rooms.of(0, 0, 1220, 0, 1220, 820, 0, 820), 500, 300, 700, 300, 700, 500, 500, 500);
+    BoardTask task = task(room, List.of(), Optional.empty());
+    BoardPlan plan = BoardLayout.of(task).orElseThrow();
+    boardsLieWell(task, plan);
+    assertThat(plan.pieces())
+        .singleElement()
+        .satisfies(
+            piece -> {
+              assertThat(piece.rings()).hasSize(2);
+              assertThat(piece.notched()).isTrue();
+              assertThat(shape(piece).getArea()).isCloseTo(1200 * 800 - 220 * 220, within(1e-3));
+            });
+    assertThat(plan.cuts()).singleElement().matches(cut -> !cut.whole() && cut.notched());
+  }
+
+  @Test
+  void joints_as_far_off_the_deck_as_asked_or_as_its_boards_allow() {
+    // One row of 1500: a joint of the deck at 900, and 80 to be kept off it. Without it the first
+    // board would end at 1210.
+    Polygon room = Rooms.of(0, 0, 1520, 0, 1520, 780, 0, 780);
+    BoardTask.Deck far = new BoardTask.Deck(false, 900, 150, 90_000, true);
+    BoardTask task = task(room, List.of(), Optional.of(far));
+    BoardPlan plan = BoardLayout.of(task).orElseThrow();
+    boardsLieWell(task, plan);
+    assertThat(plan.offDeck()).isGreaterThanOrEqualTo(50);
+    // Floorboards of 60: half of one less a millimetre is all that can be kept off.
+    BoardTask.Deck thin = new BoardTask.Deck(false, 20, 58, 60, true);
+    BoardTask close = task(room, List.of(), Optional.of(thin));
+    BoardPlan over = BoardLayout.of(close).orElseThrow();
+    boardsLieWell(close, over);
+    assertThat(over.offDeck()).isBetween(29 - 1.5 - 1e-6, 30 - 1.5 + 1e-6);
+  }
+
+  @Test
+  void sizes_have_letters_and_after_z_two_of_them() {
+    assertThat(
+            java.util.stream.IntStream.of(0, 1, 25, 26, 27, 51, 52, 701, 702)
+                .mapToObj(BoardLayout::mark))
+        .containsExactly("A", "B", "Z", "AA", "AB", "AZ", "BA", "ZZ", "AAA");
+  }
+
+  @Test
+  void what_holds_no_board_or_too_many_is_not_planned() {
+    assertThat(
+            BoardLayout.of(
+                task(Rooms.of(0, 0, 300, 0, 300, 19, 0, 19), List.of(), Optional.empty())))
+        .isEmpty();
+    // 5001 boards of 1200 by 800.
+    Polygon most = Rooms.of(0, 0, 1200 * 5001, 0, 1200 * 5001, 800, 0, 800);
+    assertThat(BoardLayout.of(task(most, List.of(), Optional.empty()))).isEmpty();
   }
 }
