@@ -254,7 +254,13 @@ public final class Advisor {
       lacking += Math.max(0, trim.number());
     }
     Verdict verdict = verdict(conclusions(own));
-    long remedies = own.stream().filter(Remedy.class::isInstance).count();
+    long remedies =
+        own.stream()
+            .filter(Remedy.class::isInstance)
+            .map(Remedy.class::cast)
+            .map(one -> one.wording() + '@' + one.about())
+            .distinct()
+            .count();
     return List.of(
         Fact.measured(
             "verdict order",

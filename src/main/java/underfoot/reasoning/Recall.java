@@ -1,9 +1,11 @@
 package underfoot.reasoning;
 
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
@@ -23,6 +25,12 @@ import underfoot.knowledge.Unknown;
 final class Recall {
   /** A way of building has sessions of its own. */
   private static final Predicate<String> OF_A_WAY = line -> line.startsWith("build-up\t");
+
+  /**
+   * The passes that are run most, once for each way. In those before, rules assume what is missing,
+   * and are shown all at once.
+   */
+  private static final Set<Stage> STAY_OPEN = EnumSet.of(Stage.LAY, Stage.JUDGE);
 
   /** With more to compare with, working it out afresh would be quicker. */
   private static final int MOST_COMPARED = 12;
@@ -90,7 +98,7 @@ final class Recall {
   List<Object> work(
       Stage stage, RuleBase.Loaded loaded, Knowledge knowledge, Map<String, Object> shown) {
     String which = stage + shown.keySet().stream().filter(OF_A_WAY).findFirst().orElse("");
-    if (beginning) {
+    if (beginning && STAY_OPEN.contains(stage)) {
       Sitting sitting = Sitting.open(stage, loaded, knowledge, shown);
       List<Object> held = sitting.held();
       open.put(which, sitting);

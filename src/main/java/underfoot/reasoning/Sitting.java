@@ -110,7 +110,9 @@ final class Sitting {
   /**
    * What the rules hold of a variant: first what they held of the floor itself, in that order, then
    * what is new, in the order of the rules. It does not depend on the variants shown in between.
-   * Empty if the variant is too different, or the session has ended.
+   * Empty if the variant is too different, the session has ended, or it finds no end: rules that
+   * rest on what is missing may then answer each other for ever, which a session of its own, shown
+   * all at once, does not.
    */
   synchronized Optional<List<Object>> with(Map<String, Object> wanted) {
     if (ended || !isNear(wanted)) {
@@ -121,7 +123,10 @@ final class Sitting {
     gone.removeAll(wanted.keySet());
     gone.forEach(line -> session.delete(shown.remove(line)));
     wanted.forEach((line, one) -> shown.computeIfAbsent(line, any -> session.insert(one)));
-    conclude();
+    if (!settles()) {
+      end();
+      return Optional.empty();
+    }
     List<Object> all = held.inOrder();
     all.sort(
         Comparator.<Object>comparingInt(one -> first.getOrDefault(words(one), Integer.MAX_VALUE))
@@ -143,9 +148,13 @@ final class Sitting {
         : one.toString();
   }
 
-  private void conclude() {
+  private boolean settles() {
     held.listen(true);
-    if (session.fireAllRules(MOST_FIRINGS) >= MOST_FIRINGS) {
+    return session.fireAllRules(MOST_FIRINGS) < MOST_FIRINGS;
+  }
+
+  private void conclude() {
+    if (!settles()) {
       throw new IllegalStateException(
           "rules of the pass "
               + stage.name().toLowerCase(java.util.Locale.ROOT)
