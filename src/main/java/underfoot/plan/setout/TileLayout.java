@@ -401,9 +401,7 @@ public final class TileLayout {
                 starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       }
     }
-    if (scene.centredX.isEmpty() || scene.centredY.isEmpty()) {
-      scene.centredX.clear();
-      scene.centredY.clear();
+    if (scene.centredX.isEmpty()) {
       scene.centredX.addAll(roomX);
       scene.centredY.addAll(roomY);
     }

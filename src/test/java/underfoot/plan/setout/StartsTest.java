@@ -232,6 +232,7 @@ class StartsTest {
     TileSetOut out = set(ROOM, kind, Rooms.door(ROOM, 0, 1000, 900));
     assertThat(option(out, Way.DOOR_EVEN, "door 0").offCentre()).isZero();
     assertThat(out.options()).noneMatch(one -> one.way() == Way.DOOR_WHOLE);
+    assertThat(option(out, Way.ROOM, "").offCentre()).isEqualTo(2);
     assertThat(out.options()).allMatch(one -> one.offCentre() == 0 || one.offCentre() == 2);
     assertThat(out.every()).isFalse();
   }
@@ -370,5 +371,43 @@ class StartsTest {
       assertThat(option(out, Way.DOOR_EVEN, "door 0").offCentre()).isZero();
       assertThat(option(out, Way.DOOR_EVEN, "door 0").points()).isCloseTo(best, within(1e-6));
     }
+  }
+
+  @Test
+  void a_length_across_the_room_is_chosen_where_it_saves_more() {
+    // 3.9 by 3.6 m in tiles of 600 by 300: across, 13 by 6 are whole: 78, and 10 for the way they
+    // lie. Along, twelve rows end in a cut: 72, 12 cuts and 12 tiles for them.
+    Polygon room = Rooms.of(0, 0, 3900, 0, 3900, 3600, 0, 3600);
+    Option chosen =
+        TileLayout.of(Rooms.task(room, List.of(), Pattern.Kind.GRID, 600, 300, 0, 0))
+            .orElseThrow()
+            .chosen();
+    assertThat(chosen.turned()).isTrue();
+    assertThat(chosen.whole()).isEqualTo(78);
+    assertThat(chosen.points()).isEqualTo(88);
+  }
+
+  @Test
+  void of_a_tile_and_a_joint_in_the_middle_that_come_to_the_same_the_wider_cut_is_taken() {
+    // One row of 530 in tiles of 100, and only tiles count. A tile in the middle: five whole and
+    // two of 15 from a sixth; a joint: four whole and two of 65 from two more.
+    Weights tiles = new Weights(1, 0, 0, 0, 0, 0, 0, 0.5, 0.25, 50, 3);
+    TileTask task =
+        new TileTask(
+            Rooms.of(0, 0, 530, 0, 530, 100, 0, 100),
+            List.of(),
+            Pattern.Kind.GRID,
+            100,
+            100,
+            0,
+            0,
+            false,
+            tiles,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            6,
+            20_000);
+    assertThat(option(TileLayout.of(task).orElseThrow(), Way.ROOM, ""))
+        .isEqualTo(new Option(Way.ROOM, "", false, 4, 2, 2, 0, 0, 0, 65, 0, 6));
   }
 }
