@@ -86,12 +86,14 @@ public final class TileLayout {
       floor = new LeastPoints(field, pattern, task.weights());
       Envelope straight =
           Field.of(task.room(), task.gap(), base, List.of()).shape().getEnvelopeInternal();
-      boolean lengthAcross =
-          swap
-              ? straight.getWidth() > straight.getHeight() + MM
-              : straight.getHeight() > straight.getWidth() + MM;
-      boolean long_ = Math.abs(task.length() - task.width()) > Field.SLIP;
-      turned = long_ && task.length() > task.width() == lengthAcross;
+      boolean lengthAlong = task.length() > task.width() != swap;
+      boolean across =
+          lengthAlong
+              ? straight.getHeight() > straight.getWidth() + MM
+              : straight.getWidth() > straight.getHeight() + MM;
+      boolean oblong = Math.abs(task.length() - task.width()) > Field.SLIP;
+      // In herringbone tiles lie both ways.
+      turned = oblong && kind != Pattern.Kind.HERRINGBONE && across;
     }
 
     private Movement bays(Envelope around) {
@@ -399,9 +401,7 @@ public final class TileLayout {
                 starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       }
     }
-    if (scene.centredX.isEmpty() || scene.centredY.isEmpty()) {
-      scene.centredX.clear();
-      scene.centredY.clear();
+    if (scene.centredX.isEmpty()) {
       scene.centredX.addAll(roomX);
       scene.centredY.addAll(roomY);
     }
@@ -432,8 +432,10 @@ public final class TileLayout {
     private Optional<Start> run(List<Start> known) {
       Start first = known.get(known.size() - 1);
       double enough = known.stream().mapToDouble(one -> one.option().points()).min().getAsDouble();
-      TreeSet<Double> xs = new TreeSet<>(placesX());
-      TreeSet<Double> ys = new TreeSet<>(placesY());
+      TreeSet<Double> xs =
+          Places.alongX(scene.field, scene.pattern, task.weights(), scene.movement, scene.centredX);
+      TreeSet<Double> ys =
+          Places.alongY(scene.field, scene.pattern, task.weights(), scene.movement, scene.centredY);
       double perStart = Math.max(4, first.tally().cut());
       long affordable = (long) Math.max(64, EFFORT / perStart);
       boolean straight = scene.field.square() && scene.pattern.kind() != Pattern.Kind.HERRINGBONE;
@@ -443,8 +445,8 @@ public final class TileLayout {
       every = straight && few && !divided;
       double spent = straight ? affordable : affordable / 2.0;
       double share = Math.sqrt(spent / ((double) xs.size() * ys.size()));
-      List<Double> someX = share < 1 ? thinned(xs, share) : List.copyOf(xs);
-      List<Double> someY = share < 1 ? thinned(ys, share) : List.copyOf(ys);
+      List<Double> someX = Places.thinned(xs, share);
+      List<Double> someY = Places.thinned(ys, share);
       List<Start> good = new ArrayList<>();
       if (every) {
         promising(someX, someY, enough);
@@ -453,7 +455,10 @@ public final class TileLayout {
       }
       if (!straight || !few) {
         int more = (int) Math.max(4, Math.sqrt(affordable / SAMPLED));
-        all(evenly(scene.pattern.periodX(), more), evenly(scene.pattern.periodY(), more), good);
+        all(
+            Places.evenly(scene.pattern.periodX(), more),
+            Places.evenly(scene.pattern.periodY(), more),
+            good);
         for (Start start : List.copyOf(good)) {
           improve(start);
         }
@@ -514,108 +519,6 @@ public final class TileLayout {
           step /= 2;
         } else {
           at = better;
-        }
-      }
-    }
-
-    private List<Double> thinned(TreeSet<Double> places, double share) {
-      List<Double> all = List.copyOf(places);
-      int keep = Math.max(2, (int) (all.size() * share));
-      List<Double> some = new ArrayList<>();
-      for (int i = 0; i < keep; i++) {
-        some.add(all.get((int) ((long) i * all.size() / keep)));
-      }
-      return some;
-    }
-
-    private static List<Double> evenly(double period, int count) {
-      List<Double> places = new ArrayList<>();
-      for (int i = 0; i < count; i++) {
-        places.add(period * i / count);
-      }
-      return places;
-    }
-
-    private TreeSet<Double> placesX() {
-      TreeSet<Double> places = new TreeSet<>();
-      double period = scene.pattern.periodX();
-      int rows = scene.pattern.kind().rows();
-      List<double[]> walls = new ArrayList<>();
-      TreeSet<Double> corners = new TreeSet<>();
-      for (Field.Edge edge : scene.field.edges()) {
-        corners.add(edge.x1());
-        corners.add(edge.x2());
-        if (edge.alongY()) {
-          walls.add(new double[] {edge.x1(), edge.nx()});
-        }
-      }
-      places(places, walls, corners, scene.tileX(), period, rows);
-      scene.centredX.forEach(x -> add(places, x, period / rows, period));
-      return places;
-    }
-
-    private TreeSet<Double> placesY() {
-      TreeSet<Double> places = new TreeSet<>();
-      List<double[]> walls = new ArrayList<>();
-      TreeSet<Double> corners = new TreeSet<>();
-      for (Field.Edge edge : scene.field.edges()) {
-        corners.add(edge.y1());
-        corners.add(edge.y2());
-        if (edge.alongX()) {
-          walls.add(new double[] {edge.y1(), edge.ny()});
-        }
-      }
-      places(places, walls, corners, scene.tileY(), scene.pattern.periodY(), 1);
-      double period = scene.pattern.periodY();
-      scene.centredY.forEach(y -> add(places, y, period, period));
-      return places;
-    }
-
-    /** Where what a start comes to can change in one direction. */
-    private void places(
-        TreeSet<Double> places,
-        List<double[]> walls,
-        TreeSet<Double> corners,
-        double tile,
-        double period,
-        int rows) {
-      double step = period / rows;
-      double extra = scene.movement.extra(scene.pattern);
-      int widened = extra > 0 ? scene.movement.x().length + scene.movement.y().length : 0;
-      for (double corner : corners) {
-        for (int m = 0; m <= widened; m++) {
-          add(places, corner - m * extra, step, period);
-          add(places, corner - m * extra - tile, step, period);
-        }
-      }
-      Weights w = task.weights();
-      double[] limits = {w.sliverLimit(tile), w.leastShare() * tile};
-      double pair = tile - w.kerf();
-      for (double[] wall : walls) {
-        for (int m = 0; m <= widened; m++) {
-          for (double limit : limits) {
-            double at = wall[0] - m * extra;
-            add(places, wall[1] > 0 ? at - tile + limit : at - limit, step, period);
-          }
-        }
-        for (double[] other : walls) {
-          if (other[1] == wall[1]) {
-            // Two cuts that both grow fill one tile together.
-            double sum = wall[0] + other[0] + (wall[1] > 0 ? pair - 2 * tile : -pair);
-            add(places, sum / 2, step / 2, period);
-          }
-        }
-      }
-    }
-
-    /** Adds a place, and all that lie whole steps from it within the period. */
-    private static void add(TreeSet<Double> places, double at, double step, double period) {
-      double first = at - Math.floor(at / step + 1e-9) * step;
-      for (double next = first; next < period - Field.SLIP; next += step) {
-        double place = Math.rint(next * 1e7) / 1e7;
-        Double near = places.floor(place + Field.SLIP / 4);
-        if (near == null || near < place - Field.SLIP / 4) {
-          places.add(place);
         }
       }
     }

@@ -436,4 +436,140 @@ class BoardLayoutTest {
     Polygon most = Rooms.of(0, 0, 1200 * 5001, 0, 1200 * 5001, 800, 0, 800);
     assertThat(BoardLayout.of(task(most, List.of(), Optional.empty()))).isEmpty();
   }
+
+  /** A room of one row over floorboards of 60; boards of 400 along x. */
+  private static List<Double> overThinBoards(double to, double least) {
+    Polygon room = Rooms.of(0, 0, to + 10, 0, to + 10, 780, 0, 780);
+    BoardTask.Deck deck = new BoardTask.Deck(false, 44.5, 58, 60, true);
+    BoardTask task =
+        new BoardTask(
+            room,
+            List.of(),
+            400,
+            800,
+            3,
+            10,
+            Optional.of(deck),
+            50,
+            300,
+            least,
+            0.34,
+            SCREWS,
+            3,
+            5000);
+    return joints(BoardLayout.of(task).orElseThrow(), 1);
+  }
+
+  /** Where the joints of a row begin, of boards along x. */
+  private static List<Double> joints(BoardPlan plan, int row) {
+    List<Double> ends =
+        plan.pieces().stream()
+            .filter(piece -> piece.row() == row)
+            .map(BoardPlan.Piece::x2)
+            .sorted()
+            .toList();
+    return ends.subList(0, ends.size() - 1);
+  }
+
+  @Test
+  void a_joint_begins_at_the_very_end_of_what_the_deck_leaves_where_nothing_else_is_left() {
+    // Joints of the deck at 284.5 and every 60: 29 off them a joint of 3 may begin between 312 and
+    // 314. The first piece is 303 at least, from 10 on, so not before 313.
+    assertThat(overThinBoards(660, 303)).containsExactly(314.0);
+    // The last is 245 at least, so not after 313; and the place before, up to 254, is too near to
+    // 10.
+    assertThat(overThinBoards(561, 245)).containsExactly(312.0);
+  }
+
+  /** Two rows of 2000 in boards of 1200: the second one's joints. */
+  private static List<Double> second(
+      double offDeck, double stagger, double least, boolean doorAbove) {
+    Polygon room = Rooms.of(0, 0, 2020, 0, 2020, 1603, 0, 1603);
+    BoardTask.Deck none = new BoardTask.Deck(false, 90_000, 150, 90_000, true);
+    BoardTask task =
+        new BoardTask(
+            room,
+            doorAbove ? List.of(Rooms.door(room, 2, 410, 30)) : List.of(),
+            1200,
+            800,
+            3,
+            10,
+            Optional.of(none),
+            offDeck,
+            stagger,
+            least,
+            0.34,
+            SCREWS,
+            3,
+            5000);
+    BoardPlan plan = BoardLayout.of(task).orElseThrow();
+    // The whole board comes last.
+    assertThat(joints(plan, 1)).containsExactly(807.0);
+    return joints(plan, 2);
+  }
+
+  @Test
+  void joints_of_a_row_begin_as_near_to_those_before_as_they_may() {
+    // 412 and the joint of 3 off 807: up to 392 or from 1222. Pieces of 381 leave 391 and 392 for
+    // the first; with a whole board behind it the next begins at 1595.
+    assertThat(second(50, 412, 381, false)).containsExactly(392.0, 1595.0);
+    // There is a doorway at 1580 to 1610.
+    assertThat(second(50, 412, 381, true)).containsExactly(392.0, 1222.0);
+  }
+
+  @Test
+  void rows_are_staggered_by_what_is_asked_and_a_joint_more_even_by_short_pieces() {
+    // A whole board first would have its joint at 1210: 403 off, and 405 are asked.
+    assertThat(second(50, 402, 100, false)).containsExactly(402.0, 1605.0);
+    // Pieces of 395 leave no way; shorter ones do.
+    assertThat(second(50, 402, 395, false)).containsExactly(402.0, 1605.0);
+  }
+
+  @Test
+  void rows_that_cannot_be_staggered_so_far_are_staggered_as_joints_keep_off_the_deck() {
+    // No place is 1303 off; 405 are kept.
+    assertThat(second(402, 1300, 100, false)).containsExactly(110.0, 1220.0);
+    assertThat(second(402, 1300, 395, false)).containsExactly(20.0, 1220.0);
+    // And where that cannot be either, joints lie where they lie.
+    assertThat(second(1300, 1300, 100, false)).containsExactly(807.0);
+  }
+
+  @Test
+  void of_two_places_alike_the_joint_is_at_the_one_outside_the_doorway() {
+    // 2380 in boards of 1200: either the last is whole or the first.
+    Polygon row = Rooms.of(0, 0, 2400, 0, 2400, 780, 0, 780);
+    assertThat(joints(alongX(row, Rooms.door(row, 0, 900, 300)), 1)).containsExactly(1210.0);
+    assertThat(joints(alongX(row, Rooms.door(row, 0, 1205, 300)), 1)).containsExactly(1187.0);
+    // And so between two rows of 1590 in boards of 800, at a doorway at their end.
+    Polygon rows = Rooms.of(0, 0, 1220, 0, 1220, 1610, 0, 1610);
+    assertThat(alongX(rows, Rooms.door(rows, 1, 700, 100)).pieces().get(0).y2()).isEqualTo(810);
+    assertThat(alongX(rows, Rooms.door(rows, 1, 805, 100)).pieces().get(0).y2()).isEqualTo(797);
+  }
+
+  @Test
+  void boards_lie_the_way_that_takes_fewer_and_of_two_alike_fewer_pieces() {
+    Random random = new Random(12);
+    int across = 0;
+    int byPieces = 0;
+    for (int i = 0; i < 40; i++) {
+      Polygon room = Rooms.square(random);
+      // Floorboards without a joint in the room say only which way boards lie.
+      List<BoardPlan> ways = new ArrayList<>();
+      for (boolean deckAlongX : new boolean[] {false, true}) {
+        BoardTask.Deck none = new BoardTask.Deck(deckAlongX, 90_000, 150, 90_000, true);
+        ways.add(BoardLayout.of(task(room, List.of(), Optional.of(none))).orElseThrow());
+      }
+      BoardPlan first = ways.get(0);
+      BoardPlan second = ways.get(1);
+      boolean alike = first.boards() == second.boards();
+      boolean better =
+          alike ? second.pieces().size() < first.pieces().size() : second.boards() < first.boards();
+      BoardPlan plan = BoardLayout.of(task(room, List.of(), Optional.empty())).orElseThrow();
+      assertThat(plan.alongX()).as("%s", room).isEqualTo(!better);
+      across += better ? 1 : 0;
+      byPieces += better && alike ? 1 : 0;
+    }
+    assertThat(across).isPositive();
+    assertThat(byPieces).isPositive();
+  }
 }

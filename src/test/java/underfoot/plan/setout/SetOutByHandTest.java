@@ -133,6 +133,8 @@ class SetOutByHandTest {
     assertThat(boards(1000, 300, 150, 200, 1200, 497)).isEqualTo(1);
     // Of 100 by 800 and 400 by 800 the first serves for 90, so that the second is left for 400.
     assertThat(boards(1097, 800, 797, 800, 90, 800, 400, 800)).isEqualTo(2);
+    // And so whichever of them was there first.
+    assertThat(boards(797, 800, 1097, 800, 90, 800, 400, 800)).isEqualTo(2);
     // 500 by 700 leaves 697 by 800 whole, and 500 by 97 beside it.
     assertThat(boards(500, 700, 697, 800, 500, 97)).isEqualTo(1);
   }

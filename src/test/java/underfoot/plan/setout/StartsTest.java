@@ -102,10 +102,21 @@ class StartsTest {
   void a_view_ends_at_the_first_wall_that_it_meets() {
     // Doors opposite each other see 2 m each. A column before one of them leaves it 900 or less, so
     // the other is the one to centre on.
-    for (double[] column : new double[][] {{1400, 900}, {2400, 1000}}) {
+    for (double[] column :
+        new double[][] {
+          {1400, 900, 0},
+          {2400, 1000, 0},
+          {1400, 900, 5000},
+          {2400, 1000, 5000},
+          {1400, 900, -5000},
+          {2400, 1000, -5000}
+        }) {
       double x = column[0];
       double y = column[1];
-      Polygon room = Rooms.with(ROOM, x, y, x + 100, y, x + 100, y + 100, x, y + 100);
+      Polygon room =
+          (Polygon)
+              AffineTransformation.translationInstance(column[2], column[2])
+                  .transform(Rooms.with(ROOM, x, y, x + 100, y, x + 100, y + 100, x, y + 100));
       Field.Opening below = Rooms.door(room, 0, 1000, 900);
       Field.Opening above = Rooms.door(room, 2, 100, 900);
       boolean beforeBelow = x < 2000;
@@ -174,6 +185,45 @@ class StartsTest {
     assertThat(out.every()).isFalse();
   }
 
+  /** Nine bays: each joint of 6 lies between two rows of tiles, 3 from either. */
+  @Test
+  void every_movement_joint_is_drawn_along_the_middle_between_tiles() {
+    TileTask task =
+        new TileTask(
+            Rooms.of(0, 0, 9000, 0, 9000, 9000, 0, 9000),
+            List.of(),
+            Pattern.Kind.GRID,
+            600,
+            600,
+            3,
+            8,
+            false,
+            Rooms.WEIGHTS,
+            OptionalDouble.of(3500),
+            OptionalDouble.empty(),
+            6,
+            20_000);
+    TileSetOut out = TileLayout.of(task).orElseThrow();
+    assertThat(out.movement()).hasSize(4);
+    for (TileSetOut.Strip strip : out.movement()) {
+      boolean upright = Math.abs(strip.x1() - strip.x2()) < 1e-6;
+      double middle = upright ? strip.x1() : strip.y1();
+      double below = 0;
+      double above = 9000;
+      for (TileSetOut.Piece piece : out.pieces()) {
+        for (TileSetOut.Ring ring : piece.rings()) {
+          for (int i = upright ? 0 : 1; i < ring.xy().length; i += 2) {
+            double at = ring.xy()[i];
+            below = at <= middle ? Math.max(below, at) : below;
+            above = at > middle ? Math.min(above, at) : above;
+          }
+        }
+      }
+      assertThat(below).isCloseTo(middle - 3, within(1e-6));
+      assertThat(above).isCloseTo(middle + 3, within(1e-6));
+    }
+  }
+
   @ParameterizedTest
   @EnumSource(
       value = Pattern.Kind.class,
@@ -182,6 +232,7 @@ class StartsTest {
     TileSetOut out = set(ROOM, kind, Rooms.door(ROOM, 0, 1000, 900));
     assertThat(option(out, Way.DOOR_EVEN, "door 0").offCentre()).isZero();
     assertThat(out.options()).noneMatch(one -> one.way() == Way.DOOR_WHOLE);
+    assertThat(option(out, Way.ROOM, "").offCentre()).isEqualTo(2);
     assertThat(out.options()).allMatch(one -> one.offCentre() == 0 || one.offCentre() == 2);
     assertThat(out.every()).isFalse();
   }
@@ -232,5 +283,131 @@ class StartsTest {
     assertThat(set(triangle).direction()).isCloseTo(slope, within(1e-6));
     assertThat(set(triangle, Rooms.door(triangle, 0, 1000, 800)).direction())
         .isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void herringbone_has_no_length_across_the_room() {
+    for (Polygon room :
+        List.of(ROOM, Rooms.of(0, 0, 2000, 0, 2000, 3000, 0, 3000), Rooms.withChimneyBreast())) {
+      Pattern.Kind kind = Pattern.Kind.HERRINGBONE;
+      TileSetOut one =
+          TileLayout.of(Rooms.task(room, List.of(), kind, 450, 300, 3, 8)).orElseThrow();
+      TileSetOut other =
+          TileLayout.of(Rooms.task(room, List.of(), kind, 300, 450, 3, 8)).orElseThrow();
+      assertThat(other.options()).isEqualTo(one.options());
+      assertThat(one.options()).noneMatch(Option::turned);
+      Option chosen = one.chosen();
+      assertThat(chosen.points())
+          .isCloseTo(
+              chosen.whole()
+                  + chosen.boxed()
+                  + chosen.cut()
+                  + 3 * chosen.narrow()
+                  + 20 * chosen.slivers()
+                  + 6 * chosen.offCentre(),
+              within(1e-9));
+    }
+  }
+
+  /** Twelve whole tiles fill a room exactly, three lengths one way and four widths the other. */
+  @Test
+  void in_a_room_that_is_a_millimetre_longer_than_wide_no_way_is_across() {
+    for (double[] lengthAndWidth : new double[][] {{666.75, 500}, {666, 499.75}}) {
+      double w = 3 * lengthAndWidth[0];
+      double h = 4 * lengthAndWidth[1];
+      for (Polygon room :
+          List.of(Rooms.of(0, 0, w, 0, w, h, 0, h), Rooms.of(0, 0, h, 0, h, w, 0, w))) {
+        for (int k = 0; k < 2; k++) {
+          TileTask task =
+              Rooms.task(
+                  room,
+                  List.of(),
+                  Pattern.Kind.GRID,
+                  lengthAndWidth[k],
+                  lengthAndWidth[1 - k],
+                  0,
+                  0);
+          Option chosen = TileLayout.of(task).orElseThrow().chosen();
+          assertThat(chosen.turned()).isFalse();
+          assertThat(chosen.whole()).isEqualTo(12);
+          assertThat(chosen.cut()).isZero();
+          // Along one of the walls three or four tiles are not centred, or they all are.
+          assertThat(chosen.points()).isEqualTo(12);
+        }
+      }
+    }
+  }
+
+  @Test
+  void of_walls_that_differ_by_less_than_a_millimetre_the_first_gives_the_direction() {
+    double up = Math.sqrt(3000.5 * 3000.5 - 1500 * 1500);
+    assertThat(set(Rooms.of(0, 0, 3000, 0, 1500, up)).direction()).isCloseTo(0, within(1e-9));
+    up = Math.sqrt(3001.5 * 3001.5 - 1500 * 1500);
+    assertThat(Math.abs(set(Rooms.of(0, 0, 3000, 0, 1500, up)).direction())).isGreaterThan(1);
+  }
+
+  @Test
+  void a_view_ends_at_a_wall_aslant_where_it_meets_it() {
+    // Above the middle of the door, at 1500, the wall has fallen by a third of 1500 from 2000.
+    for (double[] at : new double[][] {{0, 0}, {700, -450}, {-5000, 1234}}) {
+      double x = at[0];
+      double y = at[1];
+      Polygon room =
+          Rooms.of(x, y, x + 3000, y, x + 3000, y + 2000, x + 1200, y + 1400, x, y + 1900);
+      Field.Opening door = Rooms.door(room, 0, 1150, 700);
+      Count count =
+          new Count(
+              Field.of(room, 0, 0, List.of(door)),
+              Pattern.of(Pattern.Kind.GRID, 300, 300, 0),
+              Rooms.WEIGHTS,
+              Movement.NONE);
+      double best = Double.MAX_VALUE;
+      for (double begin : new double[] {1500, 1350}) {
+        for (double level : new double[] {750, 600}) {
+          best = Math.min(best, count.at(x + begin, y + level).points(Rooms.WEIGHTS));
+        }
+      }
+      TileSetOut out = set(room, door);
+      assertThat(option(out, Way.DOOR_EVEN, "door 0").offCentre()).isZero();
+      assertThat(option(out, Way.DOOR_EVEN, "door 0").points()).isCloseTo(best, within(1e-6));
+    }
+  }
+
+  @Test
+  void a_length_across_the_room_is_chosen_where_it_saves_more() {
+    // 3.9 by 3.6 m in tiles of 600 by 300: across, 13 by 6 are whole: 78, and 10 for the way they
+    // lie. Along, twelve rows end in a cut: 72, 12 cuts and 12 tiles for them.
+    Polygon room = Rooms.of(0, 0, 3900, 0, 3900, 3600, 0, 3600);
+    Option chosen =
+        TileLayout.of(Rooms.task(room, List.of(), Pattern.Kind.GRID, 600, 300, 0, 0))
+            .orElseThrow()
+            .chosen();
+    assertThat(chosen.turned()).isTrue();
+    assertThat(chosen.whole()).isEqualTo(78);
+    assertThat(chosen.points()).isEqualTo(88);
+  }
+
+  @Test
+  void of_a_tile_and_a_joint_in_the_middle_that_come_to_the_same_the_wider_cut_is_taken() {
+    // One row of 530 in tiles of 100, and only tiles count. A tile in the middle: five whole and
+    // two of 15 from a sixth; a joint: four whole and two of 65 from two more.
+    Weights tiles = new Weights(1, 0, 0, 0, 0, 0, 0, 0.5, 0.25, 50, 3);
+    TileTask task =
+        new TileTask(
+            Rooms.of(0, 0, 530, 0, 530, 100, 0, 100),
+            List.of(),
+            Pattern.Kind.GRID,
+            100,
+            100,
+            0,
+            0,
+            false,
+            tiles,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            6,
+            20_000);
+    assertThat(option(TileLayout.of(task).orElseThrow(), Way.ROOM, ""))
+        .isEqualTo(new Option(Way.ROOM, "", false, 4, 2, 2, 0, 0, 0, 65, 0, 6));
   }
 }

@@ -1,0 +1,122 @@
+package underfoot.plan.setout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Where it is worth beginning tiles in one direction, within one repeat of the pattern. */
+final class Places {
+  private final TreeSet<Double> found = new TreeSet<>();
+  private final double period;
+
+  private Places(double period) {
+    this.period = period;
+  }
+
+  /** Where what a start comes to can change along x, and where it is centred as wanted. */
+  static TreeSet<Double> alongX(
+      Field field, Pattern pattern, Weights weights, Movement movement, List<Double> centred) {
+    List<double[]> walls = new ArrayList<>();
+    TreeSet<Double> corners = new TreeSet<>();
+    for (Field.Edge edge : field.edges()) {
+      corners.add(edge.x1());
+      corners.add(edge.x2());
+      if (edge.alongY()) {
+        walls.add(new double[] {edge.x1(), edge.nx()});
+      }
+    }
+    double tile = pattern.tiles().get(0).w();
+    Places places = new Places(pattern.periodX());
+    // Rows that are set on begin at other places.
+    double step = places.period / pattern.kind().rows();
+    places.add(walls, corners, tile, step, weights, movement, pattern);
+    centred.forEach(x -> places.add(x, step));
+    return places.found;
+  }
+
+  /** The same along y. */
+  static TreeSet<Double> alongY(
+      Field field, Pattern pattern, Weights weights, Movement movement, List<Double> centred) {
+    List<double[]> walls = new ArrayList<>();
+    TreeSet<Double> corners = new TreeSet<>();
+    for (Field.Edge edge : field.edges()) {
+      corners.add(edge.y1());
+      corners.add(edge.y2());
+      if (edge.alongX()) {
+        walls.add(new double[] {edge.y1(), edge.ny()});
+      }
+    }
+    double tile = pattern.tiles().get(0).h();
+    Places places = new Places(pattern.periodY());
+    places.add(walls, corners, tile, places.period, weights, movement, pattern);
+    centred.forEach(y -> places.add(y, places.period));
+    return places.found;
+  }
+
+  private void add(
+      List<double[]> walls,
+      TreeSet<Double> corners,
+      double tile,
+      double step,
+      Weights weights,
+      Movement movement,
+      Pattern pattern) {
+    double extra = movement.extra(pattern);
+    int widened = extra > 0 ? movement.x().length + movement.y().length : 0;
+    for (double corner : corners) {
+      for (int m = 0; m <= widened; m++) {
+        add(corner - m * extra, step);
+        add(corner - m * extra - tile, step);
+      }
+    }
+    double[] limits = {weights.sliverLimit(tile), weights.leastShare() * tile};
+    double pair = tile - weights.kerf();
+    for (double[] wall : walls) {
+      for (int m = 0; m <= widened; m++) {
+        for (double limit : limits) {
+          double at = wall[0] - m * extra;
+          add(wall[1] > 0 ? at - tile + limit : at - limit, step);
+        }
+      }
+      for (double[] other : walls) {
+        if (other[1] == wall[1]) {
+          // Two cuts that both grow fill one tile together.
+          double sum = wall[0] + other[0] + (wall[1] > 0 ? pair - 2 * tile : -pair);
+          add(sum / 2, step / 2);
+        }
+      }
+    }
+  }
+
+  /** Adds a place, and all that lie whole steps from it within the period. */
+  private void add(double at, double step) {
+    double first = at - Math.floor(at / step + 1e-9) * step;
+    for (double next = first; next < period - Field.SLIP; next += step) {
+      double place = Math.rint(next * 1e7) / 1e7;
+      Double near = found.floor(place + Field.SLIP / 4);
+      if (near == null || near < place - Field.SLIP / 4) {
+        found.add(place);
+      }
+    }
+  }
+
+  /** So large a share of places as is given, all at most and two at least, from all over them. */
+  static List<Double> thinned(TreeSet<Double> places, double share) {
+    List<Double> all = List.copyOf(places);
+    int keep = (int) Math.min(all.size(), Math.max(2, all.size() * share));
+    List<Double> some = new ArrayList<>();
+    for (int i = 0; i < keep; i++) {
+      some.add(all.get((int) ((long) i * all.size() / keep)));
+    }
+    return some;
+  }
+
+  /** So many places as are asked for, all over a period. */
+  static List<Double> evenly(double period, int count) {
+    List<Double> places = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      places.add(period * i / count);
+    }
+    return places;
+  }
+}
