@@ -242,29 +242,6 @@ class BestStartTest {
   }
 
   @Test
-  void where_walls_run_aslant_the_best_of_those_tried_are_improved() {
-    Random random = new Random(404);
-    int improved = 0;
-    for (int i = 0; i < 3; i++) {
-      TileTask task = task(Rooms.any(random), Pattern.Kind.GRID, 300, 300, weights(3, 20, 3));
-      TileSetOut out = TileLayout.of(task).orElseThrow();
-      Field field = Field.of(task.room(), task.gap(), Math.toRadians(out.direction()), List.of());
-      Pattern pattern = Pattern.of(task.kind(), 300, 300, 2);
-      Count count = new Count(field, pattern, task.weights(), Movement.NONE);
-      // As many starts all over the repeat as were tried in all.
-      int many = (int) Math.ceil(Math.sqrt(out.tried()));
-      double best = Double.MAX_VALUE;
-      for (double x : Places.evenly(302, many)) {
-        for (double y : Places.evenly(302, many)) {
-          best = Math.min(best, count.at(x, y).points(task.weights()));
-        }
-      }
-      improved += out.chosen().points() < best - 1e-6 ? 1 : 0;
-    }
-    assertThat(improved).isPositive();
-  }
-
-  @Test
   void where_walls_run_aslant_a_third_of_the_effort_goes_all_over_the_repeat() {
     Polygon room = Rooms.of(0, 0, 3000, 300, 2500, 2800, 200, 2500);
     TileSetOut out =
