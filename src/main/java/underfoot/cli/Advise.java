@@ -99,7 +99,8 @@ final class Advise implements Callable<Integer> {
     return exit(advice.verdict());
   }
 
-  private static int exit(Verdict verdict) {
+  /** How a command ends that gave such an advice. */
+  static int exit(Verdict verdict) {
     return switch (verdict) {
       case SOUND, SOUND_ONCE_PUT_RIGHT -> Exit.FINE;
       case OUTSIDE_GUIDANCE, STOP -> Exit.NOT_TO_BE_BUILT;

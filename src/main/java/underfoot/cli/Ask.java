@@ -172,7 +172,7 @@ final class Ask implements Callable<Integer> {
     out.println();
     talk.tellFirst();
     keep(talk, prompt, out);
-    return Talk.built(advice.verdict()) ? Exit.FINE : Exit.NOT_TO_BE_BUILT;
+    return Advise.exit(advice.verdict());
   }
 
   /** Thinks some floor through while the first questions are read, so that the next come soon. */

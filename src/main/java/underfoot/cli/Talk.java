@@ -374,8 +374,7 @@ final class Talk {
     return Next.SAME;
   }
 
-  /** Whether a floor of such a verdict is built, once what is listed is put right. */
-  static boolean built(Verdict verdict) {
+  private static boolean built(Verdict verdict) {
     return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT;
   }
 

@@ -1,10 +1,8 @@
 package underfoot.knowledge;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 
 /**
  * What was looked up in facts, and what was found. Whatever was worked out from facts in this way
@@ -39,7 +37,7 @@ public final class Lookups {
       }
     }
     for (Map.Entry<String, List<String>> one : abouts.entrySet()) {
-      if (!one.getValue().equals(new ArrayList<>(facts.abouts(one.getKey())))) {
+      if (!one.getValue().equals(facts.abouts(one.getKey()))) {
         return false;
       }
     }
@@ -52,6 +50,6 @@ public final class Lookups {
     }
     return one.text().equals(other.text())
         && Double.compare(one.number(), other.number()) == 0
-        && Objects.equals(one.from(), other.from());
+        && one.from() == other.from();
   }
 }

@@ -62,10 +62,9 @@ public record FloorComparison(
    * @param second another
    */
   public static FloorComparison of(Advisor advisor, Scenario first, Scenario second) {
-    Counsel ofFirst = advisor.advise(first);
-    Counsel ofSecond = advisor.advise(second);
     Advisor quick = advisor.remembering();
-    quick.begin(first);
+    Counsel ofFirst = quick.begin(first);
+    Counsel ofSecond = advisor.advise(second);
     Differences differences = new Differences(advisor.knowledge());
     List<Differing> facts = differing(first, second);
     List<String> clauses = differences.of(ofFirst, ofSecond);

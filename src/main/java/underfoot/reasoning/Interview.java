@@ -297,10 +297,9 @@ public final class Interview {
       return List.of();
     }
     Scenario scenario = answers.scenario();
-    Counsel now = advisor.advise(scenario);
-    Gist gist = Gist.of(now);
     Advisor quick = advisor.remembering();
-    quick.begin(scenario);
+    Counsel now = quick.begin(scenario);
+    Gist gist = Gist.of(now);
     Map<String, String> assumed = assumed(now);
     record Weighed(Hanging hanging, int[] weight) {}
     List<Place> unknown =

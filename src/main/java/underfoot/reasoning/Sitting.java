@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -137,8 +138,10 @@ final class Sitting {
 
   /** Ends the session; the engine itself would keep it for ever. */
   synchronized void end() {
-    ended = true;
-    session.dispose();
+    if (!ended) {
+      ended = true;
+      session.dispose();
+    }
   }
 
   /** What is concluded and by which rule; what the rule matched may be another variant's. */
@@ -157,7 +160,7 @@ final class Sitting {
     if (!settles()) {
       throw new IllegalStateException(
           "rules of the pass "
-              + stage.name().toLowerCase(java.util.Locale.ROOT)
+              + stage.name().toLowerCase(Locale.ROOT)
               + " feed each other without end, the last being "
               + draft.rule());
     }

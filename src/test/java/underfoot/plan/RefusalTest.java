@@ -171,14 +171,7 @@ class RefusalTest {
 
   @Test
   void what_must_never_be_laid_is_told_in_place_of_what_nobody_asks_for() {
-    WhyNot found =
-        new WhyNot(
-            LANDING,
-            Standing.NOT_ASKED_FOR,
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            List.of(opening("300 mm", "400 mm")));
+    WhyNot found = notAskedFor(opening("300 mm", "400 mm"));
     Refusal never = refusal(found, opinion(item(Judgement.MUST_NOT, "pva", "Use the primer.")));
     assertThat(never.standing()).isEqualTo("must never");
     assertThat(never.text())
@@ -211,16 +204,14 @@ class RefusalTest {
         LANDING);
   }
 
+  private static WhyNot notAskedFor(WhyNot.Opening opening) {
+    return new WhyNot(
+        LANDING, Standing.NOT_ASKED_FOR, Optional.empty(), List.of(), List.of(), List.of(opening));
+  }
+
   @Test
   void changes_are_told_as_a_sentence_and_as_they_are_typed() {
-    WhyNot found =
-        new WhyNot(
-            LANDING,
-            Standing.NOT_ASKED_FOR,
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            List.of(opening("300 mm", "400 mm")));
+    WhyNot found = notAskedFor(opening("300 mm", "400 mm"));
     Refusal.Opening change = refusal(found).changes().get(0);
     assertThat(change.with())
         .containsExactly("tile.length=400 mm", "room.doors[loft door].external=no");

@@ -90,17 +90,7 @@ class FieldTest {
 
   @Test
   void an_edge_round_a_column_belongs_to_no_wall() {
-    Polygon room =
-        Rooms.with(
-            Rooms.of(0, 0, 3000, 0, 3000, 2500, 0, 2500),
-            1000,
-            1000,
-            1400,
-            1000,
-            1400,
-            1300,
-            1000,
-            1300);
+    Polygon room = Rooms.withColumn();
     Field field = Field.of(room, 10, 0, List.of());
     assertThat(field.edges()).filteredOn(edge -> edge.wall() < 0).hasSize(4);
     assertThat(field.edges()).filteredOn(edge -> edge.wall() >= 0).hasSize(4);

@@ -34,6 +34,12 @@ final class Rooms {
     return SHAPES.createLinearRing(c);
   }
 
+  /** A room with a column standing in it. */
+  static Polygon withColumn() {
+    return with(
+        of(0, 0, 3000, 0, 3000, 2500, 0, 2500), 1000, 1000, 1400, 1000, 1400, 1300, 1000, 1300);
+  }
+
   /** An L-shaped room with a chimney breast and two doors. */
   static Polygon withChimneyBreast() {
     return of(

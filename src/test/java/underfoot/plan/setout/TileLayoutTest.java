@@ -130,17 +130,7 @@ class TileLayoutTest {
 
   @Test
   void tiles_stay_off_a_column_within_the_room() {
-    Polygon room =
-        Rooms.with(
-            Rooms.of(0, 0, 3000, 0, 3000, 2500, 0, 2500),
-            1000,
-            1000,
-            1400,
-            1000,
-            1400,
-            1300,
-            1000,
-            1300);
+    Polygon room = Rooms.withColumn();
     TileTask task = Rooms.task(room, List.of(), Pattern.Kind.GRID, 330, 330, 4, 6);
     tilesFillTheRoom(task, TileLayout.of(task).orElseThrow());
   }
