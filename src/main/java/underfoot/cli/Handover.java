@@ -12,17 +12,23 @@ import java.util.OptionalInt;
 
 /**
  * Hands a command over to a Java that starts quickly. A jar cannot say how Java is to run it: with
- * one compiler, one collector and the classes as they were archived when the program was built,
- * which halves the time of an advice. The launcher says so; when the jar is run without it, and the
- * archive lies beside it, the command is handed over once. Without the archive, or if anything is
- * in the way, the command runs where it is.
+ * one compiler, one collector, room enough that it seldom collects, and the classes as they were
+ * archived when the program was built, which halves the time of an advice. The launcher says so;
+ * when the jar is run without it, and the archive lies beside it, the command is handed over once.
+ * Without the archive, or if anything is in the way, the command runs where it is.
  */
 final class Handover {
   private static final String HANDED_OVER = "underfoot.handed.over";
   private static final List<String> OPTIONS =
       List.of(
+          "-XX:+IgnoreUnrecognizedVMOptions",
           "-XX:TieredStopAtLevel=1",
           "-XX:+UseSerialGC",
+          "-XX:InitialRAMPercentage=12",
+          "-XX:NewSize=200m",
+          "-XX:-UsePerfData",
+          "-XX:+UnlockDiagnosticVMOptions",
+          "-XX:ArchiveRelocationMode=0",
           "-Xshare:auto",
           "-Xlog:disable",
           "-Xlog:all=off");
