@@ -11,4 +11,14 @@ import underfoot.knowledge.Because;
  * @param about which of several things it is about; empty for the room
  */
 public record Caution(Because because, Severity severity, String wording, String about)
-    implements Conclusion {}
+    implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, severity, wording, about);
+  }
+}

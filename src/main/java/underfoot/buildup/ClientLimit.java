@@ -9,4 +9,14 @@ import underfoot.knowledge.Because;
  * @param because why
  * @param wording the id of the text
  */
-public record ClientLimit(Because because, String wording) implements Conclusion {}
+public record ClientLimit(Because because, String wording) implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, wording);
+  }
+}

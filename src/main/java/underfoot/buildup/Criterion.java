@@ -9,4 +9,14 @@ import underfoot.knowledge.Because;
  * @param order its place, the smallest first
  * @param name the criterion
  */
-public record Criterion(Because because, int order, String name) implements Conclusion {}
+public record Criterion(Because because, int order, String name) implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, order, name);
+  }
+}

@@ -11,4 +11,14 @@ import underfoot.knowledge.Because;
  * @param about the layer of the proposal, or the layer that is missing; empty for the whole
  */
 public record Finding(Because because, Judgement judgement, String wording, String about)
-    implements Conclusion {}
+    implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, judgement, wording, about);
+  }
+}

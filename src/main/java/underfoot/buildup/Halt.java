@@ -14,4 +14,14 @@ public record Halt(Because because, Verdict verdict, String wording) implements 
   public boolean isStop() {
     return verdict == Verdict.STOP;
   }
+
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, verdict, wording);
+  }
 }

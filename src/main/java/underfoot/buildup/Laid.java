@@ -20,4 +20,14 @@ public record Laid(Because because, LayerKind kind, String figure) implements Co
   public String getFamily() {
     return kind.family();
   }
+
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, kind.id(), figure);
+  }
 }

@@ -9,4 +9,14 @@ import underfoot.knowledge.Because;
  * @param layer the layer kind's id
  * @param grade the class, such as {@code C2 S1}, an entry of a scale of classes
  */
-public record LayerClass(Because because, String layer, String grade) implements Conclusion {}
+public record LayerClass(Because because, String layer, String grade) implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, layer, grade);
+  }
+}

@@ -10,4 +10,14 @@ import underfoot.knowledge.Figure;
  * @param layer the layer kind's id
  * @param figure the share of the area in contact
  */
-public record LayerCover(Because because, String layer, Figure figure) implements Conclusion {}
+public record LayerCover(Because because, String layer, Figure figure) implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, layer, figure.name());
+  }
+}

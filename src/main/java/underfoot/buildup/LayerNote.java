@@ -11,4 +11,14 @@ import underfoot.knowledge.Because;
  * @param fixing whether it says how the layer is fixed
  */
 public record LayerNote(Because because, String layer, String wording, boolean fixing)
-    implements Conclusion {}
+    implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, layer, wording, fixing);
+  }
+}

@@ -10,4 +10,14 @@ import underfoot.knowledge.Because;
  * @param standing how the trade sees it here: {@code the usual way}, {@code a fuller way} or {@code
  *     a lesser way}
  */
-public record Offer(Because because, String route, String standing) implements Conclusion {}
+public record Offer(Because because, String route, String standing) implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, route, standing);
+  }
+}

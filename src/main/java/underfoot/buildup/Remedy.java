@@ -12,4 +12,14 @@ import underfoot.knowledge.Because;
  * @param about which of several things it is about; empty for the room
  */
 public record Remedy(Because because, String wording, boolean hold, String about)
-    implements Conclusion {}
+    implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, wording, hold, about);
+  }
+}

@@ -9,4 +9,14 @@ import underfoot.knowledge.Figure;
  * @param because why
  * @param figure the share of each tile's back in contact
  */
-public record Target(Because because, Figure figure) implements Conclusion {}
+public record Target(Because because, Figure figure) implements Conclusion {
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, figure.name());
+  }
+}

@@ -36,4 +36,14 @@ public record Wait(Because because, String step, double hours, Pace pace) implem
   public double hours(Facts facts) {
     return hours / (isScaled(facts) ? facts.number(SPEED) : 1);
   }
+
+  @Override
+  public int hashCode() {
+    return because.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return Conclusion.line(this, step, hours, pace);
+  }
 }

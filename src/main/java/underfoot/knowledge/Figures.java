@@ -1,10 +1,10 @@
 package underfoot.knowledge;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import underfoot.scenario.Dimension;
 import underfoot.scenario.NotAQuantity;
 import underfoot.scenario.Quantity;
@@ -18,6 +18,7 @@ public final class Figures {
   private static final String DIFFERENCE = "K";
 
   private final Map<String, Figure> byName;
+  private final Map<String, List<Figure>> byPrefix = new ConcurrentHashMap<>();
 
   private Figures(Map<String, Figure> byName) {
     this.byName = byName;
@@ -115,13 +116,9 @@ public final class Figures {
 
   /** All figures whose names begin with a prefix, in the order of the files. */
   public List<Figure> startingWith(String prefix) {
-    List<Figure> found = new ArrayList<>();
-    for (Figure figure : byName.values()) {
-      if (figure.name().startsWith(prefix)) {
-        found.add(figure);
-      }
-    }
-    return found;
+    return byPrefix.computeIfAbsent(
+        prefix,
+        begins -> byName.values().stream().filter(one -> one.name().startsWith(begins)).toList());
   }
 
   /** All figures. */

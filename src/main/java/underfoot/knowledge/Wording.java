@@ -1,10 +1,12 @@
 package underfoot.knowledge;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -14,9 +16,12 @@ import underfoot.scenario.RuleFiles;
  */
 public final class Wording {
   private final Map<String, Text> byId;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final Map<String, List<String>> byPrefix = new ConcurrentHashMap<>();
 
   private Wording(Map<String, Text> byId) {
     this.byId = byId;
+    byId.keySet().forEach(id -> places.put(id, places.size()));
   }
 
   /**
@@ -60,6 +65,17 @@ public final class Wording {
   /** The ids of all wordings. */
   public Set<String> ids() {
     return byId.keySet();
+  }
+
+  /** The ids that begin with a prefix, in the order of the files. */
+  public List<String> ids(String prefix) {
+    return byPrefix.computeIfAbsent(
+        prefix, begins -> byId.keySet().stream().filter(id -> id.startsWith(begins)).toList());
+  }
+
+  /** How many wordings stand before it in the files; the largest number there is if it is none. */
+  public int place(String id) {
+    return places.getOrDefault(id, Integer.MAX_VALUE);
   }
 
   /**

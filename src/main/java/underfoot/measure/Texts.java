@@ -1,15 +1,14 @@
 package underfoot.measure;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
+import underfoot.working.Digits;
 
 /** Numbers and words as people read them. */
 public final class Texts {
-  private static final MathContext THREE_FIGURES = new MathContext(3);
+  private static final int FIGURES = 3;
   private static final double LARGEST_WHOLE = 1e15;
   private static final double MM_PER_M = 1000;
   private static final double TENTHS = 10;
+  private static final int CENTS = 2;
 
   private Texts() {}
 
@@ -24,14 +23,20 @@ public final class Texts {
     if (number == Math.rint(number) && Math.abs(number) < LARGEST_WHOLE) {
       return (long) number + (unit.isEmpty() ? "" : " " + unit); // much quicker
     }
-    BigDecimal exact = new BigDecimal(number);
     int places = unit.equals("C") ? 1 : 2; // no thermometer on site tells more
-    BigDecimal round =
-        Math.abs(number) < 1
-            ? exact.round(THREE_FIGURES)
-            : exact.setScale(places, RoundingMode.HALF_UP);
-    String digits = round.signum() == 0 ? "0" : round.stripTrailingZeros().toPlainString();
+    String digits =
+        Math.abs(number) < 1 ? Digits.significant(number, FIGURES) : Digits.rounded(number, places);
     return digits + (unit.isEmpty() ? "" : " " + unit);
+  }
+
+  /** A sum of money, to the hundredth. */
+  public static String money(double sum, String currency) {
+    return cents(sum) + " " + currency;
+  }
+
+  /** A sum of money without its currency, to the hundredth. */
+  public static String cents(double sum) {
+    return Digits.fixed(sum, CENTS);
   }
 
   /** A length of rooms, given in mm and told in m. */

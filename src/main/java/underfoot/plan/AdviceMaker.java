@@ -68,7 +68,6 @@ public final class AdviceMaker {
   private final Phrases phrases;
   private final Facts facts;
   private final Justifier justifier;
-  private final Map<String, Integer> wordingOrder = new LinkedHashMap<>();
   private final Set<String> haltsTold = new LinkedHashSet<>();
 
   private AdviceMaker(Counsel counsel) {
@@ -77,9 +76,6 @@ public final class AdviceMaker {
     this.phrases = new Phrases(knowledge.wording());
     this.facts = counsel.factsOfChosen();
     this.justifier = new Justifier(counsel.scenario(), knowledge);
-    for (String id : knowledge.wording().ids()) {
-      wordingOrder.put(id, wordingOrder.size());
-    }
   }
 
   /**
@@ -233,8 +229,7 @@ public final class AdviceMaker {
     }
     List<Same<T>> sorted = new ArrayList<>(groups.values());
     sorted.sort(
-        Comparator.comparingInt(
-                (Same<T> same) -> wordingOrder.getOrDefault(same.wording, Integer.MAX_VALUE))
+        Comparator.comparingInt((Same<T> same) -> knowledge.wording().place(same.wording))
             .thenComparing(same -> same.about));
     for (Same<T> same : sorted) {
       same.all.sort(Comparator.comparing(one -> one.because().rule().id()));

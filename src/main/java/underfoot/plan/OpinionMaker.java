@@ -116,15 +116,11 @@ public final class OpinionMaker {
 
   /** What is found, once each, the worst first and then in the order of the wording file. */
   private List<Opinion.Item> items() {
-    Map<String, Integer> order = new LinkedHashMap<>();
-    for (String id : knowledge.wording().ids()) {
-      order.put(id, order.size());
-    }
     Map<String, List<Finding>> same = new LinkedHashMap<>();
     List<Finding> sorted = new ArrayList<>(examined.findings());
     sorted.sort(
         Comparator.comparing(Finding::judgement)
-            .thenComparing(one -> order.getOrDefault(one.wording(), Integer.MAX_VALUE))
+            .thenComparing(one -> knowledge.wording().place(one.wording()))
             .thenComparing(Finding::about)
             .thenComparing(one -> one.because().rule().id()));
     Map<String, Wording.Filled> filled = new LinkedHashMap<>();

@@ -4,7 +4,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import underfoot.buildup.StackLayer;
 import underfoot.buildup.Wait;
@@ -248,7 +247,7 @@ public final class Planner implements Appraisal {
         Fact.measured(
             "cost",
             "",
-            money(cost.total(), cost.currency()),
+            Texts.money(cost.total(), cost.currency()),
             cost.total(),
             "packs × price from the price book, with contingency",
             List.of(knowledge.figures().get(CONTINGENCY)));
@@ -272,14 +271,10 @@ public final class Planner implements Appraisal {
     return Fact.measured(
         name,
         "",
-        money(over, currency),
+        Texts.money(over, currency),
         over,
-        money(sum, currency) + " against " + budget.text(),
+        Texts.money(sum, currency) + " against " + budget.text(),
         List.of(total, budget));
-  }
-
-  private static String money(double sum, String currency) {
-    return String.format(Locale.ROOT, "%.2f %s", sum, currency);
   }
 
   /** What a build-up costs; empty if its area or the prices are not known. */

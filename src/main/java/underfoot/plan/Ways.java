@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -66,10 +65,7 @@ final class Ways {
     this.phrases = new Phrases(knowledge.wording());
     this.everywhere = everywhere(counsel);
     this.compared =
-        knowledge.wording().ids().stream()
-            .filter(id -> id.startsWith(GAIN))
-            .map(id -> id.substring(GAIN.length()))
-            .toList();
+        knowledge.wording().ids(GAIN).stream().map(id -> id.substring(GAIN.length())).toList();
   }
 
   /** All ways that were worked out, in the order of their ranking. */
@@ -213,7 +209,7 @@ final class Ways {
     String unit = mine.text().substring(mine.text().indexOf(' ') + 1);
     return switch (what) {
       case "time" -> by < 1 ? "" : Planner.span(by);
-      case "cost" -> by < 1 ? "" : String.format(Locale.ROOT, "%.2f %s", by, unit);
+      case "cost" -> by < 1 ? "" : Texts.money(by, unit);
       case "disturbance", "first", "usual" -> by < 1 ? "" : Long.toString(Math.round(by));
       default -> {
         double tenths = Math.round(by * TENTHS) / TENTHS;

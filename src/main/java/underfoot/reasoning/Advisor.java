@@ -96,25 +96,25 @@ public final class Advisor {
 
   /** Thinks one floor through. */
   public Counsel advise(Scenario scenario) {
-    List<Object> pool = understood(scenario);
-    if (stopped(pool)) { // whatever is built, no build-up is worth working out
-      return settle(scenario, pool, List.of());
+    Known floor = understood(scenario);
+    if (floor.stopped()) { // whatever is built, no build-up is worth working out
+      return settle(scenario, floor, List.of());
     }
-    List<Object> common = List.copyOf(pool);
     List<Candidate> candidates =
-        offers(pool).entrySet().parallelStream()
-            .map(way -> workOut(scenario, common, way.getKey(), way.getValue()))
+        floor.offers().entrySet().parallelStream()
+            .map(way -> workOut(scenario, floor, way.getKey(), way.getValue()))
             .toList();
-    return settle(scenario, pool, candidates);
+    return settle(scenario, floor, candidates);
   }
 
-  private List<Object> understood(Scenario scenario) {
-    List<Object> pool = new ArrayList<>(stated(scenario));
-    measure(scenario, pool);
-    pool.addAll(rules.think(Stage.UNDERSTAND, knowledge, pool));
-    measure(scenario, pool);
-    pool.addAll(rules.think(Stage.PROPOSE, knowledge, pool));
-    return pool;
+  private Known understood(Scenario scenario) {
+    Known floor = new Known();
+    floor.add(stated(scenario));
+    measure(scenario, floor);
+    floor.add(rules.think(Stage.UNDERSTAND, knowledge, floor.all));
+    measure(scenario, floor);
+    floor.add(rules.think(Stage.PROPOSE, knowledge, floor.all));
+    return floor;
   }
 
   /**
@@ -127,25 +127,46 @@ public final class Advisor {
    * @param laid which layers the rules are to see as laid
    */
   Candidate instead(Scenario scenario, Candidate like, Stack stack, List<Laid> laid) {
-    List<Object> pool = understood(scenario);
-    List<Object> own = laid(pool, like.route(), like.offers());
-    own.removeIf(Laid.class::isInstance);
-    own.addAll(laid);
-    return judged(scenario, pool.size(), like.route(), like.offers(), stack, own);
+    Known floor = understood(scenario);
+    Known own = laid(floor, like.route(), like.offers());
+    own.all.removeIf(Laid.class::isInstance);
+    own.add(laid);
+    return judged(scenario, floor, like.route(), like.offers(), stack, own);
   }
 
-  private static Map<String, List<Offer>> offers(List<Object> pool) {
-    Map<String, List<Offer>> byRoute = new LinkedHashMap<>();
-    for (Object one : pool) {
-      if (one instanceof Offer offer) {
-        byRoute.computeIfAbsent(offer.route(), route -> new ArrayList<>()).add(offer);
-      }
+  /** What is held so far, in the order it came, and the facts among it. */
+  private static final class Known {
+    private final List<Object> all = new ArrayList<>();
+    private final Facts facts;
+
+    Known() {
+      facts = new Facts();
     }
-    return byRoute;
-  }
 
-  private static boolean stopped(List<Object> pool) {
-    return pool.stream().anyMatch(one -> one instanceof Halt halt && halt.isStop());
+    /** Begins with what is held of the floor, which stays as it is. */
+    Known(Known floor) {
+      all.addAll(floor.all);
+      facts = Facts.over(floor.facts);
+    }
+
+    void add(List<?> more) {
+      all.addAll(more);
+      facts.addAll(more);
+    }
+
+    Map<String, List<Offer>> offers() {
+      Map<String, List<Offer>> byRoute = new LinkedHashMap<>();
+      for (Object one : all) {
+        if (one instanceof Offer offer) {
+          byRoute.computeIfAbsent(offer.route(), route -> new ArrayList<>()).add(offer);
+        }
+      }
+      return byRoute;
+    }
+
+    boolean stopped() {
+      return all.stream().anyMatch(one -> one instanceof Halt halt && halt.isStop());
+    }
   }
 
   private List<Object> stated(Scenario scenario) {
@@ -164,11 +185,11 @@ public final class Advisor {
     return stated;
   }
 
-  private void measure(Scenario scenario, List<Object> pool) {
-    pool.addAll(
+  private void measure(Scenario scenario, Known floor) {
+    floor.add(
         rules.worked(
             new Surveyed(scenario.outline(), scenario.readings()),
-            new Facts().addAll(pool),
+            floor.facts,
             facts -> Measures.of(scenario, surveys, knowledge.figures(), facts)));
   }
 
@@ -179,11 +200,10 @@ public final class Advisor {
   private record Built(
       String route, Stack stack, int standing, List<Point> outline, List<Reading> readings) {}
 
-  private Candidate workOut(
-      Scenario scenario, List<Object> pool, String route, List<Offer> offers) {
-    List<Object> own = laid(pool, route, offers);
-    Stack stack = Stack.of(own, knowledge.figures(), new Facts().addAll(own));
-    return judged(scenario, pool.size(), route, offers, stack, own);
+  private Candidate workOut(Scenario scenario, Known floor, String route, List<Offer> offers) {
+    Known own = laid(floor, route, offers);
+    Stack stack = Stack.of(own.all, knowledge.figures(), own.facts);
+    return judged(scenario, floor, route, offers, stack, own);
   }
 
   private Offer best(List<Offer> offers) {
@@ -196,55 +216,52 @@ public final class Advisor {
     return best;
   }
 
-  /** The pool with what rules lay for one way of building. */
-  private List<Object> laid(List<Object> pool, String route, List<Offer> offers) {
-    List<Object> own = new ArrayList<>(pool);
+  /** What is held of the floor, with what rules lay for one way of building. */
+  private Known laid(Known floor, String route, List<Offer> offers) {
+    Known own = new Known(floor);
     own.add(
-        new Fact(
-            "build-up",
-            "build-up",
-            "",
-            route,
-            Double.NaN,
-            From.CONCLUDED,
-            "",
-            List.of(),
-            best(offers).because()));
-    own.addAll(rules.think(Stage.LAY, knowledge, own));
+        List.of(
+            new Fact(
+                "build-up",
+                "build-up",
+                "",
+                route,
+                Double.NaN,
+                From.CONCLUDED,
+                "",
+                List.of(),
+                best(offers).because())));
+    own.add(rules.think(Stage.LAY, knowledge, own.all));
     return own;
   }
 
   private Candidate judged(
-      Scenario scenario,
-      int common,
-      String route,
-      List<Offer> offers,
-      Stack stack,
-      List<Object> own) {
+      Scenario scenario, Known floor, String route, List<Offer> offers, Stack stack, Known own) {
+    int common = floor.all.size();
     int standing = standing(best(offers));
     Built built = new Built(route, stack, standing, scenario.outline(), scenario.readings());
-    own.addAll(
+    own.add(
         rules.worked(
             built,
-            new Facts().addAll(own),
+            own.facts,
             facts ->
                 StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), facts)));
-    own.addAll(appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, common)));
-    own.addAll(rules.think(Stage.JUDGE, knowledge, own));
-    own.addAll(ranks(own));
+    own.add(appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, common)));
+    own.add(rules.think(Stage.JUDGE, knowledge, own.all));
+    own.add(ranks(own));
     return candidate(route, offers, stack, own, common);
   }
 
   /** A build-up with all that is held of it; what follows the common part is its own. */
   private static Candidate candidate(
-      String route, List<Offer> offers, Stack stack, List<Object> own, int common) {
-    List<Conclusion> alone = conclusions(own.subList(common, own.size()));
-    return new Candidate(route, offers, stack, new Facts().addAll(own), alone);
+      String route, List<Offer> offers, Stack stack, Known own, int common) {
+    List<Conclusion> alone = conclusions(own.all.subList(common, own.all.size()));
+    return new Candidate(route, offers, stack, own.facts, alone);
   }
 
   /** What build-ups may be ranked by once they are judged. */
-  private List<Fact> ranks(List<Object> own) {
-    Facts facts = new Facts().addAll(own);
+  private List<Fact> ranks(Known own) {
+    Facts facts = own.facts;
     String disturbance = facts.text("disturbance");
     List<Object> trims = new ArrayList<>();
     double lacking = 0;
@@ -253,9 +270,9 @@ public final class Advisor {
       trims.add(trim);
       lacking += Math.max(0, trim.number());
     }
-    Verdict verdict = verdict(conclusions(own));
+    Verdict verdict = verdict(conclusions(own.all));
     long remedies =
-        own.stream()
+        own.all.stream()
             .filter(Remedy.class::isInstance)
             .map(Remedy.class::cast)
             .map(one -> one.wording() + '@' + one.about())
@@ -296,20 +313,22 @@ public final class Advisor {
     return knowledge.scales().get("standings").indexOf(offer.standing());
   }
 
-  private Counsel settle(Scenario scenario, List<Object> pool, List<Candidate> candidates) {
-    if (!stopped(pool)) {
+  private Counsel settle(Scenario scenario, Known floor, List<Candidate> candidates) {
+    Known settled = new Known(floor); // the build-ups keep what was held of the floor before
+    if (!floor.stopped()) {
       long standing = candidates.stream().filter(Candidate::stands).count();
-      pool.add(
-          Fact.measured(
-              "build-ups that stand",
-              "",
-              Long.toString(standing),
-              standing,
-              standing + " of " + candidates.size() + " build-ups worked out stand",
-              List.of()));
+      settled.add(
+          List.of(
+              Fact.measured(
+                  "build-ups that stand",
+                  "",
+                  Long.toString(standing),
+                  standing,
+                  standing + " of " + candidates.size() + " build-ups worked out stand",
+                  List.of())));
     }
-    pool.addAll(rules.think(Stage.SETTLE, knowledge, pool));
-    List<Conclusion> general = conclusions(pool);
+    settled.add(rules.think(Stage.SETTLE, knowledge, settled.all));
+    List<Conclusion> general = conclusions(settled.all);
     List<Criterion> criteria = new ArrayList<>();
     for (Conclusion one : general) {
       if (one instanceof Criterion criterion) {
@@ -324,13 +343,7 @@ public final class Advisor {
     List<Candidate> ranked = new ArrayList<>(candidates);
     ranked.sort(ranking.thenComparing(Candidate::route));
     return new Counsel(
-        scenario,
-        knowledge,
-        verdict(general, ranked),
-        new Facts().addAll(pool),
-        general,
-        ranked,
-        criteria);
+        scenario, knowledge, verdict(general, ranked), settled.facts, general, ranked, criteria);
   }
 
   private static double sortable(double number) {

@@ -108,34 +108,42 @@ final class Interest {
     if (everything) {
       return true;
     }
+    // Asked of every fact in every pass, so no word is put into a list first.
     if (one instanceof Fact fact) {
-      return asks(Fact.class, fact.name(), fact.says(), fact.text(), fact.about(), fact.key());
+      Set<String> words = words(Fact.class);
+      return words == null
+          || words.contains(fact.name())
+          || words.contains(fact.says())
+          || words.contains(fact.text())
+          || words.contains(fact.about())
+          || words.contains(fact.key());
     }
     if (one instanceof Figure figure) {
-      return asks(Figure.class, figure.name(), figure.text(), figure.unit(), figure.source());
+      Set<String> words = words(Figure.class);
+      return words == null
+          || words.contains(figure.name())
+          || words.contains(figure.text())
+          || words.contains(figure.unit())
+          || words.contains(figure.source());
     }
     if (one instanceof Unknown unknown) {
-      return asks(Unknown.class, unknown.name(), unknown.about(), unknown.key());
+      Set<String> words = words(Unknown.class);
+      return words == null
+          || words.contains(unknown.name())
+          || words.contains(unknown.about())
+          || words.contains(unknown.key());
     }
     if (one instanceof Conclusion conclusion) {
-      return asked.containsKey(one.getClass()) || asks(Conclusion.class, conclusion.getRule());
+      Set<String> words = words(Conclusion.class);
+      return asked.containsKey(one.getClass())
+          || words == null
+          || words.contains(conclusion.getRule());
     }
     return true;
   }
 
-  private boolean asks(Class<?> type, String... words) {
-    if (!asked.containsKey(type)) {
-      return false;
-    }
-    Set<String> wanted = asked.get(type);
-    if (wanted == null) {
-      return true;
-    }
-    for (String word : words) {
-      if (wanted.contains(word)) {
-        return true;
-      }
-    }
-    return false;
+  /** The words that patterns on a type ask for; null if one of them may match anything. */
+  private Set<String> words(Class<?> type) {
+    return asked.getOrDefault(type, Set.of());
   }
 }

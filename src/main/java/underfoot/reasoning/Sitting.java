@@ -1,9 +1,9 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +30,11 @@ final class Sitting {
   /** With more than one in so many shown anew, a session of its own is no slower. */
   private static final int FEW = 4;
 
+  private static final Comparator<Placed> ORDER =
+      Comparator.comparingInt(Placed::first)
+          .thenComparingInt(Placed::rule)
+          .thenComparing(Placed::words);
+
   private final Stage stage;
   private final KieSession session;
   private final Draft draft;
@@ -37,6 +42,7 @@ final class Sitting {
   private final Set<String> floor;
   private final Map<String, FactHandle> shown = new LinkedHashMap<>();
   private final Map<String, Integer> first = new HashMap<>();
+  private final Map<Object, String> told = new IdentityHashMap<>();
   private boolean ended;
 
   private Sitting(Stage stage, RuleBase.Loaded loaded, Knowledge knowledge, Set<String> floor) {
@@ -128,13 +134,18 @@ final class Sitting {
       end();
       return Optional.empty();
     }
-    List<Object> all = held.inOrder();
-    all.sort(
-        Comparator.<Object>comparingInt(one -> first.getOrDefault(words(one), Integer.MAX_VALUE))
-            .thenComparingInt(held::place)
-            .thenComparing(Sitting::words));
-    return Optional.of(Collections.unmodifiableList(all));
+    List<Placed> all = new ArrayList<>();
+    for (Object one : held.inOrder()) {
+      String words = told.computeIfAbsent(one, Sitting::words);
+      all.add(
+          new Placed(one, first.getOrDefault(words, Integer.MAX_VALUE), held.place(one), words));
+    }
+    all.sort(ORDER);
+    return Optional.of(all.stream().map(Placed::one).toList());
   }
+
+  /** What is held, with all that its place in the answer goes by. */
+  private record Placed(Object one, int first, int rule, String words) {}
 
   /** Ends the session; the engine itself would keep it for ever. */
   synchronized void end() {

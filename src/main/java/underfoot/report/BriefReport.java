@@ -117,7 +117,7 @@ final class BriefReport {
     if (brief) {
       page.heading(phrases.say("short-layers"));
       for (Layer layer : advice.layers()) {
-        page.para(number(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
+        page.para(Page.numbered(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
       }
       return;
     }
@@ -125,7 +125,7 @@ final class BriefReport {
     new Drawing(advice, phrases, page).draw();
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
-      page.para(number(layer.order()), INDENT, layer.name(), Tone.BOLD);
+      page.para(Page.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
       page.para(
           INDENT,
           INDENT,
@@ -146,10 +146,6 @@ final class BriefReport {
         page.para(INDENT, INDENT, said.toString(), Tone.PLAIN);
       }
     }
-  }
-
-  private static String number(int number) {
-    return String.format(Locale.ROOT, "%2d ", number);
   }
 
   private String shortLayer(Layer layer) {
@@ -177,7 +173,7 @@ final class BriefReport {
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
       String words = brief ? title : sentence(title) + " " + firstTwo(remedy.text());
-      page.para(number(++number), INDENT, words + ids(remedy), Tone.PLAIN);
+      page.para(Page.numbered(++number), INDENT, words + ids(remedy), Tone.PLAIN);
     }
   }
 
@@ -233,7 +229,7 @@ final class BriefReport {
     for (FindOut one : told) {
       String change = one.decisions().get(0).replaceFirst("^if it is ", "");
       page.para(
-          number(++number),
+          Page.numbered(++number),
           INDENT,
           phrases
               .say(
@@ -283,7 +279,7 @@ final class BriefReport {
             cost ->
                 page.para(
                     phrases.say(
-                        "cost-total", "total", Times.money(cost.total(), cost.currency()))));
+                        "cost-total", "total", Texts.money(cost.total(), cost.currency()))));
     ProgrammeText.write(advice, phrases, page, false);
   }
 

@@ -2,7 +2,6 @@ package underfoot.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Verdict;
@@ -99,7 +98,7 @@ public final class OpinionText {
       name += ", " + phrases.say("check-taken-as", "thickness", Texts.mm(mm));
     }
     page.para(
-        String.format(Locale.ROOT, "%2d ", layer.order()),
+        Page.numbered(layer.order()),
         INDENT,
         Texts.capital(name) + " - " + words(layer.judgement()),
         tone(layer.judgement()));

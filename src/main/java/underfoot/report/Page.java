@@ -40,6 +40,11 @@ public final class Page {
     }
   }
 
+  /** How an entry of a numbered list begins. */
+  static String numbered(int number) {
+    return (number < 10 ? " " : "") + number + " ";
+  }
+
   /**
    * @param width columns, brought within {@value #LEAST_WIDTH} to {@value #MOST_WIDTH}
    * @param colour whether terminal colours are written

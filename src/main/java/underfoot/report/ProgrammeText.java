@@ -2,7 +2,6 @@ package underfoot.report;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -43,7 +42,10 @@ final class ProgrammeText {
       String when = step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour()));
       String what = step.step() + ", " + Times.hours(step.hours());
       page.para(
-          String.format(Locale.ROOT, "%s%" + wide + "s ", all && step.critical() ? "»" : " ", when),
+          (all && step.critical() ? "»" : " ")
+              + " ".repeat(Math.max(0, wide - when.length()))
+              + when
+              + " ",
           " ".repeat(wide + 2),
           all ? what + " " + TextReport.ids(step.because()) : what,
           Tone.PLAIN);

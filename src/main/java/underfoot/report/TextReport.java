@@ -154,7 +154,7 @@ public final class TextReport {
   private void layers() {
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
-      String number = String.format(Locale.ROOT, "%2d ", layer.order());
+      String number = Page.numbered(layer.order());
       String name =
           layer.material().isEmpty() || layer.material().equalsIgnoreCase(layer.name())
               ? layer.name()
@@ -200,12 +200,7 @@ public final class TextReport {
       number++;
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
-      told(
-          String.format(Locale.ROOT, "%2d ", number),
-          title,
-          remedy.text(),
-          remedy.because(),
-          Tone.PLAIN);
+      told(Page.numbered(number), title, remedy.text(), remedy.because(), Tone.PLAIN);
     }
   }
 
@@ -354,10 +349,10 @@ public final class TextReport {
       page.para(
           " - ",
           INDENT,
-          line.item() + ": " + Times.money(line.cost(), cost.currency()),
+          line.item() + ": " + Texts.money(line.cost(), cost.currency()),
           Tone.PLAIN);
     }
-    page.para(phrases.say("cost-total", "total", Times.money(cost.total(), cost.currency())));
+    page.para(phrases.say("cost-total", "total", Texts.money(cost.total(), cost.currency())));
   }
 
   private void assumptions() {

@@ -2,7 +2,11 @@ package underfoot.report;
 
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.temporal.ChronoField;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -13,13 +17,44 @@ public final class Times {
   private static final double HOURS_A_DAY = 24;
   private static final double TENTHS = 10;
   private static final long QUARTER = 15 * 60;
+
+  // Java's own names of days and months change with the country and are slow to load.
+  private static final Map<Long, String> DAYS =
+      named("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
+  private static final Map<Long, String> MONTHS =
+      named("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+  private static final DateTimeFormatter SHORT =
+      new DateTimeFormatterBuilder()
+          .appendValue(ChronoField.DAY_OF_MONTH)
+          .appendLiteral(' ')
+          .appendText(ChronoField.MONTH_OF_YEAR, MONTHS)
+          .toFormatter(Locale.ROOT);
+  private static final DateTimeFormatter WEEKDAY =
+      new DateTimeFormatterBuilder()
+          .appendText(ChronoField.DAY_OF_WEEK, DAYS)
+          .appendLiteral(' ')
+          .append(SHORT)
+          .toFormatter(Locale.ROOT);
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
-  private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
+      new DateTimeFormatterBuilder()
+          .append(WEEKDAY)
+          .appendPattern(" yyyy")
+          .toFormatter(Locale.ROOT);
   private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.UK);
+      new DateTimeFormatterBuilder()
+          .append(WEEKDAY)
+          .appendPattern(", HH:mm")
+          .toFormatter(Locale.ROOT);
 
   private Times() {}
+
+  private static Map<Long, String> named(String... names) {
+    Map<Long, String> byNumber = new HashMap<>();
+    for (String name : names) {
+      byNumber.put(byNumber.size() + 1L, name);
+    }
+    return byNumber;
+  }
 
   /** A time as people plan it: half hours up to two days, then tenths of a day. */
   public static String hours(double hours) {
@@ -48,10 +83,5 @@ public final class Times {
   /** The day something comes, or after how long where days have no dates. */
   public static String when(Phrases phrases, Optional<LocalDateTime> on, double hour) {
     return on.map(Times::day).orElseGet(() -> phrases.say("after-hours", "time", hours(hour)));
-  }
-
-  /** A sum of money. */
-  public static String money(double sum, String currency) {
-    return String.format(Locale.ROOT, "%.2f %s", sum, currency);
   }
 }

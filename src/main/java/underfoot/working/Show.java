@@ -1,7 +1,5 @@
 package underfoot.working;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +7,7 @@ import java.util.stream.Collectors;
 
 /** How numbers and quoted text are shown to a person. */
 final class Show {
-  private static final MathContext SIX_FIGURES = new MathContext(6);
+  private static final int FIGURES = 6;
   private static final double LARGEST_WHOLE = 1e6; // of six figures
   private static final int LONGEST_QUOTE = 60;
 
@@ -26,9 +24,8 @@ final class Show {
     if (size < LARGEST_WHOLE && value == Math.rint(value)) {
       return Long.toString((long) value); // most numbers are whole, and this is much quicker
     }
-    BigDecimal rounded = new BigDecimal(value).round(SIX_FIGURES).stripTrailingZeros();
     if (size >= 1e-5 && size < 1e12) {
-      return rounded.toPlainString();
+      return Digits.significant(value, FIGURES);
     }
     return String.format(Locale.ROOT, "%.5e", value);
   }

@@ -288,7 +288,7 @@ public final class HtmlReport {
                   key(
                       "key-tiles",
                       speech.say("count-tiles", "count", Long.toString(tiles.toOrder()))));
-      after.cost().ifPresent(cost -> key("key-cost", Times.money(cost.total(), cost.currency())));
+      after.cost().ifPresent(cost -> key("key-cost", Texts.money(cost.total(), cost.currency())));
       out.end("dl");
     }
 
@@ -604,7 +604,7 @@ public final class HtmlReport {
         table.number(line.packs() > 0 ? Integer.toString(line.packs()) : "–");
         if (cost.isPresent()) {
           Double sum = costs.remove(line.item());
-          table.number(sum == null ? "–" : String.format(Locale.ROOT, "%.2f", sum));
+          table.number(sum == null ? "–" : Texts.cents(sum));
         }
         out.end("tr");
       }
@@ -616,7 +616,7 @@ public final class HtmlReport {
             for (Cost.Line line : besides) {
               out.open("tr");
               out.element("th", line.item(), "scope", "row", "colspan", "3");
-              table.number(String.format(Locale.ROOT, "%.2f", line.cost()));
+              table.number(Texts.cents(line.cost()));
               out.end("tr");
             }
             out.open("tr", "class", "total");
@@ -627,9 +627,7 @@ public final class HtmlReport {
                 "row",
                 "colspan",
                 "3");
-            out.open("td", "class", "n")
-                .element("strong", String.format(Locale.ROOT, "%.2f", all.total()))
-                .close("td");
+            out.open("td", "class", "n").element("strong", Texts.cents(all.total())).close("td");
             out.end("tr");
           });
       table.close();
