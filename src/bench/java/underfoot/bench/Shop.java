@@ -81,8 +81,9 @@ final class Shop {
     return new Planner(knowledge.prices());
   }
 
+  /** An advisor for one floor of many, as {@code batch} has it. */
   Advisor advisor(Planner planner) {
-    return new Advisor(rules, knowledge, planner);
+    return new Advisor(rules, knowledge, planner).onOneCore();
   }
 
   /** A floor with all its ways, workings, costs and reasons; nothing is tried otherwise. */

@@ -23,7 +23,7 @@ import java.util.NoSuchElementException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -96,14 +96,14 @@ final class Batch implements Callable<Integer> {
     }
     PrintWriter err = spec.commandLine().getErr();
     Workbench bench = new Workbench(rules.folder(), around, err);
-    Workbench.Desk desk = bench.desk(!withoutTrials);
+    Workbench.Desk desk = bench.deskForMany(!withoutTrials);
     String ruleBase = bench.ruleBaseId();
     List<Iterator<Job>> jobs = new ArrayList<>();
     for (String file : files) {
       jobs.add(jobs(file));
     }
     int cores = Runtime.getRuntime().availableProcessors();
-    ExecutorService pool = new ForkJoinPool(cores); // what a floor forks stays with these threads
+    ExecutorService pool = Executors.newFixedThreadPool(cores);
     try (Out out = out()) {
       return run(job -> line(desk, ruleBase, job), jobs, pool, cores, out, err);
     } catch (IOException | UncheckedIOException e) {

@@ -179,7 +179,12 @@ final class Workbench {
 
   /** A place at which one scenario after another is thought through, by several at once. */
   Desk desk(boolean trials) throws Complaint {
-    return new Desk(knowledge(), own ? compile() : shipped.get(), trials);
+    return new Desk(knowledge(), own ? compile() : shipped.get(), trials, false);
+  }
+
+  /** The same for very many: each stays with the thread that asks. */
+  Desk deskForMany(boolean trials) throws Complaint {
+    return new Desk(knowledge(), own ? compile() : shipped.get(), trials, true);
   }
 
   /** What is needed for each scenario, loaded once. Safe to share between threads. */
@@ -187,12 +192,14 @@ final class Workbench {
     private final Knowledge loaded;
     private final RuleBase compiled;
     private final boolean trials;
+    private final boolean forMany;
     private final Planner planner;
 
-    private Desk(Knowledge loaded, RuleBase compiled, boolean trials) {
+    private Desk(Knowledge loaded, RuleBase compiled, boolean trials, boolean forMany) {
       this.loaded = loaded;
       this.compiled = compiled;
       this.trials = trials;
+      this.forMany = forMany;
       this.planner = new Planner(loaded.prices());
     }
 
@@ -204,7 +211,8 @@ final class Workbench {
     /** Advises on a scenario that was already read. */
     Advice advise(String name, Scenario scenario) throws Complaint {
       Planner here = planner.by(prices(name, scenario, loaded));
-      Advisor once = new Advisor(compiled, loaded, here);
+      Advisor spread = new Advisor(compiled, loaded, here);
+      Advisor once = forMany ? spread.onOneCore() : spread;
       Advisor advisor = trials ? once.remembering() : once;
       return thinking(
           () -> {

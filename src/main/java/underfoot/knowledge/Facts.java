@@ -2,6 +2,7 @@ package underfoot.knowledge;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ public final class Facts {
   private final Map<Key, Fact> byName = new LinkedHashMap<>();
   private final Facts beneath;
   private final Lookups noted;
+  private volatile Map<String, List<String>> aboutsByName;
 
   /** Begins with none. */
   public Facts() {
@@ -38,6 +40,11 @@ public final class Facts {
     public int hashCode() {
       return 31 * name.hashCode() + about.hashCode();
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key that && name.equals(that.name) && about.equals(that.about);
+    }
   }
 
   /** Adds facts. */
@@ -53,6 +60,9 @@ public final class Facts {
   /** Adds one fact. */
   public void add(Fact fact) {
     byName.put(new Key(fact.name(), fact.about()), fact);
+    if (aboutsByName != null) {
+      aboutsByName = null;
+    }
   }
 
   /** The fact of that name about the room, or null. */
@@ -106,12 +116,25 @@ public final class Facts {
     if (noted != null) {
       noted.noteAbouts(name, abouts);
     }
-    for (Fact fact : byName.values()) {
-      if (fact.name().equals(name) && (beneath == null || !abouts.contains(fact.about()))) {
-        abouts.add(fact.about());
+    for (String about : ownAbouts().getOrDefault(name, List.of())) {
+      if (beneath == null || !abouts.contains(about)) {
+        abouts.add(about);
       }
     }
     return abouts;
+  }
+
+  /** What the facts added here are about, by name; gathered when first asked for. */
+  private Map<String, List<String>> ownAbouts() {
+    Map<String, List<String>> gathered = aboutsByName;
+    if (gathered == null) {
+      gathered = new HashMap<>();
+      for (Key key : byName.keySet()) {
+        gathered.computeIfAbsent(key.name(), name -> new ArrayList<>(1)).add(key.about());
+      }
+      aboutsByName = gathered;
+    }
+    return gathered;
   }
 
   /** All facts in the order they were added. */

@@ -1,10 +1,12 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
@@ -35,6 +37,7 @@ public final class Advisor {
   private final Knowledge knowledge;
   private final Appraisal appraisal;
   private final Surveys surveys;
+  private final boolean onOneCore;
 
   /**
    * @param rules the compiled rules
@@ -42,14 +45,33 @@ public final class Advisor {
    * @param appraisal works out what a build-up costs and how long it takes
    */
   public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
-    this(rules, knowledge, appraisal, new Surveys());
+    this(rules, knowledge, appraisal, new Surveys(), false);
   }
 
-  private Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal, Surveys surveys) {
+  private Advisor(
+      RuleBase rules,
+      Knowledge knowledge,
+      Appraisal appraisal,
+      Surveys surveys,
+      boolean onOneCore) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.appraisal = appraisal;
     this.surveys = surveys;
+    this.onOneCore = onOneCore;
+  }
+
+  /**
+   * The same advisor for one floor of many that are thought through side by side: each stays with
+   * the thread that asks, since handing parts of it to other cores that are busy too only costs.
+   */
+  public Advisor onOneCore() {
+    return new Advisor(rules, knowledge, appraisal, surveys, true);
+  }
+
+  /** Things to think of one by one, on all cores unless this advisor keeps to one. */
+  <T> Stream<T> each(Collection<T> things) {
+    return onOneCore ? things.stream() : things.parallelStream();
   }
 
   /**
@@ -60,7 +82,7 @@ public final class Advisor {
   public Advisor remembering() {
     return rules.remembers()
         ? this
-        : new Advisor(rules.remembering(), knowledge, appraisal, surveys);
+        : new Advisor(rules.remembering(), knowledge, appraisal, surveys, onOneCore);
   }
 
   /** The rules it thinks by. */
@@ -101,7 +123,7 @@ public final class Advisor {
       return settle(scenario, floor, List.of());
     }
     List<Candidate> candidates =
-        floor.offers().entrySet().parallelStream()
+        each(floor.offers().entrySet())
             .map(way -> workOut(scenario, floor, way.getKey(), way.getValue()))
             .toList();
     return settle(scenario, floor, candidates);

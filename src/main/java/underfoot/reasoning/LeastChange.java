@@ -130,7 +130,9 @@ public final class LeastChange {
     LeastChange search = new LeastChange(advisor.remembering(), wanted);
     List<Trial> trials = trials(counsel);
     List<Proposal> single =
-        trials.parallelStream()
+        search
+            .advisor
+            .each(trials)
             .map(trial -> search.least(counsel.scenario(), List.of(), trial))
             .flatMap(Optional::stream)
             .toList();
@@ -153,7 +155,8 @@ public final class LeastChange {
       }
     }
     List<int[]> promising =
-        places.parallelStream()
+        advisor
+            .each(places)
             .filter(
                 pair ->
                     proved(

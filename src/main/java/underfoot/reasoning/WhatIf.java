@@ -192,7 +192,8 @@ public final class WhatIf {
   private List<List<Otherwise>> tried(Counsel counsel, List<Trial> trials, int facts) {
     Differences differences = new Differences(knowledge);
     List<Otherwise> tried =
-        trials.parallelStream()
+        quick
+            .each(trials)
             .map(
                 trial -> {
                   Counsel then = quick.advise(trial.scenario());
