@@ -45,7 +45,8 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
   }
 
   static RoomShape of(Polygon floor) {
-    Geometry around = MinimumAreaRectangle.getMinimumRectangle(floor);
+    Geometry around =
+        floor.isRectangle() ? floor.getEnvelope() : MinimumAreaRectangle.getMinimumRectangle(floor);
     Coordinate[] c = around.getCoordinates();
     boolean firstIsLonger = c[0].distance(c[1]) >= c[1].distance(c[2]);
     List<Coordinate> corners =

@@ -119,7 +119,7 @@ public final class BoardLayout {
       int number, double bottom, double top, List<Double> before, List<BoardPlan.Piece> pieces) {
     Envelope around = field.getEnvelopeInternal();
     Geometry strip =
-        field.intersection(box(low(around, true) - 1, bottom, high(around, true) + 1, top));
+        Boxes.common(field, box(low(around, true) - 1, bottom, high(around, true) + 1, top));
     List<Double> all = new ArrayList<>();
     for (int i = 0; i < strip.getNumGeometries(); i++) {
       if (!(strip.getGeometryN(i) instanceof Polygon part) || part.getArea() < 1) {
@@ -138,7 +138,7 @@ public final class BoardLayout {
       for (int k = 0; k <= joints.size(); k++) {
         double left = k == 0 ? from : joints.get(k - 1) + task.joint();
         double right = k == joints.size() ? to : joints.get(k);
-        Geometry piece = part.intersection(box(left, bottom, right, top));
+        Geometry piece = Boxes.common(part, box(left, bottom, right, top));
         for (int g = 0; g < piece.getNumGeometries(); g++) {
           if (piece.getGeometryN(g) instanceof Polygon one && one.getArea() > 1) {
             pieces.add(piece(number, one));
@@ -366,7 +366,7 @@ public final class BoardLayout {
             atX ? new Coordinate(at, room.getMaxY()) : new Coordinate(room.getMaxX(), at);
         Geometry line = Field.SHAPES.createLineString(new Coordinate[] {a, b});
         if (floor.intersects(line)) {
-          Geometry within = line.intersection(task.room());
+          Geometry within = task.room().isRectangle() ? line : line.intersection(task.room());
           for (int i = 0; i < within.getNumGeometries(); i++) {
             Coordinate[] c = within.getGeometryN(i).getCoordinates();
             if (c.length > 1) {

@@ -119,6 +119,9 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
     if (gap <= 0) {
       return room;
     }
+    if (room.isRectangle()) {
+      return Boxes.shrunk(room, gap);
+    }
     BufferParameters mitred = new BufferParameters();
     mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
     mitred.setMitreLimit(20);

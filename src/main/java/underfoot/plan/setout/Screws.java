@@ -3,7 +3,9 @@ package underfoot.plan.setout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -29,11 +31,13 @@ final class Screws {
     Quadtree placed = new Quadtree();
     for (BoardPlan.Piece piece : pieces) {
       for (double[] at : in(piece)) {
-        if (task.fixing().onJoints() && taken(at, placed)) {
-          continue;
+        if (task.fixing().onJoints()) {
+          if (taken(at, placed)) {
+            continue;
+          }
+          placed.insert(new Envelope(new Coordinate(at[0], at[1])), at);
         }
         all.add(at);
-        placed.insert(new org.locationtech.jts.geom.Envelope(new Coordinate(at[0], at[1])), at);
       }
     }
     return all;
@@ -42,8 +46,7 @@ final class Screws {
   /** A washer on a joint holds both boards, so one near by is not set again. */
   private boolean taken(double[] at, Quadtree placed) {
     double near = task.fixing().spacing() / 3;
-    org.locationtech.jts.geom.Envelope around =
-        new org.locationtech.jts.geom.Envelope(new Coordinate(at[0], at[1]));
+    Envelope around = new Envelope(new Coordinate(at[0], at[1]));
     around.expandBy(near);
     for (Object one : placed.query(around)) {
       double[] other = (double[]) one;
@@ -63,11 +66,8 @@ final class Screws {
         places(piece.x1(), piece.x2(), task.room().getEnvelopeInternal().getMinX(), linesAcrossX);
     List<Double> ys =
         places(piece.y1(), piece.y2(), task.room().getEnvelopeInternal().getMinY(), linesAcrossY);
-    Geometry shape = shape(piece);
-    Geometry within = shape.buffer(-fixing.edgeLeast() + 0.5);
-    PreparedGeometry inside =
-        PreparedGeometryFactory.prepare(
-            fixing.onJoints() ? shape.buffer(task.joint() / 2 + 0.5) : within);
+    double over = fixing.onJoints() ? task.joint() / 2 + 0.5 : 0.5 - fixing.edgeLeast();
+    Predicate<Coordinate> inside = within(shape(piece), over);
     List<double[]> all = new ArrayList<>();
     for (int i = 0; i < xs.size(); i++) {
       for (int k = 0; k < ys.size(); k++) {
@@ -88,12 +88,23 @@ final class Screws {
         } else if (linesAcrossY && !edgeY) {
           y += ((i % 3) - 1) * task.deck().get().width() / 4;
         }
-        if (inside.covers(Field.SHAPES.createPoint(new Coordinate(x, y)))) {
+        if (inside.test(new Coordinate(x, y))) {
           all.add(new double[] {x, y});
         }
       }
     }
     return all;
+  }
+
+  /** Whether a place lies in a shape made wider all round by so much; narrower if below 0. */
+  private static Predicate<Coordinate> within(Geometry shape, double by) {
+    if (shape.isRectangle()) { // no screw stands beyond a corner, where the wider shape is round
+      Envelope bounds = new Envelope(shape.getEnvelopeInternal());
+      bounds.expandBy(by);
+      return bounds::covers;
+    }
+    PreparedGeometry wider = PreparedGeometryFactory.prepare(shape.buffer(by));
+    return place -> wider.covers(Field.SHAPES.createPoint(place));
   }
 
   private static Geometry shape(BoardPlan.Piece piece) {

@@ -49,7 +49,7 @@ final class TilePieces {
     List<Piece> pieces = new ArrayList<>();
     for (Count.Touched one : touched) {
       cut.add(List.of((long) one.tile, one.i, one.j));
-      Geometry left = tile(one.tile, one.i, one.j, ox, oy, wx, wy).intersection(field.shape());
+      Geometry left = Boxes.common(tile(one.tile, one.i, one.j, ox, oy, wx, wy), field.shape());
       if (left.getArea() > Field.SLIP) {
         pieces.add(new Piece(false, rings(left), left.getArea()));
       }
