@@ -20,6 +20,11 @@ public record Stack(List<StackLayer> layers) {
     layers = List.copyOf(layers);
   }
 
+  @Override
+  public int hashCode() {
+    return layers.hashCode();
+  }
+
   /**
    * Puts the layers that rules asked for in order. Where several rules ask for the same layer it is
    * laid once, as thick as the one that asks most.

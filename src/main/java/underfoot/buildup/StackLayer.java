@@ -17,6 +17,11 @@ public record StackLayer(LayerKind kind, LayerThickness thickness, List<Laid> la
     laid = List.copyOf(laid);
   }
 
+  @Override
+  public int hashCode() {
+    return 31 * kind.id().hashCode() + Double.hashCode(thickness.max());
+  }
+
   /** Whether it is poured, as thick as the floor is uneven. */
   public boolean poured() {
     return kind.thickness().equals(LayerThickness.OF_POUR);

@@ -25,4 +25,23 @@ public record Figure(
     String practice,
     String source,
     String status,
-    String note) {}
+    String note) {
+  /** Two figures are the same if all that their files say of them is. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof Figure that
+            && name.equals(that.name)
+            && text.equals(that.text)
+            && description.equals(that.description)
+            && practice.equals(that.practice)
+            && source.equals(that.source)
+            && status.equals(that.status)
+            && note.equals(that.note));
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+}

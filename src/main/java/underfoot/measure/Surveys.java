@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import underfoot.scenario.Point;
-import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 
 /**
@@ -17,9 +15,8 @@ public final class Surveys {
   /** How many floors are kept. */
   private static final int KEPT = 8;
 
-  private final Map<Levels, LevelSurvey> kept = new ConcurrentHashMap<>();
-
-  private record Levels(List<Point> outline, List<Reading> readings) {}
+  /** By outline and readings. */
+  private final Map<List<Object>, LevelSurvey> kept = new ConcurrentHashMap<>();
 
   /** The levels of a scenario; empty where it has fewer than two readings. */
   public Optional<LevelSurvey> of(Scenario scenario) {
@@ -28,7 +25,7 @@ public final class Surveys {
     }
     return Optional.ofNullable(
         kept.computeIfAbsent(
-            new Levels(scenario.outline(), scenario.readings()),
+            List.of(scenario.outline(), scenario.readings()),
             levels -> LevelSurvey.of(scenario).orElse(null)));
   }
 }

@@ -26,8 +26,6 @@ import underfoot.measure.Measures;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.scenario.Given;
-import underfoot.scenario.Point;
-import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.State;
 
@@ -208,19 +206,13 @@ public final class Advisor {
   }
 
   private void measure(Scenario scenario, Known floor) {
+    // What is measured of a floor besides its facts is its outline and its levels.
     floor.add(
         rules.worked(
-            new Surveyed(scenario.outline(), scenario.readings()),
+            List.of(scenario.outline(), scenario.readings()),
             floor.facts,
             facts -> Measures.of(scenario, surveys, knowledge.figures(), facts)));
   }
-
-  /** What is measured of a floor besides its facts. */
-  private record Surveyed(List<Point> outline, List<Reading> readings) {}
-
-  /** What is measured of a build-up besides the facts. */
-  private record Built(
-      String route, Stack stack, int standing, List<Point> outline, List<Reading> readings) {}
 
   private Candidate workOut(Scenario scenario, Known floor, String route, List<Offer> offers) {
     Known own = laid(floor, route, offers);
@@ -261,7 +253,8 @@ public final class Advisor {
       Scenario scenario, Known floor, String route, List<Offer> offers, Stack stack, Known own) {
     int common = floor.all.size();
     int standing = standing(best(offers));
-    Built built = new Built(route, stack, standing, scenario.outline(), scenario.readings());
+    // What is measured of a build-up besides the facts.
+    List<Object> built = List.of(route, stack, standing, scenario.outline(), scenario.readings());
     own.add(
         rules.worked(
             built,

@@ -35,7 +35,7 @@ class DigitsTest {
   @ParameterizedTest
   @CsvSource({
     "0.012345, 3, 0.0123", "0.0999999, 3, 0.1", "0.01, 3, 0.01", "47460917, 6, 47460900",
-    "999999.7, 6, 1000000", "1.2e-7, 6, 0.00000012", "0, 3, 0", "-0.5555, 3, -0.556"
+    "999999.7, 6, 1000000", "1.2e-7, 6, 0.00000012", "0, 3, 0", "-0.55551, 3, -0.556"
   })
   void a_number_is_rounded_to_so_many_figures(double value, int figures, String digits) {
     assertThat(Digits.significant(value, figures)).isEqualTo(digits);

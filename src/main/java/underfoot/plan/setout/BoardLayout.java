@@ -2,6 +2,7 @@ package underfoot.plan.setout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -291,7 +292,7 @@ public final class BoardLayout {
           .add(one);
     }
     List<BoardPlan.Cut> cuts = new ArrayList<>();
-    Map<BoardPlan.Piece, String> marks = new LinkedHashMap<>();
+    Map<BoardPlan.Piece, String> marks = new IdentityHashMap<>();
     for (List<BoardPlan.Piece> same : bySize.values()) {
       BoardPlan.Piece first = same.get(0);
       String mark = mark(cuts.size());

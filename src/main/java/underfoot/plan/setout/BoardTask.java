@@ -42,6 +42,23 @@ public record BoardTask(
     doors = List.copyOf(doors);
   }
 
+  // Written out: what Java makes of a record of many parts is slow to begin with.
+  private List<Object> parts() {
+    return List.of(
+        room, doors, length, width, joint, gap, deck, offDeck, stagger, least, inDoorway, fixing,
+        kerf, most);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof BoardTask that && parts().equals(that.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
   /**
    * The joints of the deck.
    *
@@ -51,7 +68,21 @@ public record BoardTask(
    * @param pitch from joint to joint, square to the run, mm
    * @param narrow whether it is of floorboards, each of which is to be held; otherwise of sheets
    */
-  public record Deck(boolean alongX, double first, double width, double pitch, boolean narrow) {}
+  public record Deck(boolean alongX, double first, double width, double pitch, boolean narrow) {
+    private List<Object> parts() {
+      return List.of(alongX, first, width, pitch, narrow);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Deck that && parts().equals(that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+      return parts().hashCode();
+    }
+  }
 
   /**
    * Where screws go.
@@ -63,5 +94,19 @@ public record BoardTask(
    * @param onJoints whether the outer row sits on the joints and holds both boards
    */
   public record Fixing(
-      double spacing, double edge, double edgeLeast, double corner, boolean onJoints) {}
+      double spacing, double edge, double edgeLeast, double corner, boolean onJoints) {
+    private List<Object> parts() {
+      return List.of(spacing, edge, edgeLeast, corner, onJoints);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Fixing that && parts().equals(that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+      return parts().hashCode();
+    }
+  }
 }

@@ -75,6 +75,20 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
    * @param to the other side, mm in the room
    */
   public record Opening(String name, int wall, Coordinate from, Coordinate to) {
+    private List<Object> parts() {
+      return List.of(name, wall, from, to);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Opening that && parts().equals(that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+      return parts().hashCode();
+    }
+
     /** Its middle. */
     public Coordinate middle() {
       return new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);

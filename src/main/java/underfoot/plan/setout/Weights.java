@@ -1,5 +1,7 @@
 package underfoot.plan.setout;
 
+import java.util.List;
+
 /**
  * What counts how much when set-outs are compared; a set-out with fewer points is better.
  *
@@ -27,6 +29,30 @@ public record Weights(
     double sliverShare,
     double sliverMm,
     double kerf) {
+  private List<Object> parts() {
+    return List.of(
+        tile,
+        cut,
+        narrow,
+        narrowAtDoor,
+        sliver,
+        offCentre,
+        across,
+        leastShare,
+        sliverShare,
+        sliverMm,
+        kerf);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Weights that && parts().equals(that.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
 
   /** Whether a cut is a sliver. */
   boolean sliver(double width, double whole) {
