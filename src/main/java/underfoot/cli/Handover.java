@@ -23,6 +23,7 @@ final class Handover {
       List.of(
           "-XX:+IgnoreUnrecognizedVMOptions",
           "-XX:TieredStopAtLevel=1",
+          "-XX:C1MaxInlineSize=10",
           "-XX:+UseSerialGC",
           "-XX:InitialRAMPercentage=12",
           "-XX:NewSize=200m",
