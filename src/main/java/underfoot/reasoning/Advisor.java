@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
@@ -149,7 +150,7 @@ public final class Advisor {
   Candidate instead(Scenario scenario, Candidate like, Stack stack, List<Laid> laid) {
     Known floor = understood(scenario);
     Known own = laid(floor, like.route(), like.offers());
-    own.all.removeIf(Laid.class::isInstance);
+    own.own().removeIf(Laid.class::isInstance);
     own.add(laid);
     return judged(scenario, floor, like.route(), like.offers(), stack, own);
   }
@@ -158,15 +159,39 @@ public final class Advisor {
   private static final class Known {
     private final List<Object> all = new ArrayList<>();
     private final Facts facts;
+    private final Known floor;
+    private final Map<Stage, Shown> shown = new ConcurrentHashMap<>();
 
     Known() {
       facts = new Facts();
+      floor = null;
     }
 
     /** Begins with what is held of the floor, which stays as it is. */
     Known(Known floor) {
       all.addAll(floor.all);
       facts = Facts.over(floor.facts);
+      this.floor = floor;
+    }
+
+    /** What is held besides what is held of the floor. */
+    List<Object> own() {
+      return all.subList(floor.all.size(), all.size());
+    }
+
+    /** What a pass is shown of it; what is held of the floor is looked through once for all. */
+    Shown shown(RuleBase rules, Stage stage) {
+      Shown ofFloor =
+          floor.shown.computeIfAbsent(
+              stage,
+              any -> {
+                Shown all = rules.shown(stage, floor.all);
+                if (rules.remembers()) {
+                  all.lines(); // once for all, too
+                }
+                return all;
+              });
+      return rules.shown(stage, ofFloor, own());
     }
 
     void add(List<?> more) {
@@ -245,7 +270,7 @@ public final class Advisor {
                 "",
                 List.of(),
                 best(offers).because())));
-    own.add(rules.think(Stage.LAY, knowledge, own.all));
+    own.add(rules.think(Stage.LAY, knowledge, own.shown(rules, Stage.LAY)));
     return own;
   }
 
@@ -262,7 +287,7 @@ public final class Advisor {
             facts ->
                 StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), facts)));
     own.add(appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, common)));
-    own.add(rules.think(Stage.JUDGE, knowledge, own.all));
+    own.add(rules.think(Stage.JUDGE, knowledge, own.shown(rules, Stage.JUDGE)));
     own.add(ranks(own));
     return candidate(route, offers, stack, own, common);
   }

@@ -1,7 +1,6 @@
 package underfoot.reasoning;
 
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +13,6 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Lookups;
-import underfoot.knowledge.Unknown;
 
 /**
  * Remembers what passes concluded, so that thinking one floor through again and again with one fact
@@ -35,17 +33,17 @@ final class Recall {
   /** With more to compare with, working it out afresh would be quicker. */
   private static final int MOST_COMPARED = 12;
 
-  private final Map<String, List<Object>> remembered = new ConcurrentHashMap<>();
+  private final Map<List<Object>, List<Object>> remembered = new ConcurrentHashMap<>();
   private final Map<String, Sitting> open = new ConcurrentHashMap<>();
   private final Map<Object, List<Known>> worked = new ConcurrentHashMap<>();
   private volatile boolean beginning;
 
   /** What was concluded of the same things in the same pass; null if nothing is remembered. */
-  List<Object> find(String key) {
+  List<Object> find(List<Object> key) {
     return remembered.get(key);
   }
 
-  void keep(String key, List<Object> concluded) {
+  void keep(List<Object> key, List<Object> concluded) {
     remembered.put(key, List.copyOf(concluded));
   }
 
@@ -107,34 +105,5 @@ final class Recall {
     return Optional.ofNullable(open.get(which))
         .flatMap(sitting -> sitting.with(shown))
         .orElseGet(() -> Sitting.of(stage, loaded, knowledge, shown.values()));
-  }
-
-  /** What the rules of a pass can tell apart of what they are shown. */
-  static Map<String, Object> lines(Iterable<Object> shown) {
-    Map<String, Object> lines = new LinkedHashMap<>();
-    for (Object one : shown) {
-      String line;
-      if (one instanceof Fact fact) {
-        line =
-            fact.name()
-                + '\t'
-                + fact.about()
-                + '\t'
-                + fact.text()
-                + '\t'
-                + fact.number()
-                + '\t'
-                + fact.from();
-      } else if (one instanceof Unknown unknown) {
-        line = "?" + unknown.name() + '\t' + unknown.about();
-      } else {
-        line = one.toString();
-      }
-      String once = line;
-      for (int i = 2; lines.putIfAbsent(line, one) != null; i++) {
-        line = once + '\t' + i;
-      }
-    }
-    return lines;
   }
 }

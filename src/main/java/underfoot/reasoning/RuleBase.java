@@ -248,18 +248,26 @@ public final class RuleBase {
    * @return what was newly held, facts and conclusions, in the order of conclusion
    */
   public List<Object> think(Stage stage, Knowledge knowledge, Iterable<?> given) {
-    List<Object> shown = new ArrayList<>();
-    Interest interest = loaded(stage).interest();
-    for (Object one : given) {
-      if (interest.sees(one)) {
-        shown.add(one);
-      }
-    }
+    return think(stage, knowledge, shown(stage, given));
+  }
+
+  /** What a pass is shown of what is held. */
+  Shown shown(Stage stage, Iterable<?> held) {
+    return Shown.of(loaded(stage).interest(), held);
+  }
+
+  /** The same, and more. */
+  Shown shown(Stage stage, Shown before, Iterable<?> more) {
+    return before.and(loaded(stage).interest(), more);
+  }
+
+  /** The same for what was looked through before. */
+  List<Object> think(Stage stage, Knowledge knowledge, Shown shown) {
     if (recall == null) {
-      return Sitting.of(stage, loaded(stage), knowledge, shown);
+      return Sitting.of(stage, loaded(stage), knowledge, shown.things());
     }
-    Map<String, Object> lines = Recall.lines(shown);
-    String key = stage + String.join("\n", lines.keySet());
+    Map<String, Object> lines = shown.lines();
+    List<Object> key = List.of(stage, List.copyOf(lines.keySet()));
     List<Object> known = recall.find(key);
     if (known == null) {
       known = recall.work(stage, loaded(stage), knowledge, lines);

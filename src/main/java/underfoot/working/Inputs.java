@@ -139,14 +139,7 @@ public final class Inputs {
     }
     double value = measure.value() * dimension.factor(unit);
     return within(
-        key,
-        measure.toString(),
-        value,
-        dimension,
-        key.least(),
-        key.most(),
-        key.unit(),
-        key.aboveLeast());
+        key, measure, value, dimension, key.least(), key.most(), key.unit(), key.aboveLeast());
   }
 
   private static double one(Key key, String text) {
@@ -181,7 +174,7 @@ public final class Inputs {
 
   private static double within(
       Key key,
-      String text,
+      Object given,
       double value,
       Dimension dimension,
       double least,
@@ -191,10 +184,10 @@ public final class Inputs {
     double factor = dimension.factor(unit);
     boolean low = open ? value <= least * factor : value < least * factor;
     if (low || value > most * factor) {
-      throw key.refuse(Show.quote(text) + " is out of range");
+      throw key.refuse(Show.quote(given.toString()) + " is out of range");
     }
     if (dimension == Dimension.DAYS && value != Math.rint(value)) {
-      throw key.refuse(Show.quote(text) + " is not a whole number of days");
+      throw key.refuse(Show.quote(given.toString()) + " is not a whole number of days");
     }
     return value;
   }
