@@ -1,5 +1,7 @@
 package underfoot.plan;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.RuleNote;
@@ -28,6 +30,47 @@ public final class Justification {
     this.facts = List.copyOf(facts);
     this.figures = List.copyOf(figures);
     this.restsOn = List.copyOf(restsOn);
+  }
+
+  /**
+   * Each decision once. A rule may decide the same by what looks the same: a compound may be asked
+   * for by two rules, and what is said of it then holds twice. That is one reason, and it rests on
+   * all that either rests on.
+   */
+  static List<Justification> once(Collection<Justification> all) {
+    List<Justification> each = new ArrayList<>();
+    for (Justification one : all) {
+      int same = 0;
+      while (same < each.size() && !one.tellsTheSameAs(each.get(same))) {
+        same++;
+      }
+      if (same == each.size()) {
+        each.add(one);
+      } else {
+        each.set(same, each.get(same).with(one));
+      }
+    }
+    return List.copyOf(each);
+  }
+
+  private boolean tellsTheSameAs(Justification other) {
+    return this == other
+        || (rule.id().equals(other.rule.id())
+            && figures.equals(other.figures)
+            && told(facts).equals(told(other.facts)));
+  }
+
+  private static List<String> told(List<Premise> facts) {
+    return facts.stream().map(Premise::toString).toList();
+  }
+
+  private Justification with(Justification other) {
+    if (this == other) {
+      return this;
+    }
+    List<Justification> both = new ArrayList<>(restsOn);
+    both.addAll(other.restsOn);
+    return new Justification(rule, source, facts, figures, once(both));
   }
 
   /** The rule that decided. */

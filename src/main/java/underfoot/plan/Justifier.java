@@ -73,7 +73,7 @@ public final class Justifier {
     for (Because one : because) {
       all.add(one.premises().containsAll(used) ? of(one) : make(one, used));
     }
-    return List.copyOf(all);
+    return Justification.once(all);
   }
 
   private Justification make(Because because, List<Object> used) {
@@ -100,7 +100,7 @@ public final class Justifier {
         knowledge.source(because.rule().source()),
         List.copyOf(facts),
         List.copyOf(figures),
-        List.copyOf(restsOn));
+        Justification.once(restsOn));
   }
 
   private static void gather(Premise premise, Set<Figure> figures, Set<Justification> restsOn) {

@@ -58,6 +58,29 @@ class FaithfulExplanationsTest {
   }
 
   @Test
+  void a_reason_is_told_once_however_often_its_rule_matched() throws Exception {
+    int looked = 0;
+    for (Scenario scenario : floors()) {
+      for (Decision decision : byId(advice(scenario)).values()) {
+        looked += told(decision.because(), scenario.name());
+      }
+    }
+    assertThat(looked).isGreaterThan(500);
+  }
+
+  /** Looks for the same reason twice, here and in all that it rests on. */
+  private static int told(List<Justification> because, String where) {
+    Set<String> told = new HashSet<>();
+    int looked = 0;
+    for (Justification one : because) {
+      String all = one.rule().id() + one.facts() + one.figures();
+      assertThat(told.add(all)).as("%s: %s once", where, all).isTrue();
+      looked += 1 + told(one.restsOn(), where);
+    }
+    return looked;
+  }
+
+  @Test
   void whatever_fact_an_explanation_cites_if_it_is_changed_the_decision_or_its_reason_changes()
       throws Exception {
     Random random = new Random(SEED);
