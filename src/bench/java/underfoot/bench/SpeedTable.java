@@ -122,6 +122,7 @@ public final class SpeedTable {
           new ProcessBuilder(
                   Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                   "-Xmx700m",
+                  "-XX:+UseParallelGC", // as the launcher runs it
                   "-jar",
                   JAR.toString(),
                   "batch",

@@ -21,9 +21,9 @@ import underfoot.scenario.Scenario;
 /** One advice after another on the example floors, warm, on two threads. */
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
-@Warmup(iterations = 4, time = 10)
+@Warmup(iterations = 6, time = 10)
 @Measurement(iterations = 4, time = 5)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-XX:+UseParallelGC") // as the launcher runs batch
 @Threads(2)
 public class WarmAdvice {
 

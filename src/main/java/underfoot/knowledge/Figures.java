@@ -1,6 +1,7 @@
 package underfoot.knowledge;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import underfoot.scenario.Dimension;
 import underfoot.scenario.NotAQuantity;
 import underfoot.scenario.Quantity;
 import underfoot.scenario.RuleFiles;
+import underfoot.scenario.Unit;
 
 /** Every number that a rule or a formula uses, by name. */
 public final class Figures {
@@ -16,6 +18,9 @@ public final class Figures {
   private static final String GRADIENT = "1:";
 
   private static final String DIFFERENCE = "K";
+
+  /** The dimension each unit belongs to; of two, the first. */
+  private static final Map<String, Dimension> BY_UNIT = byUnit();
 
   private final Map<String, Figure> byName;
   private final Map<String, List<Figure>> byPrefix = new ConcurrentHashMap<>();
@@ -81,19 +86,26 @@ public final class Figures {
     if (unit.equals(DIFFERENCE)) {
       return value; // scenarios state temperatures in kelvin, figures only differences
     }
+    Dimension dimension = BY_UNIT.get(unit);
+    if (dimension == null) {
+      return value;
+    }
+    try {
+      return Quantity.parse(text, dimension).value();
+    } catch (NotAQuantity e) {
+      return value;
+    }
+  }
+
+  private static Map<String, Dimension> byUnit() {
+    Map<String, Dimension> byUnit = new HashMap<>();
     for (Dimension dimension : Dimension.values()) {
-      boolean ours =
-          dimension.units().stream()
-              .anyMatch(one -> one.symbol().equals(unit) || one.spellings().contains(unit));
-      if (ours) {
-        try {
-          return Quantity.parse(text, dimension).value();
-        } catch (NotAQuantity e) {
-          return value;
-        }
+      for (Unit unit : dimension.units()) {
+        byUnit.putIfAbsent(unit.symbol(), dimension);
+        unit.spellings().forEach(spelling -> byUnit.putIfAbsent(spelling, dimension));
       }
     }
-    return value;
+    return byUnit;
   }
 
   /**
