@@ -11,7 +11,7 @@ import java.util.Optional;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 
-/** Times and sums as people read them. */
+/** Times as people read them. */
 public final class Times {
   private static final double HOURS_TOLD = 48;
   private static final double HOURS_A_DAY = 24;
