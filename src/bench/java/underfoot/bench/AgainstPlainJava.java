@@ -25,10 +25,10 @@ import underfoot.buildup.Laid;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerNote;
 import underfoot.knowledge.Fact;
-import underfoot.reasoning.Candidate;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.Pass;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleFaults;
-import underfoot.reasoning.Stage;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -57,10 +57,9 @@ public class AgainstPlainJava {
     shop = new Shop();
     twenty = RuleBase.compile(RuleFiles.of(twentyRules()));
     for (String text : Shop.examples()) {
-      for (Candidate candidate :
-          shop.advisor(shop.planner()).advise(shop.read(text)).candidates()) {
-        List<Object> known = new ArrayList<>(candidate.facts().all());
-        candidate.concluded().stream().filter(Laid.class::isInstance).forEach(known::add);
+      for (BuildUp buildUp : shop.advisor(shop.planner()).advise(shop.read(text)).buildUps()) {
+        List<Object> known = new ArrayList<>(buildUp.facts().all());
+        buildUp.concluded().stream().filter(Laid.class::isInstance).forEach(known::add);
         floors.add(known);
       }
     }
@@ -139,7 +138,7 @@ public class AgainstPlainJava {
   }
 
   private List<Object> engine(List<Object> floor) {
-    return twenty.think(Stage.LAY, shop.knowledge, floor);
+    return twenty.think(Pass.LAY, shop.knowledge, floor);
   }
 
   private static List<String> plain(List<Object> floor) {

@@ -17,7 +17,7 @@ import underfoot.plan.Consequences;
 import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.WhatIf;
@@ -88,23 +88,23 @@ final class Shop {
 
   /** A floor with all its ways, workings, costs and reasons; nothing is tried otherwise. */
   Advice advice(Scenario scenario, Planner planner) {
-    Counsel counsel = advisor(planner).advise(scenario);
-    Consequences consequences = planner.of(counsel, new Justifier(scenario, knowledge));
-    return AdviceMaker.make(counsel, WhatIf.assumed(counsel), consequences);
+    Assessment assessment = advisor(planner).advise(scenario);
+    Consequences consequences = planner.of(assessment, new Justifier(scenario, knowledge));
+    return AdviceMaker.make(assessment, WhatIf.assumed(assessment), consequences);
   }
 
   /** The same with what to find out first and the least change. */
   Advice adviceWithTrials(Scenario scenario, Planner planner) {
     Advisor advisor = advisor(planner).remembering();
-    Counsel counsel = advisor.begin(scenario);
+    Assessment assessment = advisor.begin(scenario);
     WhatIf whatIf = new WhatIf(advisor);
-    Consequences consequences = planner.of(counsel, new Justifier(scenario, knowledge));
+    Consequences consequences = planner.of(assessment, new Justifier(scenario, knowledge));
     Advice advice =
         AdviceMaker.make(
-            counsel,
-            whatIf.of(counsel),
-            whatIf.unsaid(counsel),
-            consequences.with(ChangeNotes.of(LeastChange.of(advisor, counsel), planner)));
+            assessment,
+            whatIf.of(assessment),
+            whatIf.unsaid(assessment),
+            consequences.with(ChangeNotes.of(LeastChange.of(advisor, assessment), planner)));
     advisor.end();
     return advice;
   }

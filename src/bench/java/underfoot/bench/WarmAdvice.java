@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.Threads;
 import org.openjdk.jmh.annotations.Warmup;
 import underfoot.plan.Advice;
 import underfoot.plan.Planner;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.scenario.Scenario;
 
 /** One advice after another on the example floors, warm, on two threads. */
@@ -64,7 +64,7 @@ public class WarmAdvice {
 
   /** What the rules conclude of it, all ways worked out with cost and time. */
   @Benchmark
-  public Counsel think(Shared shared, Turn turn) {
+  public Assessment think(Shared shared, Turn turn) {
     Scenario scenario = shared.scenarios.get(turn.next(shared.scenarios.size()));
     return shared.shop.advisor(shared.shop.planner()).advise(scenario);
   }

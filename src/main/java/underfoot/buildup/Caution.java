@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * A caution.
@@ -10,7 +10,7 @@ import underfoot.knowledge.Because;
  * @param wording the id of the text
  * @param about which of several things it is about; empty for the room
  */
-public record Caution(Because because, Severity severity, String wording, String about)
+public record Caution(Derivation because, Severity severity, String wording, String about)
     implements Conclusion {
   @Override
   public int hashCode() {

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * A limit the client set, such as the budget, that the build-up goes beyond. It can be built all
@@ -9,7 +9,7 @@ import underfoot.knowledge.Because;
  * @param because why
  * @param wording the id of the text
  */
-public record ClientLimit(Because because, String wording) implements Conclusion {
+public record ClientLimit(Derivation because, String wording) implements Conclusion {
   @Override
   public int hashCode() {
     return because.hashCode();

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * Something a rule concluded, other than a plain fact. The engine asks each for its hash, and
@@ -8,7 +8,7 @@ import underfoot.knowledge.Because;
  * record by itself is slow to begin with, and its words stay slow.
  */
 public sealed interface Conclusion
-    permits Offer,
+    permits OfferedWay,
         RuledOut,
         Laid,
         LayerClass,
@@ -16,15 +16,15 @@ public sealed interface Conclusion
         LayerCover,
         Remedy,
         Caution,
-        Halt,
-        Target,
-        Wait,
+        StopFinding,
+        CoverageTarget,
+        StepTime,
         ClientLimit,
         Criterion,
         Suggestion,
         Finding {
   /** The rule and what it matched. */
-  Because because();
+  Derivation because();
 
   /** The id of the rule, by which other rules name it as an exception. */
   default String getRule() {

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * What build-ups are ranked by.
@@ -9,7 +9,7 @@ import underfoot.knowledge.Because;
  * @param order its place, the smallest first
  * @param name the criterion
  */
-public record Criterion(Because because, int order, String name) implements Conclusion {
+public record Criterion(Derivation because, int order, String name) implements Conclusion {
   @Override
   public int hashCode() {
     return because.hashCode();

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * What is found of a proposal.
@@ -10,7 +10,7 @@ import underfoot.knowledge.Because;
  * @param wording the id of the text, with its consequence and remedy
  * @param about the layer of the proposal, or the layer that is missing; empty for the whole
  */
-public record Finding(Because because, Judgement judgement, String wording, String about)
+public record Finding(Derivation because, Judgement judgement, String wording, String about)
     implements Conclusion {
   @Override
   public int hashCode() {

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.LayerKind;
 
 /**
@@ -10,7 +10,7 @@ import underfoot.knowledge.LayerKind;
  * @param kind what is laid
  * @param figure the name of the figure for its thickness; empty for the kind's own
  */
-public record Laid(Because because, LayerKind kind, String figure) implements Conclusion {
+public record Laid(Derivation because, LayerKind kind, String figure) implements Conclusion {
   /** The kind's id, which rules match. */
   public String getLayer() {
     return kind.id();

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * The least class a layer's material must have. Of several the strictest holds.
@@ -9,7 +9,7 @@ import underfoot.knowledge.Because;
  * @param layer the layer kind's id
  * @param grade the class, such as {@code C2 S1}, an entry of a scale of classes
  */
-public record LayerClass(Because because, String layer, String grade) implements Conclusion {
+public record LayerClass(Derivation because, String layer, String grade) implements Conclusion {
   @Override
   public int hashCode() {
     return because.hashCode();

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Figure;
 
 /**
@@ -10,7 +10,7 @@ import underfoot.knowledge.Figure;
  * @param layer the layer kind's id
  * @param figure the share of the area in contact
  */
-public record LayerCover(Because because, String layer, Figure figure) implements Conclusion {
+public record LayerCover(Derivation because, String layer, Figure figure) implements Conclusion {
   @Override
   public int hashCode() {
     return because.hashCode();

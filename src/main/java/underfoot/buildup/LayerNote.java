@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * Something to be said of a layer.
@@ -10,7 +10,7 @@ import underfoot.knowledge.Because;
  * @param wording the id of the text
  * @param fixing whether it says how the layer is fixed
  */
-public record LayerNote(Because because, String layer, String wording, boolean fixing)
+public record LayerNote(Derivation because, String layer, String wording, boolean fixing)
     implements Conclusion {
   @Override
   public int hashCode() {

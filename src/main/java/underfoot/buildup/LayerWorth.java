@@ -2,7 +2,7 @@ package underfoot.buildup;
 
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
+import underfoot.measure.TracedFacts;
 
 /** What a layer weighs and how it holds heat back. */
 public final class LayerWorth {
@@ -23,7 +23,7 @@ public final class LayerWorth {
   }
 
   /** Adds to a basis what a layer's thickness was read from. */
-  static void useThickness(StackLayer layer, Figures figures, Facts facts, Basis basis) {
+  static void useThickness(StackLayer layer, Figures figures, Facts facts, TracedFacts basis) {
     for (Laid laid : layer.laid()) {
       String given = laid.figure().isEmpty() ? laid.kind().thickness() : laid.figure();
       if (figures.has(given)) {
@@ -34,7 +34,7 @@ public final class LayerWorth {
     }
   }
 
-  private static void use(String name, Facts facts, Basis basis) {
+  private static void use(String name, Facts facts, TracedFacts basis) {
     if (facts.find(name) != null) {
       basis.use(facts.find(name));
     }

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * Something to be put right first.
@@ -11,7 +11,7 @@ import underfoot.knowledge.Because;
  *     any work
  * @param about which of several things it is about; empty for the room
  */
-public record Remedy(Because because, String wording, boolean hold, String about)
+public record Remedy(Derivation because, String wording, boolean hold, String about)
     implements Conclusion {
   @Override
   public int hashCode() {

@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * The build-up under judgement must not be built here.
@@ -8,7 +8,7 @@ import underfoot.knowledge.Because;
  * @param because why
  * @param wording the id of the text that says so
  */
-public record RuledOut(Because because, String wording) implements Conclusion {
+public record RuledOut(Derivation because, String wording) implements Conclusion {
   @Override
   public int hashCode() {
     return because.hashCode();

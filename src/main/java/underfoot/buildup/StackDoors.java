@@ -5,13 +5,13 @@ import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
 import underfoot.measure.Doorway;
-import underfoot.measure.Findings;
 import underfoot.measure.LevelSurvey;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.PourSurface;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 import underfoot.scenario.Scenario;
 
 /** What a build-up leaves at the doors. */
@@ -22,7 +22,7 @@ final class StackDoors {
 
   static List<Fact> of(
       Scenario scenario, Surveys surveys, Stack stack, Figures figures, Facts facts) {
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     List<String> doors = facts.abouts("door");
     if (doors.isEmpty()) {
       return found.list();
@@ -42,7 +42,7 @@ final class StackDoors {
       Optional<Doorway> doorway =
           survey.isPresent() ? Doorway.of(scenario, survey.get(), facts, door) : Optional.empty();
       double evenly = evenly(stack, facts);
-      Findings one = new Findings();
+      MeasuredFacts one = new MeasuredFacts();
       if (doorway.isPresent() && (evened.isPresent() || asItIs)) {
         surveyed(doorway.get(), evened, stack.poured(), evenly, door, figures, facts, one);
       } else {
@@ -82,8 +82,8 @@ final class StackDoors {
       String door,
       Figures figures,
       Facts facts,
-      Findings found) {
-    Basis basis = new Basis(figures, facts);
+      MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     for (String name : List.of("readings", "rise most")) {
       basis.use(facts.find(name));
     }
@@ -103,7 +103,7 @@ final class StackDoors {
           "poured surface − floor, midway in the opening",
           basis);
     }
-    Basis ofGap = copy(basis, figures, facts);
+    TracedFacts ofGap = copy(basis, figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
     double climb = doorway.climbUnderTheLeaf(evened);
     found.add(
@@ -140,14 +140,14 @@ final class StackDoors {
               + " of layers without the pour",
           ofGap);
     }
-    Basis ofStep = copy(basis, figures, facts);
+    TracedFacts ofStep = copy(basis, figures, facts);
     double beyond = ofStep.fact("floor beyond", door);
     double rise = here + evenly;
     step(door, rise, beyond, "rise in the opening", ofStep, found);
   }
 
-  private static Basis copy(Basis basis, Figures figures, Facts facts) {
-    Basis copy = new Basis(figures, facts);
+  private static TracedFacts copy(TracedFacts basis, Figures figures, Facts facts) {
+    TracedFacts copy = new TracedFacts(figures, facts);
     basis.uses().forEach(copy::use);
     return copy;
   }
@@ -159,8 +159,8 @@ final class StackDoors {
       boolean poured,
       Optional<StackLayer> falls,
       double evenly,
-      Findings found) {
-    Basis ofGap = new Basis(figures, facts);
+      MeasuredFacts found) {
+    TracedFacts ofGap = new TracedFacts(figures, facts);
     double gap = ofGap.fact("gap under leaf", door);
     double most = ofGap.fact("rise most");
     found.add(
@@ -179,7 +179,7 @@ final class StackDoors {
           Texts.of(gap, "mm") + " − " + Texts.of(evenly, "mm") + " of layers without the pour",
           ofGap);
     }
-    Basis ofStep = new Basis(figures, facts);
+    TracedFacts ofStep = new TracedFacts(figures, facts);
     double beyond = ofStep.fact("floor beyond", door);
     double rise = ofStep.fact("rise") + aboveMean(falls);
     step(
@@ -197,7 +197,12 @@ final class StackDoors {
   }
 
   private static void step(
-      String door, double rise, double beyond, String what, Basis basis, Findings found) {
+      String door,
+      double rise,
+      double beyond,
+      String what,
+      TracedFacts basis,
+      MeasuredFacts found) {
     found.add(
         "step at the door",
         door,
@@ -208,8 +213,8 @@ final class StackDoors {
   }
 
   /** How much has to come off the leaf; nothing where it clears the floor as it is. */
-  private static void trim(String door, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void trim(String door, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     if (!basis.hasFigure("door-clearance")) {
       return;
     }

@@ -5,9 +5,9 @@ import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
-import underfoot.measure.Findings;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 import underfoot.measure.Worked;
 import underfoot.working.HeatSplit;
 
@@ -16,8 +16,8 @@ final class StackHeat {
   private StackHeat() {}
 
   static List<Fact> of(Stack stack, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     if (!basis.wordIfHeld("heated").equals("yes")) {
       return found.list();
     }
@@ -54,14 +54,14 @@ final class StackHeat {
             "thickness / conductivity of each layer above the heating: "
                 + String.join(" + ", terms),
             basis);
-    split(covering, new Basis(figures, facts), found);
+    split(covering, new TracedFacts(figures, facts), found);
     return found.list();
   }
 
-  private static void split(Fact covering, Basis basis, Findings found) {
-    String screed = "screed-over-" + Basis.inFigureName(basis.word("heating"));
+  private static void split(Fact covering, TracedFacts basis, MeasuredFacts found) {
+    String screed = "screed-over-" + TracedFacts.inFigureName(basis.word("heating"));
     double output = basis.fact("heating output");
-    String storey = Basis.inFigureName(basis.word("storey"));
+    String storey = TracedFacts.inFigureName(basis.word("storey"));
     String use = basis.word("use");
     if (!basis.complete()
         || !basis.hasFigure(screed)

@@ -1,7 +1,7 @@
 package underfoot.buildup;
 
 import java.util.List;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.LayerKind;
 
 /**
@@ -48,7 +48,7 @@ public record StackLayer(LayerKind kind, LayerThickness thickness, List<Laid> la
   }
 
   /** Why it is there. */
-  public List<Because> because() {
+  public List<Derivation> because() {
     return laid.stream().map(Laid::because).toList();
   }
 }

@@ -5,10 +5,10 @@ import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
-import underfoot.measure.Findings;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 import underfoot.scenario.Scenario;
 
 /**
@@ -33,7 +33,7 @@ public final class StackMeasures {
       Scenario scenario, Surveys surveys, Stack stack, int standing, Figures figures, Facts facts) {
     List<Fact> all = new ArrayList<>();
     Facts known = Facts.over(facts);
-    Findings first = new Findings();
+    MeasuredFacts first = new MeasuredFacts();
     heights(stack, figures, known, first);
     weights(stack, figures, known, first);
     lifts(stack, figures, known, first);
@@ -42,7 +42,7 @@ public final class StackMeasures {
         standing,
         "",
         "its place on the scale of standings",
-        new Basis(figures, known));
+        new TracedFacts(figures, known));
     take(first.list(), all, known);
     take(StackStructure.of(stack, figures, known), all, known);
     take(StackScrews.of(stack, figures, known), all, known);
@@ -57,8 +57,8 @@ public final class StackMeasures {
     known.addAll(found);
   }
 
-  private static void heights(Stack stack, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void heights(Stack stack, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     List<String> terms = new ArrayList<>();
     for (StackLayer layer : stack.layers()) {
       if (layer.thickness().max() > 0) {
@@ -92,8 +92,8 @@ public final class StackMeasures {
     found.add("rise most", rise.max() - gone, "mm", sum + ", the most of each", basis);
   }
 
-  private static void weights(Stack stack, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void weights(Stack stack, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     double mass = 0;
     List<String> terms = new ArrayList<>();
     for (StackLayer layer : stack.layers()) {
@@ -112,7 +112,7 @@ public final class StackMeasures {
             "kg/m2",
             "mass for each millimetre × mean thickness: " + String.join(" + ", terms),
             basis);
-    Basis ofLoad = new Basis(figures, facts).use(added);
+    TracedFacts ofLoad = new TracedFacts(figures, facts).use(added);
     double gravity = ofLoad.figure("standard-gravity");
     found.add(
         "dead load added",
@@ -122,8 +122,8 @@ public final class StackMeasures {
         ofLoad);
   }
 
-  private static void lifts(Stack stack, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void lifts(Stack stack, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     if (!stack.poured() || !basis.hasFigure("leveller-lift-most")) {
       return;
     }

@@ -7,9 +7,9 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
-import underfoot.measure.Findings;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 import underfoot.working.ScrewLength;
 
 /** The longest screw through boards over a timber deck that stays inside that deck. */
@@ -19,8 +19,8 @@ final class StackScrews {
   private StackScrews() {}
 
   static List<Fact> of(Stack stack, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     if (!SCREWED_INTO.contains(basis.wordIfHeld("base family"))) {
       return found.list();
     }
@@ -53,7 +53,7 @@ final class StackScrews {
             "mm",
             "what a screw passes above the deck: " + String.join(" + ", terms),
             basis);
-    Basis ofScrew = new Basis(figures, facts).use(thickness);
+    TracedFacts ofScrew = new TracedFacts(figures, facts).use(thickness);
     double depth = Double.isNaN(deck) ? ofScrew.fact("deck thickness") : deck;
     if (!ofScrew.complete()) {
       return found.list();
@@ -63,7 +63,7 @@ final class StackScrews {
   }
 
   private static void screw(
-      double overlay, double deck, Basis basis, Figures figures, Findings found) {
+      double overlay, double deck, TracedFacts basis, Figures figures, MeasuredFacts found) {
     double washer = basis.figure("board-screw-washer");
     double clear = basis.figure("screw-tip-clearance");
     List<Double> stock = new ArrayList<>();

@@ -5,22 +5,22 @@ import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
-import underfoot.measure.Findings;
 import underfoot.measure.JoistCheck;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 
 /** What a build-up's weight and boards do to a timber floor. */
 final class StackStructure {
   private StackStructure() {}
 
   static List<Fact> of(Stack stack, Figures figures, Facts facts) {
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     if (!facts.text("base family").equals("timber")) {
       return found.list();
     }
     boolean kept = !stack.replacesDeck();
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     double before = basis.fact("dead load before");
     double added = basis.fact("dead load added");
     double gone = 0;

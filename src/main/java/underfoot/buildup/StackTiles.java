@@ -5,9 +5,9 @@ import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
-import underfoot.measure.Findings;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 import underfoot.measure.Worked;
 import underfoot.working.Cuts;
 import underfoot.working.Result;
@@ -20,20 +20,20 @@ final class StackTiles {
   private StackTiles() {}
 
   static List<Fact> of(Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Fact joint = joint(new Basis(figures, facts), found);
+    MeasuredFacts found = new MeasuredFacts();
+    Fact joint = joint(new TracedFacts(figures, facts), found);
     if (joint == null) {
       return found.list();
     }
     Facts known = Facts.over(facts).addAll(found.list());
-    count(new Basis(figures, known), found);
-    ends("along", "longest run", "longest edge", new Basis(figures, known), found);
-    ends("across", "shortest run", "shortest edge", new Basis(figures, known), found);
+    count(new TracedFacts(figures, known), found);
+    ends("along", "longest run", "longest edge", new TracedFacts(figures, known), found);
+    ends("across", "shortest run", "shortest edge", new TracedFacts(figures, known), found);
     return found.list();
   }
 
   /** The joint that is reckoned with: the one wanted, if it is no less than the least. */
-  private static Fact joint(Basis basis, Findings found) {
+  private static Fact joint(TracedFacts basis, MeasuredFacts found) {
     double least = basis.fact("least joint");
     double wanted = basis.factIfHeld("wanted joint", "");
     return found.add(
@@ -50,7 +50,7 @@ final class StackTiles {
         basis);
   }
 
-  private static void count(Basis basis, Findings found) {
+  private static void count(TracedFacts basis, MeasuredFacts found) {
     double area = basis.fact("area");
     double waste = basis.fact("tile waste");
     Worked.with()
@@ -77,7 +77,8 @@ final class StackTiles {
   }
 
   /** Whole tiles and the two end cuts in one direction, the longer edge along the longer run. */
-  private static void ends(String way, String run, String edge, Basis basis, Findings found) {
+  private static void ends(
+      String way, String run, String edge, TracedFacts basis, MeasuredFacts found) {
     Optional<Result> result =
         Worked.with()
             .key("run", basis.fact(run), "mm")

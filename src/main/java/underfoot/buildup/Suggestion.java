@@ -1,6 +1,6 @@
 package underfoot.buildup;
 
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 
 /**
  * Another way worth thinking of, such as another finish.
@@ -8,7 +8,7 @@ import underfoot.knowledge.Because;
  * @param because why
  * @param wording the id of the text
  */
-public record Suggestion(Because because, String wording) implements Conclusion {
+public record Suggestion(Derivation because, String wording) implements Conclusion {
   @Override
   public int hashCode() {
     return because.hashCode();

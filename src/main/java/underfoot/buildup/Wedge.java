@@ -4,11 +4,11 @@ import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
-import underfoot.measure.Basis;
 import underfoot.measure.Doorway;
-import underfoot.measure.Findings;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.PourSurface;
 import underfoot.measure.Texts;
+import underfoot.measure.TracedFacts;
 
 /**
  * The floor before a leaf that has to clear it without being cut, as a profile from the door into
@@ -24,9 +24,9 @@ final class Wedge {
   private final String door;
   private final Figures figures;
   private final Facts facts;
-  private final Findings found;
+  private final MeasuredFacts found;
 
-  Wedge(String door, Figures figures, Facts facts, Findings found) {
+  Wedge(String door, Figures figures, Facts facts, MeasuredFacts found) {
     this.door = door;
     this.figures = figures;
     this.facts = facts;
@@ -40,7 +40,7 @@ final class Wedge {
    * @param pour the surface poured to; empty where there is no survey
    */
   void work(Optional<Doorway> doorway, Optional<PourSurface> pour) {
-    Basis ofDrop = new Basis(figures, facts);
+    TracedFacts ofDrop = new TracedFacts(figures, facts);
     double left = ofDrop.fact("gap left", door);
     double clearance = ofDrop.figure("door-clearance");
     double drop = clearance - left;
@@ -55,7 +55,7 @@ final class Wedge {
             "mm",
             "clearance − gap left: " + Texts.of(clearance, "") + " − " + Texts.of(left, "mm"),
             ofDrop);
-    Basis ofZero = new Basis(figures, facts);
+    TracedFacts ofZero = new TracedFacts(figures, facts);
     double zero = ofZero.fact("door width", door);
     Fact zeroLine =
         found.addAs(
@@ -68,7 +68,7 @@ final class Wedge {
     if (zeroLine == null) {
       return;
     }
-    Basis ofStop = new Basis(figures, facts).use(lost).use(zeroLine);
+    TracedFacts ofStop = new TracedFacts(figures, facts).use(lost).use(zeroLine);
     double fall = ofStop.figure("wedge-fall-most");
     double length = drop / fall * 1000;
     double stop = zero + length;
@@ -87,7 +87,7 @@ final class Wedge {
             stop,
             "zero line + wedge: " + Texts.metres(zero) + " + " + Texts.metres(length),
             ofStop);
-    Basis ofBed = new Basis(figures, facts).use(stopLine);
+    TracedFacts ofBed = new TracedFacts(figures, facts).use(stopLine);
     double bed = ofBed.fact("tile bed depth");
     double deep = ofBed.fact("pour most");
     String where = "at its most";
@@ -95,7 +95,7 @@ final class Wedge {
       ofBed.use(facts.find("readings"));
       deep = doorway.get().depthBefore(pour.get(), stop);
       where = "at the stop line";
-      Basis ofRoom = new Basis(figures, facts);
+      TracedFacts ofRoom = new TracedFacts(figures, facts);
       ofRoom.word("outline");
       double room = doorway.get().roomBefore();
       found.addAs(

@@ -13,7 +13,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.report.Detail;
 import underfoot.report.JsonReport;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.report.TextReport;
 import underfoot.scenario.ScenarioSchema;
 
@@ -28,7 +28,7 @@ import underfoot.scenario.ScenarioSchema;
       "4 outside guidance or stop, 1 internal error."
     })
 final class Advise implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -65,23 +65,23 @@ final class Advise implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  Advise(Surroundings around) {
+  Advise(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     PrintWriter out = spec.commandLine().getOut();
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     if (schema) {
       out.print(ScenarioSchema.of(bench.facts()));
       return Exit.FINE;
     }
     if (scenario == null) {
-      throw Complaint.usage("advise needs a scenario file, or - for standard input");
+      throw UserError.usage("advise needs a scenario file, or - for standard input");
     }
-    Page page = around.page(width);
-    Pages pages = new Pages(html, pdf, json);
+    TextPage page = around.page(width);
+    ReportFiles pages = new ReportFiles(html, pdf, json);
     Advice advice = bench.advise(scenario, around.in());
     if (pages.wanted()) {
       pages.write(advice, new Phrases(bench.knowledge().wording()), bench.ruleBaseId(), out);

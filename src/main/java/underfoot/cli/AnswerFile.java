@@ -11,10 +11,10 @@ import underfoot.knowledge.InterviewBook;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Place;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.ScenarioReader;
+import underfoot.scenario.StatedFact;
 
 /**
  * The scenario file of an interview: with the questions, and what is not known, as comments. A
@@ -65,7 +65,7 @@ final class AnswerFile {
       FactBook facts, String name, byte[] content, InterviewBook book) throws ScenarioFaults {
     Set<Integer> marked = marked(new String(content, StandardCharsets.UTF_8));
     Map<String, InterviewBook.Taken> taken = new LinkedHashMap<>();
-    for (Given given : new ScenarioReader(facts).readUnfinished(name, content).givens()) {
+    for (StatedFact given : new ScenarioReader(facts).readUnfinished(name, content).givens()) {
       if (given.known() && marked.contains(given.line())) {
         String id = new Place(given.definition(), given.about()).id();
         taken.put(id, new InterviewBook.Taken(given.text(), false, book.since(given.definition())));

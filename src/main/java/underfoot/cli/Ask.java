@@ -17,7 +17,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.reasoning.Interview;
 import underfoot.report.Detail;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.report.TextReport;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
@@ -49,7 +49,7 @@ import underfoot.scenario.ScenarioFaults;
 final class Ask implements Callable<Integer> {
   private static final String NOTHING_WRITTEN = "Nothing was written.";
 
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -91,7 +91,7 @@ final class Ask implements Callable<Integer> {
   private String written = "";
   private String keptAs = "";
 
-  Ask(Surroundings around) {
+  Ask(Environment around) {
     this.around = around;
   }
 
@@ -99,12 +99,12 @@ final class Ask implements Callable<Integer> {
   private record Begun(Answers answers, byte[] file) {}
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     PrintWriter out = spec.commandLine().getOut();
-    Page layout = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    TextPage layout = around.page(width);
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     if (to != null && !page && !replace && SavedFile.exists(to)) {
-      throw Complaint.usage(to + " is there already; add --replace to write over it");
+      throw UserError.usage(to + " is there already; add --replace to write over it");
     }
     Begun begun = begin(bench);
     if (page) {
@@ -115,14 +115,15 @@ final class Ask implements Callable<Integer> {
     }
   }
 
-  private Integer talk(Workbench bench, Begun begun, Prompt prompt, Page layout, PrintWriter out)
-      throws Complaint {
+  private Integer talk(
+      CommandContext bench, Begun begun, Prompt prompt, TextPage layout, PrintWriter out)
+      throws UserError {
     Interview interview = bench.interview();
     Phrases phrases = new Phrases(bench.knowledge().wording());
     boolean told = width != null || prompt.columns() <= 0;
     IntSupplier columns = told ? layout::width : prompt::columns;
-    Talk talk =
-        new Talk(
+    TerminalInterview talk =
+        new TerminalInterview(
             interview,
             phrases,
             prompt,
@@ -135,26 +136,26 @@ final class Ask implements Callable<Integer> {
       warm(interview, bench.facts());
     }
     String before = talk.file();
-    Talk.Outside outside =
-        new Talk.Outside() {
+    TerminalInterview.Outside outside =
+        new TerminalInterview.Outside() {
           @Override
-          public String save(String name) throws Complaint {
+          public String save(String name) throws UserError {
             return Ask.this.save(talk, name);
           }
 
           @Override
-          public String advice() throws Complaint {
+          public String advice() throws UserError {
             return report(bench.advise(talk.answers().scenario()), phrases, columns).text();
           }
         };
-    Talk.End end = talk.hold(outside);
-    if (end == Talk.End.LEFT || !talk.answers().complete()) {
+    TerminalInterview.End end = talk.hold(outside);
+    if (end == TerminalInterview.End.LEFT || !talk.answers().complete()) {
       if (!talk.file().equals(before) && !talk.file().equals(keptAs)) {
         keep(talk, prompt, out);
       } else {
         out.println(written.isEmpty() ? NOTHING_WRITTEN : written + " has your answers.");
       }
-      if (end == Talk.End.LEFT) {
+      if (end == TerminalInterview.End.LEFT) {
         return Exit.FINE;
       }
       List<String> missing =
@@ -162,7 +163,7 @@ final class Ask implements Callable<Integer> {
               .filter(place -> place.fact().kind() != Kind.TEXT)
               .map(place -> place.fact().ask())
               .toList();
-      Page still = new Page(columns.getAsInt(), around.colour());
+      TextPage still = new TextPage(columns.getAsInt(), around.colour());
       still.para("There is no advice yet. Still to be answered: " + String.join(" ", missing));
       out.print(still.text());
       return Exit.SCENARIO_INVALID;
@@ -194,34 +195,35 @@ final class Ask implements Callable<Integer> {
     thread.start();
   }
 
-  private Page report(Advice advice, Phrases phrases, IntSupplier columns) {
-    Page report = new Page(columns.getAsInt(), around.colour());
+  private TextPage report(Advice advice, Phrases phrases, IntSupplier columns) {
+    TextPage report = new TextPage(columns.getAsInt(), around.colour());
     TextReport.write(advice.withoutFindOut(), phrases, detail, report);
     return report;
   }
 
-  private Begun begin(Workbench bench) throws Complaint {
+  private Begun begin(CommandContext bench) throws UserError {
     if (from == null) {
       return new Begun(Interview.begun(Answers.none(bench.facts())), new byte[0]);
     }
-    byte[] file = Workbench.content(from, around.in());
+    byte[] file = CommandContext.content(from, around.in());
     try {
-      return new Begun(Interview.begun(Talk.unnamed(Answers.of(bench.facts(), from, file))), file);
+      return new Begun(
+          Interview.begun(TerminalInterview.unnamed(Answers.of(bench.facts(), from, file))), file);
     } catch (ScenarioFaults e) {
-      throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
+      throw new UserError(Exit.SCENARIO_INVALID, e.text().stripTrailing());
     }
   }
 
   /** What of the file was only taken for want of knowing better. */
-  private Map<String, InterviewBook.Taken> taken(Workbench bench, Begun begun, Interview interview)
-      throws Complaint {
+  private Map<String, InterviewBook.Taken> taken(
+      CommandContext bench, Begun begun, Interview interview) throws UserError {
     if (from == null) {
       return Map.of();
     }
     try {
       return AnswerFile.taken(bench.facts(), from, begun.file(), interview.book());
     } catch (ScenarioFaults e) {
-      throw new Complaint(Exit.SCENARIO_INVALID, e.text().stripTrailing());
+      throw new UserError(Exit.SCENARIO_INVALID, e.text().stripTrailing());
     }
   }
 
@@ -237,7 +239,7 @@ final class Ask implements Callable<Integer> {
   }
 
   /** Writes the file in the middle of the talk, or at its end. */
-  private String save(Talk talk, String named) throws Complaint {
+  private String save(TerminalInterview talk, String named) throws UserError {
     String name = named.isEmpty() ? target(talk) : atHome(named);
     boolean own = name.equals(written) || name.equals(to) && replace;
     SavedFile.write(name, talk.file(), own);
@@ -250,11 +252,11 @@ final class Ask implements Callable<Integer> {
     return name.startsWith("~/") ? System.getProperty("user.home") + name.substring(1) : name;
   }
 
-  private String target(Talk talk) {
+  private String target(TerminalInterview talk) {
     if (!written.isEmpty()) {
       return written;
     }
-    return to != null ? to : free(Talk.name(talk.answers()));
+    return to != null ? to : free(TerminalInterview.name(talk.answers()));
   }
 
   /** A name for a file that is not there yet. */
@@ -269,7 +271,7 @@ final class Ask implements Callable<Integer> {
   }
 
   /** Keeps the answers where they were to go, or asks where. */
-  private void keep(Talk talk, Prompt prompt, PrintWriter out) throws Complaint {
+  private void keep(TerminalInterview talk, Prompt prompt, PrintWriter out) throws UserError {
     if (to != null || !written.isEmpty()) {
       out.println(save(talk, ""));
       return;
@@ -288,21 +290,21 @@ final class Ask implements Callable<Integer> {
       try {
         out.println(save(talk, yes ? offered : said.strip()));
         return;
-      } catch (Complaint complaint) {
-        out.println(complaint.getMessage());
+      } catch (UserError userError) {
+        out.println(userError.getMessage());
       }
     }
   }
 
-  private Integer serve(Workbench bench, Answers begun, PrintWriter out) throws Complaint {
-    try (PageServer server = new PageServer(new PageDesk(bench, begun), port)) {
+  private Integer serve(CommandContext bench, Answers begun, PrintWriter out) throws UserError {
+    try (PageServer server = new PageServer(new PageApi(bench, begun), port)) {
       out.println("Open this address in a browser on this machine; Ctrl-C stops it:");
       out.println(server.address());
       out.flush();
       server.untilStopped();
       return Exit.FINE;
     } catch (IOException e) {
-      throw Complaint.usage("The page cannot be served on port " + port + "; leave --port out");
+      throw UserError.usage("The page cannot be served on port " + port + "; leave --port out");
     }
   }
 }

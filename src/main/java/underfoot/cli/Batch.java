@@ -52,7 +52,7 @@ final class Batch implements Callable<Integer> {
   private static final long TOLD_EVERY = 2_000_000_000L;
   private static final String YAML = ".yaml";
 
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -79,7 +79,7 @@ final class Batch implements Callable<Integer> {
           "Do not try assumed facts otherwise, nor search for least changes: several times faster.")
   private boolean withoutTrials;
 
-  Batch(Surroundings around) {
+  Batch(Environment around) {
     this.around = around;
   }
 
@@ -90,13 +90,13 @@ final class Batch implements Callable<Integer> {
   private record Line(String text, boolean advised) {}
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     if (resume && outFile == null) {
-      throw Complaint.usage("--resume goes on with a file, so it needs --out");
+      throw UserError.usage("--resume goes on with a file, so it needs --out");
     }
     PrintWriter err = spec.commandLine().getErr();
-    Workbench bench = new Workbench(rules.folder(), around, err);
-    Workbench.Desk desk = bench.deskForMany(!withoutTrials);
+    CommandContext bench = new CommandContext(rules.folder(), around, err);
+    CommandContext.Desk desk = bench.deskForMany(!withoutTrials);
     String ruleBase = bench.ruleBaseId();
     List<Iterator<Job>> jobs = new ArrayList<>();
     for (String file : files) {
@@ -107,7 +107,7 @@ final class Batch implements Callable<Integer> {
     try (Out out = out()) {
       return run(job -> line(desk, ruleBase, job), jobs, pool, cores, out, err);
     } catch (IOException | UncheckedIOException e) {
-      throw new Complaint(Exit.INTERNAL, "The lines could not be written: " + e.getMessage());
+      throw new UserError(Exit.INTERNAL, "The lines could not be written: " + e.getMessage());
     } finally {
       pool.shutdownNow();
     }
@@ -160,13 +160,13 @@ final class Batch implements Callable<Integer> {
   }
 
   /** The line for one scenario; whatever goes wrong with it becomes its line. */
-  private static Line line(Workbench.Desk desk, String ruleBase, Job job) {
+  private static Line line(CommandContext.Desk desk, String ruleBase, Job job) {
     StringWriter text = new StringWriter();
     try {
       byte[] content = job.content().call();
       BatchLine.advice(job.name(), desk.advise(job.name(), content), Version.of(), ruleBase, text);
       return new Line(text.toString(), true);
-    } catch (Complaint e) {
+    } catch (UserError e) {
       BatchLine.failure(job.name(), e.exit(), List.of(e.getMessage().split("\n(?=\\S)")), text);
     } catch (Exception | StackOverflowError e) {
       String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
@@ -177,7 +177,7 @@ final class Batch implements Callable<Integer> {
 
   // --- where scenarios come from
 
-  private Iterator<Job> jobs(String name) throws Complaint {
+  private Iterator<Job> jobs(String name) throws UserError {
     if (name.equals("-")) {
       return new Lines(around.in());
     }
@@ -185,7 +185,7 @@ final class Batch implements Callable<Integer> {
     try {
       path = Path.of(name);
     } catch (InvalidPathException e) {
-      throw Complaint.usage("There is no file " + name);
+      throw UserError.usage("There is no file " + name);
     }
     if (!Files.isDirectory(path)) {
       return List.of(job(name)).iterator();
@@ -198,12 +198,12 @@ final class Batch implements Callable<Integer> {
           .toList()
           .iterator();
     } catch (IOException e) {
-      throw Complaint.usage(name + " cannot be read");
+      throw UserError.usage(name + " cannot be read");
     }
   }
 
   private static Job job(String name) {
-    return new Job(name, () -> Workbench.content(name, InputStream.nullInputStream()));
+    return new Job(name, () -> CommandContext.content(name, InputStream.nullInputStream()));
   }
 
   /** The scenarios of standard input, a line each; empty lines are passed over. */
@@ -264,7 +264,7 @@ final class Batch implements Callable<Integer> {
 
   // --- where lines go
 
-  private Out out() throws Complaint {
+  private Out out() throws UserError {
     if (outFile == null) {
       return new Out(spec.commandLine().getOut(), 0, false);
     }
@@ -282,7 +282,7 @@ final class Batch implements Callable<Integer> {
                   resume ? StandardOpenOption.APPEND : StandardOpenOption.TRUNCATE_EXISTING));
       return new Out(writer, before, true);
     } catch (IOException e) {
-      throw Complaint.usage(outFile + " cannot be written");
+      throw UserError.usage(outFile + " cannot be written");
     }
   }
 

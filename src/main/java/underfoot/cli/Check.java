@@ -12,7 +12,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.plan.Opinion;
 import underfoot.report.OpinionJson;
 import underfoot.report.OpinionText;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 
 /** {@code check SCENARIO PROPOSAL}: a build-up somebody has in mind, judged layer by layer. */
 @Command(
@@ -25,7 +25,7 @@ import underfoot.report.Page;
       "Exit codes: 0 no fault, 5 faults stand, 2 wrong usage, 3 a file has faults, 1 internal error."
     })
 final class Check implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -47,17 +47,17 @@ final class Check implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  Check(Surroundings around) {
+  Check(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     PrintWriter out = spec.commandLine().getOut();
-    Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = around.page(width);
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     if (scenario.equals("-") && proposal.equals("-")) {
-      throw Complaint.usage("only one of scenario and proposal can come from standard input");
+      throw UserError.usage("only one of scenario and proposal can come from standard input");
     }
     Opinion opinion = bench.check(scenario, proposal, around.in());
     if (json) {

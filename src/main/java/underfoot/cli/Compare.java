@@ -17,7 +17,7 @@ import underfoot.plan.FloorsCompared;
 import underfoot.plan.Planner;
 import underfoot.report.CompareJson;
 import underfoot.report.CompareReport;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 
@@ -34,7 +34,7 @@ final class Compare implements Callable<Integer> {
   private static final Pattern CHANGE =
       Pattern.compile("([^=\\[]+)(?:\\[([^\\]]*)])?([^=\\[]*)=(.*)", Pattern.DOTALL);
 
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -61,15 +61,15 @@ final class Compare implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  Compare(Surroundings around) {
+  Compare(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     PrintWriter out = spec.commandLine().getOut();
-    Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = around.page(width);
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     if (second == null && with.isEmpty()) {
       ways(bench, page, out);
     } else {
@@ -78,7 +78,7 @@ final class Compare implements Callable<Integer> {
     return Exit.FINE;
   }
 
-  private void ways(Workbench bench, Page page, PrintWriter out) throws Complaint {
+  private void ways(CommandContext bench, TextPage page, PrintWriter out) throws UserError {
     Advice advice = bench.advise(first, around.in());
     if (json) {
       CompareJson.write(advice, out);
@@ -89,14 +89,14 @@ final class Compare implements Callable<Integer> {
     }
   }
 
-  private void floors(Workbench bench, Page page, PrintWriter out) throws Complaint {
+  private void floors(CommandContext bench, TextPage page, PrintWriter out) throws UserError {
     if ("-".equals(first) && "-".equals(second)) {
-      throw Complaint.usage("Only one of the two can come from standard input");
+      throw UserError.usage("Only one of the two can come from standard input");
     }
-    Scenario one = bench.scenario(first, Workbench.content(first, around.in()));
+    Scenario one = bench.scenario(first, CommandContext.content(first, around.in()));
     String name = second == null ? first : second;
     Scenario other =
-        second == null ? one : bench.scenario(second, Workbench.content(second, around.in()));
+        second == null ? one : bench.scenario(second, CommandContext.content(second, around.in()));
     for (String change : with) {
       other = changed(other, change);
     }
@@ -111,10 +111,10 @@ final class Compare implements Callable<Integer> {
     }
   }
 
-  private static Scenario changed(Scenario scenario, String change) throws Complaint {
+  private static Scenario changed(Scenario scenario, String change) throws UserError {
     Matcher parts = CHANGE.matcher(change);
     if (!parts.matches()) {
-      throw Complaint.usage(
+      throw UserError.usage(
           "--with needs a key and its value, such as --with 'joists.clear span=3.4 m'; found: "
               + Main.cut(change));
     }
@@ -126,7 +126,7 @@ final class Compare implements Callable<Integer> {
     try {
       return scenario.with(key, about, parts.group(4).strip());
     } catch (ScenarioFaults e) {
-      throw Complaint.usage("--with '" + Main.cut(change) + "'\n" + e.text().stripTrailing());
+      throw UserError.usage("--with '" + Main.cut(change) + "'\n" + e.text().stripTrailing());
     }
   }
 }

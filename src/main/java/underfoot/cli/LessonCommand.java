@@ -20,8 +20,8 @@ import underfoot.lesson.Lesson;
 import underfoot.lesson.Marking;
 import underfoot.lesson.Question;
 import underfoot.report.LessonReport;
-import underfoot.report.Page;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage;
+import underfoot.report.TextPage.Tone;
 
 /** {@code lesson SCENARIO}: a worksheet made from the trace of the advice. */
 @Command(
@@ -32,7 +32,7 @@ import underfoot.report.Page.Tone;
       "A seed gives a variant with other numbers; the same seed gives the same sheet."
     })
 final class LessonCommand implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -63,22 +63,22 @@ final class LessonCommand implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  LessonCommand(Surroundings around) {
+  LessonCommand(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     if ((mark ? 1 : 0) + (json ? 1 : 0) + (html == null ? 0 : 1) > 1) {
-      throw Complaint.usage("lesson takes one of --mark, --json and --html");
+      throw UserError.usage("lesson takes one of --mark, --json and --html");
     }
     if (mark && scenario.equals("-")) {
-      throw Complaint.usage(
+      throw UserError.usage(
           "--mark reads answers from standard input, so the scenario must be a file");
     }
     around.page(width);
     PrintWriter out = spec.commandLine().getOut();
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     OptionalLong variant = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
     Lesson lesson = bench.lesson(scenario, around.in(), variant);
     LessonReport report = new LessonReport(lesson, bench.knowledge());
@@ -88,9 +88,9 @@ final class LessonCommand implements Callable<Integer> {
       report.json(out);
       out.println();
     } else if (html != null) {
-      WholeFile.write(html, report.html(answers));
+      AtomicFile.write(html, report.html(answers));
     } else {
-      Page page = around.page(width);
+      TextPage page = around.page(width);
       report.text(answers, page);
       out.print(page.text());
     }
@@ -99,10 +99,10 @@ final class LessonCommand implements Callable<Integer> {
 
   /** Asks and marks. Where standard input ends, the rest counts as not answered. */
   private void mark(Lesson lesson, LessonReport report, Phrases phrases, PrintWriter out)
-      throws Complaint {
+      throws UserError {
     BufferedReader replies =
         new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
-    Page first = around.page(width);
+    TextPage first = around.page(width);
     first.para("", "", lesson.scenario().name(), Tone.BOLD);
     report.floor(first);
     out.print(first.text());
@@ -110,7 +110,7 @@ final class LessonCommand implements Callable<Integer> {
     int answered = 0;
     int number = 0;
     for (Question question : lesson.questions()) {
-      Page ask = around.page(width);
+      TextPage ask = around.page(width);
       report.question(++number, question, ask);
       out.print("\n" + ask.text() + "> ");
       out.flush();
@@ -118,7 +118,7 @@ final class LessonCommand implements Callable<Integer> {
       if (!around.terminal()) {
         out.println(reply == null ? "" : reply.replaceAll("\\p{Cntrl}", " "));
       }
-      Page told = around.page(width);
+      TextPage told = around.page(width);
       String said = "lesson-no-answer";
       if (reply != null && !reply.isBlank()) {
         Marking.Marked marked = Marking.of(question, reply);
@@ -135,7 +135,7 @@ final class LessonCommand implements Callable<Integer> {
       report.because(question, told);
       out.print(told.text());
     }
-    Page score = around.page(width);
+    TextPage score = around.page(width);
     score.blank();
     score.para(
         "",
@@ -169,11 +169,11 @@ final class LessonCommand implements Callable<Integer> {
         : String.format(Locale.ROOT, "%.1f", marks);
   }
 
-  private static String line(BufferedReader replies) throws Complaint {
+  private static String line(BufferedReader replies) throws UserError {
     try {
       return replies.readLine();
     } catch (IOException e) {
-      throw Complaint.usage("Standard input cannot be read");
+      throw UserError.usage("Standard input cannot be read");
     }
   }
 }

@@ -13,7 +13,7 @@ final class Linting {
   private Linting() {}
 
   /** Prints what is wrong with a rule base; the exit code tells whether anything is. */
-  static int run(Workbench bench, boolean json, PrintWriter out) throws Complaint {
+  static int run(CommandContext bench, boolean json, PrintWriter out) throws UserError {
     int rules = bench.ruleTexts().size();
     List<RuleFaults.Fault> faults = bench.lint();
     if (json) {

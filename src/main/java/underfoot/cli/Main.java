@@ -55,7 +55,7 @@ public final class Main implements Runnable {
         && (arguments.length > 1 || arguments[0].equals(INTERVIEW))
         && THINKING.contains(arguments[0])) {
       if (!LASTING.contains(arguments[0])) { // what starts quickest is not what runs longest
-        OptionalInt elsewhere = Handover.of(arguments);
+        OptionalInt elsewhere = FastRelaunch.of(arguments);
         if (elsewhere.isPresent()) {
           System.exit(elsewhere.getAsInt());
         }
@@ -64,8 +64,8 @@ public final class Main implements Runnable {
       RuleBase early = RuleBase.shipped();
       shipped = () -> early;
     }
-    Surroundings around =
-        new Surroundings(System.in, System.getenv(), System.console() != null, shipped);
+    Environment around =
+        new Environment(System.in, System.getenv(), System.console() != null, shipped);
     int exit =
         run(
             arguments,
@@ -77,8 +77,8 @@ public final class Main implements Runnable {
 
   /** Runs one command line; output is UTF-8. Gives the exit code. */
   static int run(
-      String[] arguments, Surroundings around, OutputStream standard, OutputStream error) {
-    Outlet standardOut = new Outlet(standard);
+      String[] arguments, Environment around, OutputStream standard, OutputStream error) {
+    PipeAwareOutput standardOut = new PipeAwareOutput(standard);
     PrintWriter out = writer(standardOut);
     PrintWriter err = writer(error);
     int exit;
@@ -104,7 +104,7 @@ public final class Main implements Runnable {
   }
 
   /** The commands, by name, made only when they are needed. */
-  private static Map<String, Supplier<Object>> subcommands(Surroundings around) {
+  private static Map<String, Supplier<Object>> subcommands(Environment around) {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("advise", () -> new Advise(around));
     commands.put(INTERVIEW, () -> new Ask(around));
@@ -123,7 +123,7 @@ public final class Main implements Runnable {
   }
 
   private static CommandLine commands(
-      Surroundings around, PrintWriter out, PrintWriter err, String[] arguments) {
+      Environment around, PrintWriter out, PrintWriter err, String[] arguments) {
     CommandLine line = new CommandLine(new Main());
     Map<String, Supplier<Object>> commands = subcommands(around);
     String first = arguments.length == 0 ? "" : arguments[0];
@@ -150,9 +150,9 @@ public final class Main implements Runnable {
   }
 
   private static int failed(Exception e, CommandLine line, CommandLine.ParseResult parsed) {
-    if (e instanceof Complaint complaint) {
-      line.getErr().println(complaint.getMessage());
-      return complaint.exit();
+    if (e instanceof UserError userError) {
+      line.getErr().println(userError.getMessage());
+      return userError.exit();
     }
     // The rule engine wraps what a rule's consequence throws.
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {

@@ -57,7 +57,7 @@ final class PageServer implements AutoCloseable {
   private final CountDownLatch stopped = new CountDownLatch(1);
   private final Semaphore heavy = new Semaphore(1, true);
   private final AtomicLong newest = new AtomicLong();
-  private final PageDesk desk;
+  private final PageApi desk;
   private final String token;
 
   /**
@@ -67,7 +67,7 @@ final class PageServer implements AutoCloseable {
    * @param port the port; 0 for a free one
    * @throws IOException if the port cannot be had
    */
-  PageServer(PageDesk desk, int port) throws IOException {
+  PageServer(PageApi desk, int port) throws IOException {
     this.desk = desk;
     byte[] random = new byte[TOKEN_BYTES];
     new SecureRandom().nextBytes(random);
@@ -118,13 +118,13 @@ final class PageServer implements AutoCloseable {
     try (exchange) {
       try {
         answer(exchange);
-      } catch (RuntimeException | Complaint e) {
+      } catch (RuntimeException | UserError e) {
         send(exchange, BROKEN, "text/plain; charset=utf-8", "That could not be worked out.");
       }
     }
   }
 
-  private void answer(HttpExchange exchange) throws IOException, Complaint {
+  private void answer(HttpExchange exchange) throws IOException, UserError {
     String path = exchange.getRequestURI().getRawPath();
     String begins = "/" + token + "/";
     if (!host().equals(exchange.getRequestHeaders().getFirst("Host")) || !ofOurs(exchange)) {
@@ -138,7 +138,7 @@ final class PageServer implements AutoCloseable {
     String what = path.substring(begins.length());
     if (FILES.containsKey(what)) {
       file(exchange, what);
-    } else if (PageDesk.ASKED.contains(what)) {
+    } else if (PageApi.ASKED.contains(what)) {
       ask(exchange, what);
     } else {
       send(exchange, NOT_THERE, "text/plain; charset=utf-8", "There is nothing here.");
@@ -178,7 +178,7 @@ final class PageServer implements AutoCloseable {
     }
   }
 
-  private void ask(HttpExchange exchange, String what) throws IOException, Complaint {
+  private void ask(HttpExchange exchange, String what) throws IOException, UserError {
     if (!exchange.getRequestMethod().equals("POST")) {
       send(exchange, WRONG_METHOD, "text/plain; charset=utf-8", "Only to be asked.");
       return;
@@ -195,7 +195,7 @@ final class PageServer implements AutoCloseable {
       return;
     }
     StringWriter out = new StringWriter();
-    if (PageDesk.HEAVY.contains(what)) {
+    if (PageApi.HEAVY.contains(what)) {
       // One after another: they use all cores as it is, and the advice must not wait for them. What
       // somebody asked before the last waits no longer: the page may have been left since.
       long ticket = newest.incrementAndGet();

@@ -11,10 +11,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import underfoot.report.Page;
 import underfoot.report.RuleUses;
 import underfoot.report.RulesBook;
 import underfoot.report.RulesReport;
+import underfoot.report.TextPage;
 
 /** {@code rules [ID]}: the rule base as pages. */
 @Command(
@@ -24,7 +24,7 @@ import underfoot.report.RulesReport;
       "The rule base: every rule by its file, or the page of one rule, figure, layer, text or source."
     })
 final class Rules implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -65,15 +65,15 @@ final class Rules implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  Rules(Surroundings around) {
+  Rules(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     PrintWriter out = spec.commandLine().getOut();
-    Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = around.page(width);
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     if (lint) {
       return Linting.run(bench, json, out);
     }
@@ -81,14 +81,14 @@ final class Rules implements Callable<Integer> {
     RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge(), uses);
     if (html != null) {
       if (json || !ids.isEmpty()) {
-        throw Complaint.usage("rules --html writes all rules; it takes no id and no --json");
+        throw UserError.usage("rules --html writes all rules; it takes no id and no --json");
       }
-      WholeFile.write(html, RulesBook.html(bench.ruleTexts(), bench.knowledge(), uses));
+      AtomicFile.write(html, RulesBook.html(bench.ruleTexts(), bench.knowledge(), uses));
       return Exit.FINE;
     }
     if (json) {
       if (ids.size() > 1) {
-        throw Complaint.usage("rules --json takes one id, or none for all rules");
+        throw UserError.usage("rules --json takes one id, or none for all rules");
       }
       StringWriter text = new StringWriter();
       if (report.json(ids.isEmpty() ? "" : ids.get(0), text) == 0 && !ids.isEmpty()) {
@@ -111,8 +111,8 @@ final class Rules implements Callable<Integer> {
     return Exit.FINE;
   }
 
-  private static Complaint unknown(RulesReport report, String id) {
-    return Complaint.usage(
+  private static UserError unknown(RulesReport report, String id) {
+    return UserError.usage(
         "The rule base has nothing called '"
             + Main.cut(id)
             + "'; nearest: "

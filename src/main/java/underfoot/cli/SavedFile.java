@@ -30,21 +30,21 @@ final class SavedFile {
    * @throws Complaint if it cannot be written, or one is there that may not be replaced; then
    *     nothing has changed
    */
-  static void write(String name, String text, boolean over) throws Complaint {
+  static void write(String name, String text, boolean over) throws UserError {
     try {
       Path target = Path.of(name).toAbsolutePath();
       if (Files.isDirectory(target)) {
-        throw Complaint.usage(name + " is a folder; give a file");
+        throw UserError.usage(name + " is a folder; give a file");
       }
       Path folder = target.getParent();
       if (folder == null || !Files.isDirectory(folder)) {
-        throw Complaint.usage("There is no folder " + folder + " to write " + name + " in");
+        throw UserError.usage("There is no folder " + folder + " to write " + name + " in");
       }
-      WholeFile.put(target, text.getBytes(StandardCharsets.UTF_8), over);
+      AtomicFile.put(target, text.getBytes(StandardCharsets.UTF_8), over);
     } catch (FileAlreadyExistsException e) {
-      throw Complaint.usage(name + " is there already, so it was left as it is");
+      throw UserError.usage(name + " is there already, so it was left as it is");
     } catch (InvalidPathException | IOException e) {
-      throw Complaint.usage(name + " cannot be written, so nothing was");
+      throw UserError.usage(name + " cannot be written, so nothing was");
     }
   }
 }

@@ -14,12 +14,12 @@ import underfoot.scenario.ScenarioSchema;
     mixinStandardHelpOptions = true,
     description = "The JSON Schema of scenario files, for editors.")
 final class Schema implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
 
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
-  Schema(Surroundings around) {
+  Schema(Environment around) {
     this.around = around;
   }
 
@@ -27,8 +27,8 @@ final class Schema implements Callable<Integer> {
   private boolean proposal;
 
   @Override
-  public Integer call() throws Complaint {
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+  public Integer call() throws UserError {
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     spec.commandLine()
         .getOut()
         .print(

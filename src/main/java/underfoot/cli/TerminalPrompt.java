@@ -28,8 +28,7 @@ final class TerminalPrompt implements Prompt {
         LineReaderBuilder.builder()
             .terminal(terminal)
             .parser((line, cursor, context) -> new WholeLine(line, cursor))
-            .completer(
-                (line, parsed, candidates) -> likely.forEach(w -> candidates.add(new Candidate(w))))
+            .completer((line, parsed, found) -> likely.forEach(w -> found.add(new Candidate(w))))
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .option(LineReader.Option.CASE_INSENSITIVE, true)
             .build();
@@ -58,8 +57,8 @@ final class TerminalPrompt implements Prompt {
     }
 
     @Override
-    public CharSequence escape(CharSequence candidate, boolean complete) {
-      return candidate;
+    public CharSequence escape(CharSequence buildUp, boolean complete) {
+      return buildUp;
     }
 
     @Override

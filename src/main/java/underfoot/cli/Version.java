@@ -12,7 +12,7 @@ final class Version implements IVersionProvider {
   }
 
   private static String ruleBase() {
-    return Workbench.idOf(RuleFiles.shipped());
+    return CommandContext.idOf(RuleFiles.shipped());
   }
 
   @Override

@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.report.Detail;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.report.WhyPage;
 import underfoot.report.WhyReport;
 
@@ -25,7 +25,7 @@ import underfoot.report.WhyReport;
       "Without an id, of every decision."
     })
 final class Why implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -57,20 +57,20 @@ final class Why implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  Why(Surroundings around) {
+  Why(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
-    Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+  public Integer call() throws UserError {
+    TextPage page = around.page(width);
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     Advice advice = bench.advise(scenario, around.in());
     List<Decision> decisions = advice.decisions();
     if (id != null) {
       decisions = WhyReport.find(advice, id);
       if (decisions.isEmpty()) {
-        throw Complaint.usage(
+        throw UserError.usage(
             "This advice decided nothing called '"
                 + Main.cut(id)
                 + "'; nearest: "
@@ -78,7 +78,7 @@ final class Why implements Callable<Integer> {
       }
     }
     if (html != null) {
-      WholeFile.write(html, WhyPage.html(advice, decisions, bench.knowledge()));
+      AtomicFile.write(html, WhyPage.html(advice, decisions, bench.knowledge()));
       return Exit.FINE;
     }
     Detail told = detail != null ? detail : id == null ? Detail.SHORT : Detail.NORMAL;

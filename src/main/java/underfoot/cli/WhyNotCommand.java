@@ -11,7 +11,7 @@ import picocli.CommandLine.Spec;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Refusal;
 import underfoot.report.CompareJson;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.report.WhyNotReport;
 
 /** {@code why-not SCENARIO MATERIAL}: why something else is not what is recommended. */
@@ -24,7 +24,7 @@ import underfoot.report.WhyNotReport;
       "refused it, the fact it failed on, and the smallest change that would let it in."
     })
 final class WhyNotCommand implements Callable<Integer> {
-  private final Surroundings around;
+  private final Environment around;
   @Spec private CommandSpec spec;
   @Mixin private RuleBaseOption rules;
 
@@ -47,15 +47,15 @@ final class WhyNotCommand implements Callable<Integer> {
   @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
   private Integer width;
 
-  WhyNotCommand(Surroundings around) {
+  WhyNotCommand(Environment around) {
     this.around = around;
   }
 
   @Override
-  public Integer call() throws Complaint {
+  public Integer call() throws UserError {
     PrintWriter out = spec.commandLine().getOut();
-    Page page = around.page(width);
-    Workbench bench = new Workbench(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = around.page(width);
+    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     Refusal refusal = bench.whyNot(scenario, around.in(), String.join(" ", material));
     if (json) {
       CompareJson.write(refusal, out);

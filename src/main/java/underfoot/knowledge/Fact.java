@@ -27,7 +27,7 @@ public record Fact(
     From from,
     String how,
     List<Object> uses,
-    Because because,
+    Derivation because,
     String says) {
 
   private static final double FINEST = 1e9;
@@ -52,7 +52,7 @@ public record Fact(
       From from,
       String how,
       List<Object> uses,
-      Because because) {
+      Derivation because) {
     this(key, name, about, text, number, from, how, uses, because, name + ": " + text);
   }
 

@@ -30,11 +30,11 @@ public record Phrases(Wording wording) {
   /**
    * The words for a way of building.
    *
-   * @param route its name among the rules, such as {@code rigid board overlay}
+   * @param way its name among the rules, such as {@code rigid board overlay}
    * @return the phrase {@code way-rigid-board-overlay}, or the name itself if there is none
    */
-  public String way(String route) {
-    String id = "way-" + route.replace(' ', '-');
-    return has(id) ? say(id) : route;
+  public String way(String way) {
+    String id = "way-" + way.replace(' ', '-');
+    return has(id) ? say(id) : way;
   }
 }

@@ -16,8 +16,8 @@ import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Justification;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Grades;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.MaterialClasses;
 
 /** The recommended build-up, given a few known faults: which are they? */
 final class FaultyProposal {
@@ -55,7 +55,7 @@ final class FaultyProposal {
   private FaultyProposal(LessonSheet sheet) {
     this.sheet = sheet;
     this.advice = sheet.advice();
-    this.facts = sheet.counsel().factsOfChosen();
+    this.facts = sheet.assessment().factsOfChosen();
   }
 
   static Optional<Question> of(LessonSheet sheet) {
@@ -161,14 +161,14 @@ final class FaultyProposal {
 
   private Optional<String> grade(Layer layer) {
     List<String> grades = new ArrayList<>();
-    for (var asked : sheet.counsel().of(underfoot.buildup.LayerClass.class)) {
+    for (var asked : sheet.assessment().of(underfoot.buildup.LayerClass.class)) {
       if (asked.layer().equals(layer.id())) {
         grades.add(asked.grade());
       }
     }
     return grades.isEmpty()
         ? Optional.empty()
-        : Optional.of(Grades.strictest(sheet.knowledge(), grades).get(0));
+        : Optional.of(MaterialClasses.strictest(sheet.knowledge(), grades).get(0));
   }
 
   private String text(Line line) {
@@ -181,7 +181,7 @@ final class FaultyProposal {
           sheet.say(
               "lesson-line-class",
               "scale",
-              Grades.scaleOf(sheet.knowledge(), line.grade),
+              MaterialClasses.scaleOf(sheet.knowledge(), line.grade),
               "class",
               line.grade);
     }
@@ -254,10 +254,10 @@ final class FaultyProposal {
       }
     }
     if (!fault.field("ruled out").isEmpty()) {
-      for (Candidate one : sheet.counsel().candidates()) {
-        if (one.route().equals(fault.field("ruled out")) && !one.stands()) {
+      for (BuildUp one : sheet.assessment().buildUps()) {
+        if (one.way().equals(fault.field("ruled out")) && !one.stands()) {
           advice.alternatives().stream()
-              .filter(other -> other.id().equals(one.route()))
+              .filter(other -> other.id().equals(one.way()))
               .forEach(other -> because.addAll(other.because()));
         }
       }
@@ -281,7 +281,7 @@ final class FaultyProposal {
           sheet
               .knowledge()
               .scales()
-              .getOrDefault(Grades.scaleOf(sheet.knowledge(), line.grade), List.of());
+              .getOrDefault(MaterialClasses.scaleOf(sheet.knowledge(), line.grade), List.of());
       int place = scale.indexOf(line.grade);
       if (place > 0) {
         String right = line.grade;

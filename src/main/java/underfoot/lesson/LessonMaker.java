@@ -17,12 +17,12 @@ import underfoot.plan.AdviceMaker;
 import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.WhatIf;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
+import underfoot.scenario.StatedFact;
 
 /** Makes a lesson from the trace of the advice on a floor. */
 public final class LessonMaker {
@@ -56,25 +56,25 @@ public final class LessonMaker {
    * @param seed which variant; empty for the floor with its own numbers
    */
   public Lesson make(Scenario scenario, OptionalLong seed) {
-    Counsel counsel = advisor.advise(scenario);
+    Assessment assessment = advisor.advise(scenario);
     List<String> changes = List.of();
     if (seed.isPresent()) {
-      Variant.Drawn drawn = Variant.of(advisor, book, counsel, seed.getAsLong());
-      counsel = drawn.counsel();
+      Variant.Drawn drawn = Variant.of(advisor, book, assessment, seed.getAsLong());
+      assessment = drawn.assessment();
       changes = drawn.changes();
     }
     Advisor quick = advisor.remembering();
-    quick.begin(counsel.scenario());
+    quick.begin(assessment.scenario());
     WhatIf whatIf = new WhatIf(quick);
     Advice advice =
         AdviceMaker.make(
-            counsel,
-            whatIf.of(counsel),
-            whatIf.unsaid(counsel),
-            planner.of(counsel, new Justifier(counsel.scenario(), counsel.knowledge())));
+            assessment,
+            whatIf.of(assessment),
+            whatIf.unsaid(assessment),
+            planner.of(assessment, new Justifier(assessment.scenario(), assessment.knowledge())));
     quick.end();
     LessonSheet sheet =
-        new LessonSheet(counsel, advice, book, new Random(scattered(seed.orElse(0) + 1)));
+        new LessonSheet(assessment, advice, book, new Random(scattered(seed.orElse(0) + 1)));
     List<Question> questions = new ArrayList<>(TraceQuestions.of(sheet, advisor));
     questions.addAll(WorkedQuestions.of(sheet, prices));
     FaultyProposal.of(sheet).ifPresent(questions::add);
@@ -82,10 +82,10 @@ public final class LessonMaker {
     List<String> assumed =
         advice.assumptions().stream().map(one -> one.called() + " " + one.assumed()).toList();
     return new Lesson(
-        counsel.scenario(),
+        assessment.scenario(),
         seed,
         changes,
-        floor(counsel.scenario(), new Phrases(counsel.knowledge().wording())),
+        floor(assessment.scenario(), new Phrases(assessment.knowledge().wording())),
         assumed,
         questions);
   }
@@ -98,7 +98,7 @@ public final class LessonMaker {
   /** What the scenario states, a line for each part of it and for each door and the like. */
   private static List<String> floor(Scenario scenario, Phrases phrases) {
     Map<String, List<String>> parts = new LinkedHashMap<>();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       String key = given.key();
       boolean told =
           given.known() && !UNTOLD.contains(key) && given.definition().kind() != Kind.LIST;

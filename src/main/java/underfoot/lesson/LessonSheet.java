@@ -15,7 +15,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Justification;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 
 /**
  * What the makers of questions share: the floor, what was decided on it, and the draw of chance.
@@ -24,22 +24,22 @@ final class LessonSheet {
   private static final int CITED = 4;
   private static final int LETTERS = 26;
 
-  private final Counsel counsel;
+  private final Assessment assessment;
   private final Advice advice;
   private final LessonBook book;
   private final Phrases phrases;
   private final Random random;
 
-  LessonSheet(Counsel counsel, Advice advice, LessonBook book, Random random) {
-    this.counsel = counsel;
+  LessonSheet(Assessment assessment, Advice advice, LessonBook book, Random random) {
+    this.assessment = assessment;
     this.advice = advice;
     this.book = book;
-    this.phrases = new Phrases(counsel.knowledge().wording());
+    this.phrases = new Phrases(assessment.knowledge().wording());
     this.random = random;
   }
 
-  Counsel counsel() {
-    return counsel;
+  Assessment assessment() {
+    return assessment;
   }
 
   Advice advice() {
@@ -47,7 +47,7 @@ final class LessonSheet {
   }
 
   Knowledge knowledge() {
-    return counsel.knowledge();
+    return assessment.knowledge();
   }
 
   LessonBook book() {

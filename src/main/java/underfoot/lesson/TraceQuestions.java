@@ -7,9 +7,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import underfoot.buildup.Halt;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.Severity;
+import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.LessonBook;
@@ -21,14 +21,14 @@ import underfoot.plan.FindOut;
 import underfoot.plan.Justification;
 import underfoot.plan.ProgrammeStep;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
-import underfoot.reasoning.Differences;
-import underfoot.reasoning.Grades;
-import underfoot.scenario.Given;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.DecisionDifferences;
+import underfoot.reasoning.MaterialClasses;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /** Questions whose answers stand in the trace of the advice. */
 final class TraceQuestions {
@@ -44,20 +44,20 @@ final class TraceQuestions {
 
   private final LessonSheet sheet;
   private final Advice advice;
-  private final Counsel counsel;
+  private final Assessment assessment;
   private final List<Question> questions = new ArrayList<>();
 
   private TraceQuestions(LessonSheet sheet) {
     this.sheet = sheet;
     this.advice = sheet.advice();
-    this.counsel = sheet.counsel();
+    this.assessment = sheet.assessment();
   }
 
   static List<Question> of(LessonSheet sheet, Advisor advisor) {
     TraceQuestions all = new TraceQuestions(sheet);
     all.verdict();
-    all.halts("halt", false);
-    all.halts("whom", true);
+    all.stopFindings("halt", false);
+    all.stopFindings("whom", true);
     all.danger();
     all.classes();
     all.figures();
@@ -81,7 +81,7 @@ final class TraceQuestions {
     }
     String right = sheet.say("verdict-" + advice.verdict().word());
     List<Justification> because = new ArrayList<>();
-    advice.halts().forEach(halt -> because.addAll(halt.because()));
+    advice.stopFindings().forEach(stopFinding -> because.addAll(stopFinding.because()));
     advice.remedies().forEach(remedy -> because.addAll(remedy.because()));
     if (because.isEmpty()) {
       advice.layers().forEach(layer -> because.addAll(layer.reasons()));
@@ -111,25 +111,26 @@ final class TraceQuestions {
   }
 
   /** What stands against a floor, or what its text says is to be done, among other such. */
-  private void halts(String id, boolean told) {
+  private void stopFindings(String id, boolean told) {
     LessonBook.Item kind = kind(id);
-    if (advice.halts().isEmpty()) {
+    if (advice.stopFindings().isEmpty()) {
       return;
     }
     Set<String> right = new LinkedHashSet<>();
     List<Justification> because = new ArrayList<>();
     Set<String> here = new LinkedHashSet<>();
     advice.remedies().forEach(remedy -> here.add(remedy.id()));
-    for (Candidate candidate : counsel.candidates()) {
-      candidate.of(Halt.class).forEach(halt -> here.add(halt.wording()));
+    for (BuildUp buildUp : assessment.buildUps()) {
+      buildUp.of(StopFinding.class).forEach(stopFinding -> here.add(stopFinding.wording()));
     }
-    List<Advice.HaltNote> halts = new ArrayList<>(advice.halts());
-    halts.sort(Comparator.comparing(halt -> halt.id().equals(kind.field("last"))));
-    for (Advice.HaltNote halt : halts) {
-      here.add(halt.id());
+    List<Advice.HaltNote> stopFindings = new ArrayList<>(advice.stopFindings());
+    stopFindings.sort(
+        Comparator.comparing(stopFinding -> stopFinding.id().equals(kind.field("last"))));
+    for (Advice.HaltNote stopFinding : stopFindings) {
+      here.add(stopFinding.id());
       if (right.isEmpty() || !told) {
-        right.add(told ? halt.text() : halt.title());
-        because.addAll(halt.because());
+        right.add(told ? stopFinding.text() : stopFinding.title());
+        because.addAll(stopFinding.because());
       }
     }
     List<String> others = new ArrayList<>();
@@ -139,7 +140,7 @@ final class TraceQuestions {
             sheet
                 .knowledge()
                 .wording()
-                .fill(other, sheet.knowledge().figures(), counsel.factsOfChosen(), "");
+                .fill(other, sheet.knowledge().figures(), assessment.factsOfChosen(), "");
         others.add(told ? filled.text() : filled.title());
       }
     }
@@ -185,18 +186,19 @@ final class TraceQuestions {
     List<Question> all = new ArrayList<>();
     for (Layer layer : advice.layers()) {
       Map<String, List<String>> asked = new LinkedHashMap<>();
-      for (LayerClass one : counsel.of(LayerClass.class)) {
+      for (LayerClass one : assessment.of(LayerClass.class)) {
         if (one.layer().equals(layer.id())) {
           asked
               .computeIfAbsent(
-                  Grades.scaleOf(sheet.knowledge(), one.grade()), scale -> new ArrayList<>())
+                  MaterialClasses.scaleOf(sheet.knowledge(), one.grade()),
+                  scale -> new ArrayList<>())
               .add(one.grade());
         }
       }
       asked.forEach(
           (scale, grades) -> {
             List<String> steps = sheet.knowledge().scales().getOrDefault(scale, List.of());
-            String right = Grades.strictest(sheet.knowledge(), grades).get(0);
+            String right = MaterialClasses.strictest(sheet.knowledge(), grades).get(0);
             if (steps.size() > 1) {
               List<Justification> because = new ArrayList<>();
               layer.spec().stream()
@@ -306,12 +308,12 @@ final class TraceQuestions {
 
   private void way() {
     LessonBook.Item kind = kind("way");
-    if (!advice.builds() || counsel.candidates().size() < 2) {
+    if (!advice.builds() || assessment.buildUps().size() < 2) {
       return;
     }
     List<String> options = new ArrayList<>();
-    for (Candidate candidate : counsel.candidates()) {
-      options.add(sheet.phrases().way(candidate.route()));
+    for (BuildUp buildUp : assessment.buildUps()) {
+      options.add(sheet.phrases().way(buildUp.way()));
     }
     List<Justification> because = new ArrayList<>();
     StringBuilder answer = new StringBuilder(advice.title());
@@ -390,8 +392,8 @@ final class TraceQuestions {
     LessonBook.Item kind = kind("survey");
     Map<String, FindOut> byStage = new LinkedHashMap<>();
     for (FindOut one : advice.findOutFirst()) {
-      if (!one.stage().isEmpty()) {
-        byStage.merge(one.stage(), one, (a, b) -> a.rank() <= b.rank() ? a : b);
+      if (!one.pass().isEmpty()) {
+        byStage.merge(one.pass(), one, (a, b) -> a.rank() <= b.rank() ? a : b);
       }
     }
     List<FindOut> all = new ArrayList<>(byStage.values());
@@ -407,7 +409,7 @@ final class TraceQuestions {
       how.add(
           Texts.capital(one.called())
               + " ("
-              + LessonSheet.small(one.stage())
+              + LessonSheet.small(one.pass())
               + "): "
               + one.look()
               + ". "
@@ -420,27 +422,27 @@ final class TraceQuestions {
   // --- what if
 
   /** A fact told otherwise, and what becomes of it. */
-  private record Trial(Given given, String value, List<String> differences) {}
+  private record Trial(StatedFact given, String value, List<String> differences) {}
 
   private void whatIf(Advisor advisor) {
     LessonBook.Item kind = kind("what-if");
-    Differences told = new Differences(advisor.knowledge());
-    List<Given> cited = new ArrayList<>();
-    List<Given> chosen = new ArrayList<>();
-    for (Given given : counsel.scenario().givens()) {
+    DecisionDifferences told = new DecisionDifferences(advisor.knowledge());
+    List<StatedFact> cited = new ArrayList<>();
+    List<StatedFact> chosen = new ArrayList<>();
+    for (StatedFact given : assessment.scenario().givens()) {
       if (given.known() && given.said() && !values(given).isEmpty() && isCited(given)) {
         (given.definition().kind() == Kind.CHOICE ? chosen : cited).add(given);
       }
     }
     // Choices make the better questions: half of what is tried.
-    List<Given> tried = new ArrayList<>(sheet.drawn(chosen, FACTS_TRIED / 2));
+    List<StatedFact> tried = new ArrayList<>(sheet.drawn(chosen, FACTS_TRIED / 2));
     tried.addAll(sheet.drawn(cited, FACTS_TRIED - tried.size()));
     List<Trial> trials = new ArrayList<>();
-    for (Given given : tried) {
+    for (StatedFact given : tried) {
       String value = sheet.drawn(values(given), 1).get(0);
       try {
-        Scenario other = counsel.scenario().with(given.key(), given.about(), value);
-        List<String> differences = told.of(counsel, advisor.advise(other));
+        Scenario other = assessment.scenario().with(given.key(), given.about(), value);
+        List<String> differences = told.of(assessment, advisor.advise(other));
         trials.add(new Trial(given, value, differences));
       } catch (ScenarioFaults contradiction) {
         // This value contradicts what else is stated, so it is no question.
@@ -465,11 +467,11 @@ final class TraceQuestions {
     }
   }
 
-  private boolean isCited(Given given) {
+  private boolean isCited(StatedFact given) {
     return !sheet.citing(given.key().contains("[]") ? given.called() : given.key()).isEmpty();
   }
 
-  private List<String> values(Given given) {
+  private List<String> values(StatedFact given) {
     List<String> near = sheet.book().otherwise(given.key(), given.text());
     if (!near.isEmpty()) {
       return near;
@@ -490,7 +492,7 @@ final class TraceQuestions {
             trial.differences().subList(0, Math.min(TRUE_CHANGES, trial.differences().size())));
     List<String> options = new ArrayList<>(right);
     options.addAll(sheet.drawn(wrong, FALSE_CHANGES));
-    Given given = trial.given();
+    StatedFact given = trial.given();
     String fact =
         given.about().isEmpty()
             ? given.called()

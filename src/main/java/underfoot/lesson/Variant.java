@@ -6,16 +6,16 @@ import java.util.Random;
 import underfoot.knowledge.LessonBook;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
 import underfoot.scenario.Dimension;
-import underfoot.scenario.Given;
 import underfoot.scenario.NotAQuantity;
 import underfoot.scenario.Point;
 import underfoot.scenario.Quantity;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /**
  * The same floor with other numbers, drawn within ordinary bounds. Verdict and way of building stay
@@ -28,27 +28,27 @@ final class Variant {
   private final LessonBook book;
   private final Random random;
   private final List<String> changes = new ArrayList<>();
-  private Counsel counsel;
+  private Assessment assessment;
 
-  private Variant(Advisor advisor, LessonBook book, Counsel stated, long seed) {
+  private Variant(Advisor advisor, LessonBook book, Assessment stated, long seed) {
     this.advisor = advisor;
     this.book = book;
-    this.counsel = stated;
+    this.assessment = stated;
     this.random = new Random(LessonMaker.scattered(seed));
   }
 
   /**
    * A variant.
    *
-   * @param counsel what was decided on it
+   * @param assessment what was decided on it
    * @param changes what was varied
    */
-  record Drawn(Counsel counsel, List<String> changes) {}
+  record Drawn(Assessment assessment, List<String> changes) {}
 
-  static Drawn of(Advisor advisor, LessonBook book, Counsel stated, long seed) {
+  static Drawn of(Advisor advisor, LessonBook book, Assessment stated, long seed) {
     Variant variant = new Variant(advisor, book, stated, seed);
     variant.draw();
-    return new Drawn(variant.counsel, List.copyOf(variant.changes));
+    return new Drawn(variant.assessment, List.copyOf(variant.changes));
   }
 
   /** One fact with another value. */
@@ -63,7 +63,7 @@ final class Variant {
     List<Change> drawn = new ArrayList<>();
     List<String> varied = new ArrayList<>();
     for (LessonBook.Item item : book.variations()) {
-      for (Given given : counsel.scenario().givens()) {
+      for (StatedFact given : assessment.scenario().givens()) {
         String id = given.key() + '\n' + given.about();
         if (given.key().equals(item.field("fact")) && given.known() && !varied.contains(id)) {
           Change change = change(item, given);
@@ -86,7 +86,7 @@ final class Variant {
 
   /** Takes changes if the floor is still one, and verdict and way stay as they are. */
   private boolean take(List<Change> drawn) {
-    Scenario changed = counsel.scenario();
+    Scenario changed = assessment.scenario();
     try {
       for (Change one : drawn) {
         changed = one.in(changed);
@@ -94,20 +94,20 @@ final class Variant {
     } catch (ScenarioFaults contradiction) {
       return false;
     }
-    Counsel then = advisor.advise(changed);
-    if (then.verdict() != counsel.verdict() || !way(then).equals(way(counsel))) {
+    Assessment then = advisor.advise(changed);
+    if (then.verdict() != assessment.verdict() || !way(then).equals(way(assessment))) {
       return false;
     }
-    counsel = then;
+    assessment = then;
     drawn.forEach(one -> changes.add(one.told()));
     return true;
   }
 
-  private static String way(Counsel counsel) {
-    return counsel.chosen().map(Candidate::route).orElse("");
+  private static String way(Assessment assessment) {
+    return assessment.chosen().map(BuildUp::way).orElse("");
   }
 
-  private Change change(LessonBook.Item item, Given given) {
+  private Change change(LessonBook.Item item, StatedFact given) {
     if (!item.field("stretch").isEmpty()) {
       return outline(item, given);
     }
@@ -139,19 +139,23 @@ final class Variant {
     String also = item.field("also");
     if (!also.isEmpty()) {
       double other =
-          counsel.scenario().find(also, given.about()).map(Given::number).orElse(Double.NaN);
+          assessment
+              .scenario()
+              .find(also, given.about())
+              .map(StatedFact::number)
+              .orElse(Double.NaN);
       also = other == now ? also : "";
     }
     return new Change(given.key(), given.about(), value, also, told(given, value));
   }
 
-  private static String told(Given given, String value) {
+  private static String told(StatedFact given, String value) {
     String name =
         given.about().isEmpty() ? given.called() : given.called() + " (" + given.about() + ")";
     return name + " " + value + " (was " + given.text() + ")";
   }
 
-  private static String unit(Given given) {
+  private static String unit(StatedFact given) {
     String text = given.text();
     return text.substring(text.lastIndexOf(' ') + 1);
   }
@@ -164,13 +168,13 @@ final class Variant {
     }
   }
 
-  private Change outline(LessonBook.Item item, Given given) {
+  private Change outline(LessonBook.Item item, StatedFact given) {
     double most = base(item.field("stretch"), Dimension.RATIO) / 100;
     double step = base(item.field("step"), Dimension.LENGTH);
     double along = 1 + most * (1 + random.nextInt(10)) / 10;
     double across = 1 + most * random.nextInt(11) / 10;
     StringBuilder text = new StringBuilder("[");
-    for (Point point : counsel.scenario().outline()) {
+    for (Point point : assessment.scenario().outline()) {
       text.append(text.length() > 1 ? ", " : "")
           .append('[')
           .append(Texts.metres(Math.rint(point.x() * along / step) * step))
@@ -181,11 +185,11 @@ final class Variant {
     return new Change(given.key(), "", text + "]", "", given.called());
   }
 
-  private Change readings(LessonBook.Item item, Given given) {
+  private Change readings(LessonBook.Item item, StatedFact given) {
     double step = base(item.field("step"), Dimension.LENGTH);
     int within = (int) Math.round(base(item.field("within"), Dimension.LENGTH) / step);
     StringBuilder text = new StringBuilder("[");
-    for (Reading reading : counsel.scenario().readings()) {
+    for (Reading reading : assessment.scenario().readings()) {
       double moved = reading.z() + (random.nextInt(2 * within + 1) - within) * step;
       text.append(text.length() > 1 ? ", " : "")
           .append('[')

@@ -39,7 +39,7 @@ final class WorkedQuestions {
   private WorkedQuestions(LessonSheet sheet, PriceBook prices) {
     this.sheet = sheet;
     this.prices = prices;
-    this.facts = sheet.counsel().factsOfChosen();
+    this.facts = sheet.assessment().factsOfChosen();
     this.figures = sheet.knowledge().figures();
   }
 
@@ -81,7 +81,7 @@ final class WorkedQuestions {
 
   /** A fact as a working takes it: in the unit of the trade if the scenario used another. */
   private String shown(Fact fact) {
-    FactDefinition definition = sheet.counsel().scenario().book().find(fact.key()).orElse(null);
+    FactDefinition definition = sheet.assessment().scenario().book().find(fact.key()).orElse(null);
     Dimension dimension = definition == null ? null : definition.dimension();
     boolean stated = fact.from() == From.SCENARIO && fact.hasNumber() && dimension != null;
     return stated ? Texts.of(fact.number(), dimension.base()) : fact.text();

@@ -15,15 +15,15 @@ import underfoot.working.WoodMoisture;
 final class ClimateMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    evaporation(new Basis(figures, facts), found);
+    MeasuredFacts found = new MeasuredFacts();
+    evaporation(new TracedFacts(figures, facts), found);
     dewPoint(figures, facts, found);
     curing(figures, facts, found);
     timber(figures, facts, found);
     return found.list();
   }
 
-  private static void evaporation(Basis basis, Findings found) {
+  private static void evaporation(TracedFacts basis, MeasuredFacts found) {
     Worked keys =
         Worked.with()
             .key("surface", basis.fact("floor temperature"), "C")
@@ -44,8 +44,8 @@ final class ClimateMeasure implements Measure {
             });
   }
 
-  private static void dewPoint(Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void dewPoint(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     Worked.with()
         .key("temperature", basis.fact("air temperature"), "C")
         .key("humidity", basis.fact("air humidity"), "%")
@@ -54,7 +54,7 @@ final class ClimateMeasure implements Measure {
             result -> {
               double point = result.value("dew-point");
               Fact dew = found.add("dew point", point, "C", Worked.how(result), basis);
-              Basis ofMargin = new Basis(figures, facts);
+              TracedFacts ofMargin = new TracedFacts(figures, facts);
               double floor = ofMargin.fact("floor temperature");
               ofMargin.use(dew);
               found.add(
@@ -69,8 +69,8 @@ final class ClimateMeasure implements Measure {
             });
   }
 
-  private static void curing(Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void curing(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     boolean floorKnown = facts.find("floor temperature") != null;
     double temperature = basis.fact(floorKnown ? "floor temperature" : "air temperature");
     Fact working =
@@ -85,7 +85,7 @@ final class ClimateMeasure implements Measure {
     if (working == null) {
       return;
     }
-    Basis ofRate = new Basis(figures, facts).use(working);
+    TracedFacts ofRate = new TracedFacts(figures, facts).use(working);
     Worked.with()
         .key("hours", 1, "h")
         .key("reference", ofRate.figure("cure-reference-temperature"), "C")
@@ -97,8 +97,8 @@ final class ClimateMeasure implements Measure {
   }
 
   /** What timber in the room's air comes to, and how far that is from what it holds now. */
-  private static void timber(Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void timber(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     Worked.with()
         .key("temperature", basis.fact("air temperature"), "C")
         .key("humidity", basis.fact("air humidity"), "%")
@@ -107,7 +107,7 @@ final class ClimateMeasure implements Measure {
             result -> {
               double rest = result.value("content");
               Fact settled = found.add("timber equilibrium", rest, "%", Worked.how(result), basis);
-              Basis ofChange = new Basis(figures, facts).use(settled);
+              TracedFacts ofChange = new TracedFacts(figures, facts).use(settled);
               double now = ofChange.fact("timber moisture");
               String how =
                   "reading against what this air brings it to: "

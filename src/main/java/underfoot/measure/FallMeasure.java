@@ -20,8 +20,8 @@ final class FallMeasure implements Measure {
 
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     String drain = basis.word("drain place");
     double longest = basis.fact("longest run");
     double shortest = basis.fact("shortest run");
@@ -56,7 +56,8 @@ final class FallMeasure implements Measure {
   }
 
   /** The falls of a floor that is no rectangle. */
-  private static void ofShape(FallShape shape, Figure gentlest, Basis basis, Findings found) {
+  private static void ofShape(
+      FallShape shape, Figure gentlest, TracedFacts basis, MeasuredFacts found) {
     Fall.Values falls = Fall.of(gentlest.number(), shape.longestRunMm());
     double steepest = shape.shortestRunMm() / falls.fallMm();
     String way = "way from the farthest corner, round what stands into the room: ";
@@ -89,7 +90,7 @@ final class FallMeasure implements Measure {
   }
 
   /** How thick the mortar is that forms the falls. */
-  private static void falls(Fall.Values falls, Basis basis, Findings found) {
+  private static void falls(Fall.Values falls, TracedFacts basis, MeasuredFacts found) {
     double least = basis.figure("falls-mortar-least");
     String known = Texts.of(least, "mm") + " at the drain";
     found.add("falls least", least, "mm", known, basis);

@@ -42,7 +42,7 @@ final class FlatnessSearch {
   /** More than any floor holds, mm: nothing of that sort is looked for. */
   private static final double NONE = Double.MAX_VALUE;
 
-  private final Tin tin;
+  private final TriangulatedSurface tin;
   private final double[] x;
   private final double[] y;
   private final double[] z;
@@ -51,7 +51,7 @@ final class FlatnessSearch {
   private int tried;
   private final List<Flatness.Line> stretches = new ArrayList<>();
 
-  private FlatnessSearch(Tin tin, Geometry clip, double edgeMm) {
+  private FlatnessSearch(TriangulatedSurface tin, Geometry clip, double edgeMm) {
     this.tin = tin;
     this.x = tin.vertices().stream().mapToDouble(Coordinate::getX).toArray();
     this.y = tin.vertices().stream().mapToDouble(Coordinate::getY).toArray();
@@ -69,7 +69,8 @@ final class FlatnessSearch {
    * @param edgeMm length of the edge, mm
    * @param direction the room's own direction, radians
    */
-  static Flatness of(Tin tin, double[] residuals, Geometry clip, double edgeMm, double direction) {
+  static Flatness of(
+      TriangulatedSurface tin, double[] residuals, Geometry clip, double edgeMm, double direction) {
     FlatnessSearch search = new FlatnessSearch(tin, clip, edgeMm);
     List<Coordinate> vertices = tin.vertices();
     if (vertices.size() <= FEW) {
@@ -93,7 +94,7 @@ final class FlatnessSearch {
   static Flatness ofOneLine(List<Coordinate> points, double edgeMm) {
     Coordinate first = points.get(0);
     Coordinate far = points.stream().max(Comparator.comparingDouble(first::distance)).orElseThrow();
-    FlatnessSearch search = new FlatnessSearch(Tin.of(List.of()), null, edgeMm);
+    FlatnessSearch search = new FlatnessSearch(TriangulatedSurface.of(List.of()), null, edgeMm);
     double length = first.distance(far);
     if (length > 0) {
       List<double[]> cut = new ArrayList<>();
@@ -118,7 +119,7 @@ final class FlatnessSearch {
     return walls;
   }
 
-  private static int[] standingOut(Tin tin, double[] residuals) {
+  private static int[] standingOut(TriangulatedSurface tin, double[] residuals) {
     int n = residuals.length;
     double[] sum = new double[n];
     int[] count = new int[n];

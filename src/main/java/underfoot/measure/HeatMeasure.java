@@ -11,8 +11,8 @@ import underfoot.working.HeatOutput;
 final class HeatMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     String heated = basis.word("heated");
     double output = basis.fact("heating output");
     String use = basis.word("use");

@@ -21,7 +21,7 @@ public final class JoistCheck {
   private final Figures figures;
   private final Facts facts;
   private final String when;
-  private final Findings found = new Findings();
+  private final MeasuredFacts found = new MeasuredFacts();
 
   /**
    * Prepares a check.
@@ -41,8 +41,8 @@ public final class JoistCheck {
    * alone, which no build-up changes.
    */
   static List<Fact> loads(Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis ofSpan = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts ofSpan = new TracedFacts(figures, facts);
     double clear = ofSpan.fact("joist span");
     double bearing = ofSpan.fact("joist bearing");
     found.add(
@@ -52,7 +52,7 @@ public final class JoistCheck {
         "clear span + bearing: " + Texts.of(clear, "mm") + " + " + Texts.of(bearing, "mm"),
         ofSpan);
     if (facts.find("joist depth") != null) {
-      Basis ofUse = new Basis(figures, facts);
+      TracedFacts ofUse = new TracedFacts(figures, facts);
       double imposed = ofUse.figureFor("imposed-load", ofUse.word("use"));
       found.add("imposed load", imposed, "kN/m2", "by the use of the room", ofUse);
     }
@@ -60,8 +60,8 @@ public final class JoistCheck {
     return found.list();
   }
 
-  private static void deadLoad(Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void deadLoad(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     String deck = deckMaterial(basis, facts);
     double gravity = basis.figure("standard-gravity");
     double thickness = basis.fact("deck thickness");
@@ -93,19 +93,19 @@ public final class JoistCheck {
   }
 
   /** The deck as the names of figures have it; empty where it is no timber deck. */
-  static String deckMaterial(Basis basis, Facts facts) {
+  static String deckMaterial(TracedFacts basis, Facts facts) {
     for (String name : List.of("base", "base beneath")) {
       Fact fact = facts.find(name);
-      if (fact != null && basis.hasFigure("mass-of-" + Basis.inFigureName(fact.text()))) {
+      if (fact != null && basis.hasFigure("mass-of-" + TracedFacts.inFigureName(fact.text()))) {
         basis.use(fact);
-        return Basis.inFigureName(fact.text());
+        return TracedFacts.inFigureName(fact.text());
       }
     }
     return "";
   }
 
   /** Load of the old deck, kN/m2; NaN where its material or thickness is not known. */
-  public static double deckLoadKnPerM2(Basis basis, Facts facts) {
+  public static double deckLoadKnPerM2(TracedFacts basis, Facts facts) {
     String deck = deckMaterial(basis, facts);
     double thickness = basis.fact("deck thickness");
     return deck.isEmpty()
@@ -113,8 +113,8 @@ public final class JoistCheck {
         : basis.figure("mass-of-" + deck) * thickness * basis.figure("standard-gravity") / 1000;
   }
 
-  private static String gradeStem(Basis basis) {
-    return "timber-" + Basis.inFigureName(basis.word("joist grade")) + "-";
+  private static String gradeStem(TracedFacts basis) {
+    return "timber-" + TracedFacts.inFigureName(basis.word("joist grade")) + "-";
   }
 
   /** Works out deflection, strength and frequency under the dead load before or after. */
@@ -134,7 +134,7 @@ public final class JoistCheck {
 
   /** Under the imposed load alone. */
   private void imposed() {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     double load = basis.fact("imposed load");
     Optional<Result> result = deflection(basis, load, 1);
     if (result.isEmpty() || when.equals("after")) {
@@ -147,7 +147,7 @@ public final class JoistCheck {
 
   /** Under dead and imposed load together. */
   private Fact total() {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     double dead = basis.fact("dead load " + when);
     double load = basis.fact("imposed load");
     Optional<Result> result = deflection(basis, dead + load, 1);
@@ -166,7 +166,7 @@ public final class JoistCheck {
         "joist deflection " + when, result.get().value("deflection"), "mm", how, basis);
   }
 
-  private void ratio(String name, double ratio, String how, Basis basis) {
+  private void ratio(String name, double ratio, String how, TracedFacts basis) {
     found.addAs(name, "", whole(ratio), ratio, how, basis);
   }
 
@@ -175,7 +175,7 @@ public final class JoistCheck {
     return Long.toString((long) Math.floor(ratio));
   }
 
-  private Optional<Result> deflection(Basis basis, double load, int joists) {
+  private Optional<Result> deflection(TracedFacts basis, double load, int joists) {
     String grade = gradeStem(basis);
     double breadth = joists * basis.fact("joist breadth");
     double depth = basis.fact("joist depth");
@@ -200,7 +200,7 @@ public final class JoistCheck {
     if (total == null) {
       return;
     }
-    Basis basis = new Basis(figures, facts).use(total);
+    TracedFacts basis = new TracedFacts(figures, facts).use(total);
     double span = basis.fact("effective span");
     double fraction = basis.figure("joist-deflection-fraction");
     boolean strutted = basis.wordIfHeld("strutting").equals("yes");
@@ -225,7 +225,7 @@ public final class JoistCheck {
 
   /** What a second joist beside each, or one between each two, would bring. */
   private void doubled() {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     double dead = basis.fact("dead load " + when);
     double load = basis.fact("imposed load");
     deflection(basis, dead + load, 2)
@@ -249,7 +249,7 @@ public final class JoistCheck {
   }
 
   private void reach(String name, String tile, int joists) {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     String grade = gradeStem(basis);
     double breadth = joists * basis.fact("joist breadth");
     double depth = basis.fact("joist depth");
@@ -283,7 +283,7 @@ public final class JoistCheck {
 
   /** What the joists come to bend in the course of years. */
   private void inTime() {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     double dead = basis.fact("dead load " + when);
     double live = basis.fact("imposed load");
     Optional<Result> permanent = deflection(basis, dead, 1);
@@ -314,7 +314,7 @@ public final class JoistCheck {
   }
 
   private void strength() {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     double dead = basis.fact("dead load " + when);
     double imposed = basis.fact("imposed load");
     double breadth = basis.fact("joist breadth");
@@ -372,7 +372,7 @@ public final class JoistCheck {
         basis);
   }
 
-  private double deepestNotch(Basis basis) {
+  private double deepestNotch(TracedFacts basis) {
     double deepest = 0;
     for (String notch : facts.abouts("notch depth")) {
       double depth = basis.factIfHeld("notch depth", notch);
@@ -381,7 +381,7 @@ public final class JoistCheck {
     return deepest;
   }
 
-  private void use(String name, double stress, double strength, String how, Basis basis) {
+  private void use(String name, double stress, double strength, String how, TracedFacts basis) {
     found.add(
         when.equals("after") ? name : name + " before",
         stress / strength * 100,
@@ -391,7 +391,7 @@ public final class JoistCheck {
   }
 
   private void frequency() {
-    Basis basis = new Basis(figures, facts);
+    TracedFacts basis = new TracedFacts(figures, facts);
     String grade = gradeStem(basis);
     double dead = basis.fact("dead load " + when);
     double span = basis.fact("effective span");
@@ -435,8 +435,8 @@ public final class JoistCheck {
    * @param addedKnPerM2 dead load of the build-up, kN/m2
    */
   public List<Fact> deck(boolean kept, List<DeckLayer> layers, double addedKnPerM2) {
-    Findings deck = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts deck = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     double centres = basis.fact("joist centres");
     double load = basis.figure("deck-check-load") + addedKnPerM2;
     StringBuilder thicknesses = new StringBuilder();
@@ -489,7 +489,7 @@ public final class JoistCheck {
    * The modulus of a deck. Where it goes by thickness, figures are named after the thickness beyond
    * which they hold, such as {@code modulus-of-chipboard-over-13-mm}.
    */
-  private double deckModulus(Basis basis, String material, double thickness) {
+  private double deckModulus(TracedFacts basis, String material, double thickness) {
     String general = "modulus-of-" + material;
     String best = general;
     double bestOver = 0;

@@ -22,16 +22,16 @@ final class LevelMeasure implements Measure {
 
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     Facts known = Facts.over(facts);
     Optional<LevelSurvey> survey = surveys.of(scenario);
     // Measures are asked for twice; what readings tell does not change in between.
     if (survey.isPresent() && facts.find("level difference") == null) {
-      flatness(survey.get(), new Basis(figures, facts), found);
+      flatness(survey.get(), new TracedFacts(figures, facts), found);
       levels(survey.get(), figures, facts, found);
     }
     if (survey.isEmpty()) {
-      Basis stated = new Basis(figures, facts);
+      TracedFacts stated = new TracedFacts(figures, facts);
       found.add("flatness gap", stated.fact("stated flatness gap"), "mm", "as stated", stated);
     }
     known.addAll(found.list());
@@ -43,7 +43,7 @@ final class LevelMeasure implements Measure {
     return found.list();
   }
 
-  private static void flatness(LevelSurvey survey, Basis basis, Findings found) {
+  private static void flatness(LevelSurvey survey, TracedFacts basis, MeasuredFacts found) {
     double edge = basis.figure("straightedge-usual-length");
     basis.word("readings");
     basis.wordIfHeld("outline");
@@ -97,8 +97,9 @@ final class LevelMeasure implements Measure {
     return String.format(Locale.ROOT, "(%.2f m, %.2f m)", x / 1000, y / 1000);
   }
 
-  private static void levels(LevelSurvey survey, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void levels(
+      LevelSurvey survey, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     basis.word("readings");
     Reading highest = survey.highest();
     Reading lowest = survey.lowest();
@@ -141,8 +142,8 @@ final class LevelMeasure implements Measure {
   }
 
   private static void pours(
-      Optional<LevelSurvey> survey, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+      Optional<LevelSurvey> survey, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     double least = basis.figure("leveller-least-pour");
     boolean level = basis.wordIfHeld("levels wanted").equals("level");
     if (survey.isPresent() && survey.get().plane().isPresent()) {
@@ -184,7 +185,7 @@ final class LevelMeasure implements Measure {
         basis);
   }
 
-  private static void ofReadings(Pour pour, double least, Basis basis, Findings found) {
+  private static void ofReadings(Pour pour, double least, TracedFacts basis, MeasuredFacts found) {
     String surface =
         pour.surface().level()
             ? "level surface at "
@@ -209,9 +210,9 @@ final class LevelMeasure implements Measure {
   }
 
   /** How high a new deck is packed to lie level or flat: the pour without its least. */
-  private static void packing(Figures figures, Facts facts, Findings found) {
+  private static void packing(Figures figures, Facts facts, MeasuredFacts found) {
     for (String which : List.of("least", "mean", "most")) {
-      Basis basis = new Basis(figures, facts);
+      TracedFacts basis = new TracedFacts(figures, facts);
       double least = basis.figure("leveller-least-pour");
       double pour = basis.fact("pour " + which);
       found.add(

@@ -24,8 +24,8 @@ public final class LevelSurvey {
   private final List<Reading> readings;
   private final Optional<RoomShape> room;
   private final Optional<BestPlane.Values> plane;
-  private final Tin measured;
-  private final Tin floor;
+  private final TriangulatedSurface measured;
+  private final TriangulatedSurface floor;
   private final Map<Double, Flatness> flatness = new ConcurrentHashMap<>();
   private final Map<PourSurface, Pour> pours = new ConcurrentHashMap<>();
   private final Map<Doorway.Place, Optional<Doorway>> doorways = new ConcurrentHashMap<>();
@@ -34,8 +34,8 @@ public final class LevelSurvey {
       List<Reading> readings,
       Optional<RoomShape> room,
       Optional<BestPlane.Values> plane,
-      Tin measured,
-      Tin floor) {
+      TriangulatedSurface measured,
+      TriangulatedSurface floor) {
     this.readings = List.copyOf(readings);
     this.room = room;
     this.plane = plane;
@@ -59,12 +59,12 @@ public final class LevelSurvey {
   }
 
   /** The surface through the readings alone. */
-  public Tin measured() {
+  public TriangulatedSurface measured() {
     return measured;
   }
 
   /** That surface carried on level to the corners of the room that lie beyond the readings. */
-  public Tin floor() {
+  public TriangulatedSurface floor() {
     return floor;
   }
 
@@ -94,13 +94,13 @@ public final class LevelSurvey {
     for (Reading reading : readings) {
       points.add(new Coordinate(reading.x(), reading.y(), reading.z()));
     }
-    Tin measured = Tin.of(points);
-    Tin floor = measured;
+    TriangulatedSurface measured = TriangulatedSurface.of(points);
+    TriangulatedSurface floor = measured;
     if (room.isPresent() && plane.isPresent()) {
       List<Coordinate> carried = beyond(room.get(), measured);
       if (!carried.isEmpty()) {
         points.addAll(carried);
-        floor = Tin.of(points);
+        floor = TriangulatedSurface.of(points);
       }
     }
     return Optional.of(new LevelSurvey(readings, room, plane, measured, floor));
@@ -122,7 +122,7 @@ public final class LevelSurvey {
   /**
    * The corners of the room that lie beyond all readings, with the heights they are taken to be.
    */
-  private static List<Coordinate> beyond(RoomShape room, Tin measured) {
+  private static List<Coordinate> beyond(RoomShape room, TriangulatedSurface measured) {
     List<Coordinate> known = measured.vertices();
     Geometry hull =
         RoomShape.SHAPES.createMultiPointFromCoords(known.toArray(new Coordinate[0])).convexHull();
@@ -300,7 +300,7 @@ public final class LevelSurvey {
    */
   double highestWithin(Geometry part) {
     double highest = Double.NaN;
-    for (TinCut.Piece piece : TinCut.of(floor, part)) {
+    for (SurfaceCut.Piece piece : SurfaceCut.of(floor, part)) {
       for (Coordinate corner : piece.corners()) {
         highest = Double.isNaN(highest) ? corner.getZ() : Math.max(highest, corner.getZ());
       }

@@ -20,8 +20,8 @@ final class MoistureMeasure implements Measure {
 
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     String stem = BY_BASE.get(basis.word("base"));
     double thickness = basis.fact("deck thickness");
     if (stem == null || !basis.complete()) {
@@ -48,7 +48,7 @@ final class MoistureMeasure implements Measure {
                       hours,
                       Worked.how(result),
                       basis);
-              Basis ofRest = new Basis(figures, facts).use(needed);
+              TracedFacts ofRest = new TracedFacts(figures, facts).use(needed);
               double age = ofRest.fact("base age");
               double left = Math.max(0, hours - age);
               found.addAs(

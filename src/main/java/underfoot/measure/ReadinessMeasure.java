@@ -22,14 +22,14 @@ final class ReadinessMeasure implements Measure {
 
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     age(figures, facts, found);
     firstHeating(figures, facts, found);
     return found.list();
   }
 
-  private static void age(Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void age(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     String least = LEAST_AGE.get(basis.word("base"));
     double age = basis.fact("base age");
     if (least != null && basis.complete()) {
@@ -39,8 +39,8 @@ final class ReadinessMeasure implements Measure {
     }
   }
 
-  private static void firstHeating(Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void firstHeating(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     String screed = basis.word("base");
     String earliest = FIRST_HEATING.get(screed);
     double age = basis.fact("base age");
@@ -49,7 +49,7 @@ final class ReadinessMeasure implements Measure {
       return;
     }
     double first = basis.figure(earliest);
-    Basis ofWait = new Basis(figures, facts);
+    TracedFacts ofWait = new TracedFacts(figures, facts);
     basis.uses().forEach(ofWait::use);
     double wait = Math.max(0, first - age);
     found.addAs("wait before first heating", "", days(wait), wait, minus(first, age), ofWait);

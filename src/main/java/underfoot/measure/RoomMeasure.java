@@ -15,10 +15,10 @@ import underfoot.working.Result;
 final class RoomMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     Optional<RoomShape> shape = RoomShape.of(scenario);
     if (shape.isPresent()) {
-      ofShape(shape.get(), new Basis(figures, facts), found);
+      ofShape(shape.get(), new TracedFacts(figures, facts), found);
     } else {
       ofStated(figures, facts, found);
     }
@@ -27,7 +27,7 @@ final class RoomMeasure implements Measure {
     return found.list();
   }
 
-  private static void ofShape(RoomShape shape, Basis basis, Findings found) {
+  private static void ofShape(RoomShape shape, TracedFacts basis, MeasuredFacts found) {
     String corners = basis.word("outline");
     double area = shape.areaM2();
     found.add("area", area, "m2", "area of the outline, " + corners, basis);
@@ -55,14 +55,14 @@ final class RoomMeasure implements Measure {
         basis);
   }
 
-  private static void ofStated(Figures figures, Facts facts, Findings found) {
-    Basis ofArea = new Basis(figures, facts);
+  private static void ofStated(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts ofArea = new TracedFacts(figures, facts);
     double area = ofArea.fact("stated area");
     found.add("area", area, "m2", "as stated", ofArea);
-    Basis ofRun = new Basis(figures, facts);
+    TracedFacts ofRun = new TracedFacts(figures, facts);
     double run = ofRun.fact("stated longest side");
     found.addAs("longest run", "", Texts.metres(run), run, "as stated", ofRun);
-    Basis ofBoth = new Basis(figures, facts);
+    TracedFacts ofBoth = new TracedFacts(figures, facts);
     double other = ofBoth.fact("stated area") * 1e6 / ofBoth.fact("stated longest side");
     String how =
         "area / longest side, as for a rectangle: "
@@ -73,8 +73,8 @@ final class RoomMeasure implements Measure {
   }
 
   private static void bays(
-      Optional<RoomShape> shape, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+      Optional<RoomShape> shape, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     double length = basis.fact("longest run");
     double width = basis.fact("shortest run");
     String heated = basis.word("heated");

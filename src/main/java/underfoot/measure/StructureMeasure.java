@@ -12,7 +12,7 @@ final class StructureMeasure implements Measure {
 
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     cuts(figures, facts, found);
     Facts known = Facts.over(facts);
     if (known.text("base family").equals(TIMBER)) {
@@ -25,7 +25,7 @@ final class StructureMeasure implements Measure {
     return found.list();
   }
 
-  private static void cuts(Figures figures, Facts facts, Findings found) {
+  private static void cuts(Figures figures, Facts facts, MeasuredFacts found) {
     for (String notch : facts.abouts("notch depth")) {
       share("notch depth share", "notch depth", "joist depth", notch, figures, facts, found);
     }
@@ -47,8 +47,8 @@ final class StructureMeasure implements Measure {
       String about,
       Figures figures,
       Facts facts,
-      Findings found) {
-    Basis basis = new Basis(figures, facts);
+      MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     double size = basis.fact(part, about);
     double of = basis.fact(whole);
     found.add(

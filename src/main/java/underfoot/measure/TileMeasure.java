@@ -11,8 +11,8 @@ import underfoot.working.Adhesive;
 final class TileMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
-    Findings found = new Findings();
-    Basis basis = new Basis(figures, facts);
+    MeasuredFacts found = new MeasuredFacts();
+    TracedFacts basis = new TracedFacts(figures, facts);
     double length = basis.fact("tile length");
     double width = basis.fact("tile width");
     double longest = Math.max(length, width);
@@ -22,7 +22,7 @@ final class TileMeasure implements Measure {
     found.add("shortest edge", shortest, "mm", "the shorter of " + sides, basis);
     found.add("face area", longest * shortest / 100, "cm2", sides, basis);
     found.add("slenderness", longest / shortest, "to 1", "longer side / shorter side", basis);
-    Basis ofBow = new Basis(figures, facts);
+    TracedFacts ofBow = new TracedFacts(figures, facts);
     double bow = ofBow.fact("tile bow");
     double edge = Math.max(ofBow.fact("tile length"), ofBow.fact("tile width"));
     found.add(
@@ -38,8 +38,9 @@ final class TileMeasure implements Measure {
   }
 
   /** The bed a notch leaves, and the powder it takes. */
-  private static void bed(String of, String notch, Figures figures, Facts facts, Findings found) {
-    Basis basis = new Basis(figures, facts);
+  private static void bed(
+      String of, String notch, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
     Worked.with()
         .key("notch", basis.fact(notch), "mm")
         .key("angle", Double.toString(basis.figure("trowel-angle")))

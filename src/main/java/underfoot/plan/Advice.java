@@ -17,10 +17,10 @@ import underfoot.buildup.Verdict;
  * @param verdict the answer in one word
  * @param summary the answer in one or two sentences
  * @param base what the lowest layer lies on
- * @param route the way of building, as rules name it; empty if nothing is to be built
+ * @param way the way of building, as rules name it; empty if nothing is to be built
  * @param title the way of building in words; empty if nothing is to be built
  * @param layers from the stripped base to the tile
- * @param halts what guidance says against it, or why the work must stop and whom to call
+ * @param stopFindings what guidance says against it, or why the work must stop and whom to call
  * @param remedies what to put right first, hold points before the rest
  * @param cautions the worst first
  * @param coverage the contact aimed for under the tiles; empty if none was set
@@ -39,10 +39,10 @@ public record Advice(
     Verdict verdict,
     String summary,
     String base,
-    String route,
+    String way,
     String title,
     List<Layer> layers,
-    List<HaltNote> halts,
+    List<HaltNote> stopFindings,
     List<RemedyNote> remedies,
     List<CautionNote> cautions,
     Optional<Coverage> coverage,
@@ -57,7 +57,7 @@ public record Advice(
   /** Copies the lists. */
   public Advice {
     layers = List.copyOf(layers);
-    halts = List.copyOf(halts);
+    stopFindings = List.copyOf(stopFindings);
     remedies = List.copyOf(remedies);
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
@@ -75,10 +75,10 @@ public record Advice(
         verdict,
         summary,
         base,
-        route,
+        way,
         title,
         layers,
-        halts,
+        stopFindings,
         remedies,
         cautions,
         coverage,
@@ -98,7 +98,7 @@ public record Advice(
 
   /** Every decision of this advice, in the order reports show them. */
   public List<Decision> decisions() {
-    List<Decision> all = new ArrayList<>(halts);
+    List<Decision> all = new ArrayList<>(stopFindings);
     all.addAll(layers);
     all.addAll(remedies);
     all.addAll(cautions);

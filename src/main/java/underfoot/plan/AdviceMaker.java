@@ -11,21 +11,21 @@ import java.util.Set;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
+import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.Criterion;
-import underfoot.buildup.Halt;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerCover;
 import underfoot.buildup.LayerNote;
 import underfoot.buildup.LayerThickness;
-import underfoot.buildup.Offer;
+import underfoot.buildup.OfferedWay;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.Severity;
 import underfoot.buildup.StackLayer;
+import underfoot.buildup.StopFinding;
 import underfoot.buildup.Suggestion;
-import underfoot.buildup.Target;
 import underfoot.buildup.Verdict;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
@@ -44,9 +44,9 @@ import underfoot.plan.Advice.Ranking;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Advice.Standing;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
-import underfoot.reasoning.Grades;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.MaterialClasses;
 import underfoot.reasoning.WhatIf;
 import underfoot.scenario.FactDefinition;
 
@@ -63,75 +63,75 @@ public final class AdviceMaker {
 
   private static final String TILE_BED = "tile-bed";
 
-  private final Counsel counsel;
+  private final Assessment assessment;
   private final Knowledge knowledge;
   private final Phrases phrases;
   private final Facts facts;
   private final Justifier justifier;
   private final Set<String> haltsTold = new LinkedHashSet<>();
 
-  private AdviceMaker(Counsel counsel) {
-    this.counsel = counsel;
-    this.knowledge = counsel.knowledge();
+  private AdviceMaker(Assessment assessment) {
+    this.assessment = assessment;
+    this.knowledge = assessment.knowledge();
     this.phrases = new Phrases(knowledge.wording());
-    this.facts = counsel.factsOfChosen();
-    this.justifier = new Justifier(counsel.scenario(), knowledge);
+    this.facts = assessment.factsOfChosen();
+    this.justifier = new Justifier(assessment.scenario(), knowledge);
   }
 
   /**
    * Makes the advice.
    *
-   * @param counsel what the rules concluded
+   * @param assessment what the rules concluded
    * @param assumed what was assumed, and what hangs on it
    * @param consequences quantities, programme and cost
    */
   public static Advice make(
-      Counsel counsel, List<WhatIf.Assumed> assumed, Consequences consequences) {
-    return make(counsel, assumed, List.of(), consequences);
+      Assessment assessment, List<WhatIf.Assumed> assumed, Consequences consequences) {
+    return make(assessment, assumed, List.of(), consequences);
   }
 
   /**
    * Makes the advice.
    *
-   * @param counsel what the rules concluded
+   * @param assessment what the rules concluded
    * @param assumed what was assumed, and what hangs on it
    * @param unsaid what is unknown, was not assumed, and something hangs on
    * @param consequences quantities, programme and cost
    */
   public static Advice make(
-      Counsel counsel,
+      Assessment assessment,
       List<WhatIf.Assumed> assumed,
       List<WhatIf.Unsaid> unsaid,
       Consequences consequences) {
-    return new AdviceMaker(counsel)
-        .advice(assumed, FindOutFirst.of(counsel.knowledge(), assumed, unsaid), consequences);
+    return new AdviceMaker(assessment)
+        .advice(assumed, FindOutFirst.of(assessment.knowledge(), assumed, unsaid), consequences);
   }
 
   private Advice advice(
       List<WhatIf.Assumed> assumed, List<FindOut> findOutFirst, Consequences consequences) {
-    Optional<Candidate> chosen = counsel.chosen();
-    String route = chosen.map(Candidate::route).orElse("");
-    List<HaltNote> halts = halts();
+    Optional<BuildUp> chosen = assessment.chosen();
+    String way = chosen.map(BuildUp::way).orElse("");
+    List<HaltNote> stopFindings = stopFindings();
     List<RemedyNote> remedies = remedies();
     List<Assumption> assumptions = assumptions(assumed);
     Heights heights = heights(chosen);
     double mass = chosen.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0);
     String base = facts.text("base").isEmpty() ? facts.text("deck") : facts.text("base");
-    boolean deckTakenUp = counsel.chosen().map(one -> one.stack().replacesDeck()).orElse(false);
+    boolean deckTakenUp = assessment.chosen().map(one -> one.stack().replacesDeck()).orElse(false);
     if (deckTakenUp) {
       base = phrases.say("joists-of", "base", base);
     }
     return new Advice(
-        counsel.scenario().name(),
-        counsel.scenario().file(),
-        counsel.scenario().practice(),
-        counsel.verdict(),
-        summary(route, base, halts, remedies, assumptions, heights, mass),
+        assessment.scenario().name(),
+        assessment.scenario().file(),
+        assessment.scenario().practice(),
+        assessment.verdict(),
+        summary(way, base, stopFindings, remedies, assumptions, heights, mass),
         base,
-        route,
-        route.isEmpty() ? "" : phrases.way(route),
+        way,
+        way.isEmpty() ? "" : phrases.way(way),
         chosen.map(this::layers).orElse(List.of()),
-        halts,
+        stopFindings,
         remedies,
         cautions(),
         chosen.isPresent() ? coverage() : Optional.empty(),
@@ -145,26 +145,26 @@ public final class AdviceMaker {
   }
 
   private String summary(
-      String route,
+      String way,
       String base,
-      List<HaltNote> halts,
+      List<HaltNote> stopFindings,
       List<RemedyNote> remedies,
       List<Assumption> assumptions,
       Heights heights,
       double mass) {
     StringBuilder titles = new StringBuilder();
-    for (HaltNote halt : halts) {
-      titles.append(titles.isEmpty() ? "" : "; ").append(Texts.lower(halt.title()));
+    for (HaltNote stopFinding : stopFindings) {
+      titles.append(titles.isEmpty() ? "" : "; ").append(Texts.lower(stopFinding.title()));
     }
-    String id = "summary-" + counsel.verdict().word();
-    if (route.isEmpty() && counsel.verdict() != Verdict.STOP) {
+    String id = "summary-" + assessment.verdict().word();
+    if (way.isEmpty() && assessment.verdict() != Verdict.STOP) {
       id = "summary-nothing";
     }
     String said =
         phrases.say(
             id,
             "way",
-            phrases.way(route),
+            phrases.way(way),
             "base",
             base,
             "rise",
@@ -178,7 +178,7 @@ public final class AdviceMaker {
             "why",
             titles.toString());
     int open = (int) assumptions.stream().filter(one -> !one.wouldChange().isEmpty()).count();
-    if (open > 0 && !route.isEmpty()) {
+    if (open > 0 && !way.isEmpty()) {
       said +=
           ' '
               + phrases.say(
@@ -206,7 +206,7 @@ public final class AdviceMaker {
       return about.isEmpty() ? wording : wording + " @" + about;
     }
 
-    List<Because> because() {
+    List<Derivation> because() {
       return all.stream().map(Conclusion::because).toList();
     }
   }
@@ -261,24 +261,28 @@ public final class AdviceMaker {
     return text;
   }
 
-  private List<HaltNote> halts() {
+  private List<HaltNote> stopFindings() {
     List<HaltNote> notes = new ArrayList<>();
-    Map<Halt, Facts> found = new LinkedHashMap<>();
-    counsel.of(Halt.class).forEach(halt -> found.put(halt, facts));
-    if (counsel.chosen().isEmpty()) {
+    Map<StopFinding, Facts> found = new LinkedHashMap<>();
+    assessment.of(StopFinding.class).forEach(stopFinding -> found.put(stopFinding, facts));
+    if (assessment.chosen().isEmpty()) {
       // Nothing may be built: what stops each way is what stops the work.
-      for (Candidate candidate : counsel.candidates()) {
-        candidate.of(Halt.class).forEach(halt -> found.putIfAbsent(halt, candidate.facts()));
+      for (BuildUp buildUp : assessment.buildUps()) {
+        buildUp
+            .of(StopFinding.class)
+            .forEach(stopFinding -> found.putIfAbsent(stopFinding, buildUp.facts()));
       }
     }
-    List<Halt> all = List.copyOf(found.keySet());
-    for (Same<Halt> same : group(all, Halt::wording, halt -> "")) {
+    List<StopFinding> all = List.copyOf(found.keySet());
+    for (Same<StopFinding> same : group(all, StopFinding::wording, stopFinding -> "")) {
       Wording.Filled filled = fill(same.wording, "", found.get(same.all.get(0)));
       haltsTold.add(same.wording);
       notes.add(
           new HaltNote(
               same.id(),
-              same.all.stream().anyMatch(Halt::isStop) ? Verdict.STOP : Verdict.OUTSIDE_GUIDANCE,
+              same.all.stream().anyMatch(StopFinding::isStop)
+                  ? Verdict.STOP
+                  : Verdict.OUTSIDE_GUIDANCE,
               title(filled, ""),
               filled.text(),
               justifier.of(same.because(), filled.used())));
@@ -289,8 +293,8 @@ public final class AdviceMaker {
 
   private List<RemedyNote> remedies() {
     List<RemedyNote> notes = new ArrayList<>();
-    List<Remedy> all = new ArrayList<>(counsel.of(Remedy.class));
-    for (ClientLimit limit : counsel.of(ClientLimit.class)) {
+    List<Remedy> all = new ArrayList<>(assessment.of(Remedy.class));
+    for (ClientLimit limit : assessment.of(ClientLimit.class)) {
       all.add(new Remedy(limit.because(), limit.wording(), false, ""));
     }
     for (Same<Remedy> same : group(all, Remedy::wording, Remedy::about)) {
@@ -310,7 +314,8 @@ public final class AdviceMaker {
 
   private List<CautionNote> cautions() {
     List<CautionNote> notes = new ArrayList<>();
-    for (Same<Caution> same : group(counsel.of(Caution.class), Caution::wording, Caution::about)) {
+    for (Same<Caution> same :
+        group(assessment.of(Caution.class), Caution::wording, Caution::about)) {
       Wording.Filled filled = fill(same.wording, same.about);
       Severity worst = Severity.NOTE;
       for (Caution one : same.all) {
@@ -326,7 +331,7 @@ public final class AdviceMaker {
               same.about,
               justifier.of(same.because(), filled.used())));
     }
-    if (counsel.verdict() == Verdict.STOP) {
+    if (assessment.verdict() == Verdict.STOP) {
       // Nothing is laid, so only what can hurt somebody is worth saying.
       notes.removeIf(note -> note.severity() != Severity.DANGER);
     }
@@ -336,10 +341,10 @@ public final class AdviceMaker {
 
   // --- layers
 
-  private List<Layer> layers(Candidate candidate) {
+  private List<Layer> layers(BuildUp buildUp) {
     List<Layer> layers = new ArrayList<>();
     double level = 0;
-    for (StackLayer layer : candidate.stack().layers()) {
+    for (StackLayer layer : buildUp.stack().layers()) {
       level += layer.thickness().mean();
       layers.add(layer(layer, layers.size() + 1, level));
     }
@@ -351,17 +356,17 @@ public final class AdviceMaker {
     List<Justification> reasons = justifier.of(layer.because());
     List<Say> spec = new ArrayList<>(classes(id));
     List<Say> fixing = new ArrayList<>();
-    List<LayerNote> notes = new ArrayList<>(counsel.of(LayerNote.class));
+    List<LayerNote> notes = new ArrayList<>(assessment.of(LayerNote.class));
     notes.removeIf(note -> !note.layer().equals(id));
     for (Same<LayerNote> same : group(notes, LayerNote::wording, note -> "")) {
-      if (isCheck(same.all.get(0)) && !counsel.of(Target.class).isEmpty()) {
+      if (isCheck(same.all.get(0)) && !assessment.of(CoverageTarget.class).isEmpty()) {
         continue; // told with the coverage target
       }
       Wording.Filled filled = fill(same.wording, "");
       Say say = new Say(filled.text(), justifier.of(same.because(), filled.used()));
       (same.all.stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say);
     }
-    List<LayerCover> covers = new ArrayList<>(counsel.of(LayerCover.class));
+    List<LayerCover> covers = new ArrayList<>(assessment.of(LayerCover.class));
     covers.removeIf(cover -> !cover.layer().equals(id));
     covers.sort(
         Comparator.comparingDouble((LayerCover cover) -> -cover.figure().number())
@@ -369,7 +374,7 @@ public final class AdviceMaker {
     Optional<Double> coverage = covers.stream().map(cover -> cover.figure().number()).findFirst();
     Optional<Double> contactAimedFor =
         id.equals(TILE_BED)
-            ? counsel.of(Target.class).stream()
+            ? assessment.of(CoverageTarget.class).stream()
                 .map(target -> target.figure().number())
                 .max(Comparator.naturalOrder())
             : coverage;
@@ -403,10 +408,11 @@ public final class AdviceMaker {
   /** The strictest class on each scale, with the reasons of all that ask for it or for less. */
   private List<Say> classes(String layer) {
     Map<String, List<LayerClass>> byScale = new LinkedHashMap<>();
-    for (LayerClass asked : counsel.of(LayerClass.class)) {
+    for (LayerClass asked : assessment.of(LayerClass.class)) {
       if (asked.layer().equals(layer)) {
         byScale
-            .computeIfAbsent(Grades.scaleOf(knowledge, asked.grade()), scale -> new ArrayList<>())
+            .computeIfAbsent(
+                MaterialClasses.scaleOf(knowledge, asked.grade()), scale -> new ArrayList<>())
             .add(asked);
       }
     }
@@ -414,7 +420,8 @@ public final class AdviceMaker {
     byScale.forEach(
         (scale, asked) -> {
           String grade =
-              Grades.strictest(knowledge, asked.stream().map(LayerClass::grade).toList()).get(0);
+              MaterialClasses.strictest(knowledge, asked.stream().map(LayerClass::grade).toList())
+                  .get(0);
           // The rules that ask for the strictest come first; the others are met by it.
           asked.sort(
               Comparator.comparing((LayerClass one) -> !one.grade().equals(grade))
@@ -428,17 +435,18 @@ public final class AdviceMaker {
   }
 
   private Optional<Coverage> coverage() {
-    List<Target> targets = new ArrayList<>(counsel.of(Target.class));
+    List<CoverageTarget> targets = new ArrayList<>(assessment.of(CoverageTarget.class));
     if (targets.isEmpty()) {
       return Optional.empty();
     }
     targets.sort(
-        Comparator.comparingDouble((Target one) -> -one.figure().number())
+        Comparator.comparingDouble((CoverageTarget one) -> -one.figure().number())
             .thenComparing(one -> one.because().rule().id()));
     double percent = targets.get(0).figure().number();
-    List<Justification> because = justifier.of(targets.stream().map(Target::because).toList());
+    List<Justification> because =
+        justifier.of(targets.stream().map(CoverageTarget::because).toList());
     List<Say> check = new ArrayList<>();
-    List<LayerNote> notes = new ArrayList<>(counsel.of(LayerNote.class));
+    List<LayerNote> notes = new ArrayList<>(assessment.of(LayerNote.class));
     notes.removeIf(note -> !isCheck(note));
     for (Same<LayerNote> same : group(notes, LayerNote::wording, note -> "")) {
       Wording.Filled filled = fill(same.wording, "");
@@ -491,19 +499,19 @@ public final class AdviceMaker {
     return definition.look().isEmpty() ? definition.ask() : definition.look();
   }
 
-  private List<Alternative> alternatives(List<Way> ways) {
+  private List<Alternative> alternatives(List<ComparedBuildUp> ways) {
     List<Alternative> all = new ArrayList<>();
-    Optional<Candidate> chosen = counsel.chosen();
-    for (Candidate candidate : counsel.candidates()) {
-      boolean isChosen = chosen.isPresent() && candidate == chosen.get();
-      if (!candidate.stands()) {
-        all.add(ruledOut(candidate));
+    Optional<BuildUp> chosen = assessment.chosen();
+    for (BuildUp buildUp : assessment.buildUps()) {
+      boolean isChosen = chosen.isPresent() && buildUp == chosen.get();
+      if (!buildUp.stands()) {
+        all.add(ruledOut(buildUp));
       } else if (!isChosen && chosen.isPresent()) {
-        all.add(secondChoice(candidate, chosen.get(), ways));
+        all.add(secondChoice(buildUp, chosen.get(), ways));
       }
     }
     for (Same<Suggestion> same :
-        group(counsel.of(Suggestion.class), Suggestion::wording, one -> "")) {
+        group(assessment.of(Suggestion.class), Suggestion::wording, one -> "")) {
       Wording.Filled filled = fill(same.wording, "");
       all.add(
           new Alternative(
@@ -516,45 +524,46 @@ public final class AdviceMaker {
     return all;
   }
 
-  private Alternative ruledOut(Candidate candidate) {
-    List<Because> because = new ArrayList<>();
+  private Alternative ruledOut(BuildUp buildUp) {
+    List<Derivation> because = new ArrayList<>();
     Set<Object> used = new LinkedHashSet<>();
     Set<String> texts = new LinkedHashSet<>();
-    for (Same<RuledOut> same : group(candidate.of(RuledOut.class), RuledOut::wording, one -> "")) {
-      say(same.wording, candidate, texts, used);
+    for (Same<RuledOut> same : group(buildUp.of(RuledOut.class), RuledOut::wording, one -> "")) {
+      say(same.wording, buildUp, texts, used);
       because.addAll(same.because());
     }
-    List<Halt> stops = candidate.of(Halt.class).stream().filter(Halt::isStop).toList();
-    for (Same<Halt> same : group(stops, Halt::wording, one -> "")) {
+    List<StopFinding> stops =
+        buildUp.of(StopFinding.class).stream().filter(StopFinding::isStop).toList();
+    for (Same<StopFinding> same : group(stops, StopFinding::wording, one -> "")) {
       if (haltsTold.contains(same.wording)) {
         texts.add(
             phrases.say("stopped-as-above", "why", Texts.lower(title(fill(same.wording, ""), ""))));
       } else {
-        say(same.wording, candidate, texts, used);
+        say(same.wording, buildUp, texts, used);
       }
       because.addAll(same.because());
     }
     return new Alternative(
-        candidate.route(),
+        buildUp.way(),
         Standing.RULED_OUT,
-        phrases.way(candidate.route()),
+        phrases.way(buildUp.way()),
         String.join(" ", texts),
         justifier.of(because, List.copyOf(used)));
   }
 
-  private void say(String wording, Candidate candidate, Set<String> texts, Set<Object> used) {
-    Wording.Filled filled = fill(wording, "", candidate.facts());
+  private void say(String wording, BuildUp buildUp, Set<String> texts, Set<Object> used) {
+    Wording.Filled filled = fill(wording, "", buildUp.facts());
     texts.add(filled.text());
     used.addAll(filled.used());
   }
 
-  private Alternative secondChoice(Candidate candidate, Candidate chosen, List<Way> ways) {
-    List<Because> because = new ArrayList<>();
-    candidate.offers().stream().map(Offer::because).forEach(because::add);
+  private Alternative secondChoice(BuildUp buildUp, BuildUp chosen, List<ComparedBuildUp> ways) {
+    List<Derivation> because = new ArrayList<>();
+    buildUp.offers().stream().map(OfferedWay::because).forEach(because::add);
     String text = phrases.say("second-choice");
     List<Object> used = new ArrayList<>();
-    for (Criterion criterion : counsel.criteria()) {
-      Fact here = candidate.facts().find(criterion.name());
+    for (Criterion criterion : assessment.criteria()) {
+      Fact here = buildUp.facts().find(criterion.name());
       Fact there = chosen.facts().find(criterion.name());
       if (here != null && there != null && here.number() != there.number()) {
         String id = "behind-by-" + criterion.name().replace(' ', '-');
@@ -568,27 +577,27 @@ public final class AdviceMaker {
                 "there",
                 there.text(),
                 "standing",
-                standing(candidate));
+                standing(buildUp));
         used.add(here);
         used.add(there);
         because.add(criterion.because());
         break;
       }
     }
-    for (Way way : ways) {
-      if (way.id().equals(candidate.route())) {
+    for (ComparedBuildUp way : ways) {
+      if (way.id().equals(buildUp.way())) {
         text += gainsAndLosses(way);
       }
     }
     return new Alternative(
-        candidate.route(),
+        buildUp.way(),
         Standing.SECOND_CHOICE,
-        phrases.way(candidate.route()),
+        phrases.way(buildUp.way()),
         text,
         justifier.of(because, used));
   }
 
-  private String gainsAndLosses(Way way) {
+  private String gainsAndLosses(ComparedBuildUp way) {
     if (way.gains().isEmpty() && way.givesUp().isEmpty()) {
       return "";
     }
@@ -605,13 +614,13 @@ public final class AdviceMaker {
             String.join(", ", way.givesUp()));
   }
 
-  private static String standing(Candidate candidate) {
-    return candidate.offers().stream().map(Offer::standing).distinct().reduce("", (a, b) -> b);
+  private static String standing(BuildUp buildUp) {
+    return buildUp.offers().stream().map(OfferedWay::standing).distinct().reduce("", (a, b) -> b);
   }
 
   private List<Ranking> ranking() {
-    Map<String, List<Because>> byName = new LinkedHashMap<>();
-    for (Criterion criterion : counsel.criteria()) {
+    Map<String, List<Derivation>> byName = new LinkedHashMap<>();
+    for (Criterion criterion : assessment.criteria()) {
       byName.computeIfAbsent(criterion.name(), n -> new ArrayList<>()).add(criterion.because());
     }
     List<Ranking> all = new ArrayList<>();
@@ -622,7 +631,7 @@ public final class AdviceMaker {
 
   // --- heights
 
-  private Heights heights(Optional<Candidate> chosen) {
+  private Heights heights(Optional<BuildUp> chosen) {
     if (chosen.isEmpty()) {
       return new Heights(LayerThickness.even(0), LayerThickness.even(0), List.of());
     }
@@ -630,7 +639,7 @@ public final class AdviceMaker {
   }
 
   /** What a build-up that was worked out does to levels and doors. */
-  static Heights heights(Candidate candidate, Facts facts) {
+  static Heights heights(BuildUp buildUp, Facts facts) {
     List<Door> doors = new ArrayList<>();
     for (String door : facts.abouts("door")) {
       double left = facts.number("gap left", door);
@@ -644,7 +653,7 @@ public final class AdviceMaker {
     LayerThickness above =
         new LayerThickness(
             facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
-    return new Heights(candidate.stack().rise(), above, doors);
+    return new Heights(buildUp.stack().rise(), above, doors);
   }
 
   private static double tenth(double number) {

@@ -12,7 +12,8 @@ import underfoot.buildup.Verdict;
  * @param verdict the verdict then
  * @param numbers that way worked out
  */
-public record ChangeNote(String text, List<String> with, String way, Verdict verdict, Way numbers) {
+public record ChangeNote(
+    String text, List<String> with, String way, Verdict verdict, ComparedBuildUp numbers) {
   /** Copies the list. */
   public ChangeNote {
     with = List.copyOf(with);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.LeastChange.Altered;
 import underfoot.reasoning.LeastChange.Proposal;
 
@@ -21,14 +21,14 @@ public final class ChangeNotes {
   public static List<ChangeNote> of(List<Proposal> proposals, Planner planner) {
     List<ChangeNote> notes = new ArrayList<>();
     for (Proposal proposal : proposals) {
-      Counsel then = proposal.then();
+      Assessment then = proposal.then();
       Phrases phrases = new Phrases(then.knowledge().wording());
       List<String> with = new ArrayList<>();
       for (Altered one : proposal.altered()) {
         with.add(Justifier.name(one.change().fact().key(), one.about()) + "=" + one.is());
       }
       Justifier justifier = new Justifier(then.scenario(), then.knowledge());
-      Way way = Ways.of(then, then.candidates().get(0), planner, justifier);
+      ComparedBuildUp way = BuildUpComparison.of(then, then.buildUps().get(0), planner, justifier);
       notes.add(new ChangeNote(text(proposal, phrases), with, way.title(), then.verdict(), way));
     }
     return notes;

@@ -24,9 +24,9 @@ public record Consequences(
     Schedule schedule,
     Optional<Cost> cost,
     Optional<LevelPlan> levels,
-    List<Way> ways,
+    List<ComparedBuildUp> ways,
     List<ChangeNote> changes,
-    Beneath beneath,
+    BaseBelow beneath,
     Optional<RoomPlan> room,
     Optional<SetOut> setOut) {
   /** Copies the lists. */
@@ -43,7 +43,7 @@ public record Consequences(
   }
 
   /** Nothing recommended, but ways that were worked out. */
-  static Consequences none(List<Way> ways) {
+  static Consequences none(List<ComparedBuildUp> ways) {
     return new Consequences(
         List.of(),
         List.of(),
@@ -52,7 +52,7 @@ public record Consequences(
         Optional.empty(),
         ways,
         List.of(),
-        Beneath.unknown(),
+        BaseBelow.unknown(),
         Optional.empty(),
         Optional.empty());
   }

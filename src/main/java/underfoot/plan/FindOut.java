@@ -9,7 +9,7 @@ import java.util.List;
  * @param called its name in plain words
  * @param ask the question put to a person; empty if it is only found on site
  * @param look how to find out on site
- * @param stage at which stage of a survey it is found out, in a few words
+ * @param pass at which stage of a survey it is found out, in a few words
  * @param rank by how much would change, 1 being most
  * @param decisions what would be decided otherwise, one sentence for each value tried, that which
  *     reaches farthest first; at least one
@@ -19,7 +19,7 @@ public record FindOut(
     String called,
     String ask,
     String look,
-    String stage,
+    String pass,
     int rank,
     List<String> decisions) {
   /** Copies the list. */

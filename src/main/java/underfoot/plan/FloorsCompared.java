@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.FloorComparison;
 
 /**
@@ -32,7 +32,7 @@ public record FloorsCompared(
    * @param way what is recommended for it, or else what came nearest; empty if nothing was worked
    *     out
    */
-  public record Floor(String scenario, Verdict verdict, Optional<Way> way) {}
+  public record Floor(String scenario, Verdict verdict, Optional<ComparedBuildUp> way) {}
 
   /**
    * A fact that differs.
@@ -75,14 +75,14 @@ public record FloorsCompared(
     return Justifier.name(one.fact().key(), one.about());
   }
 
-  private static Floor floor(Counsel counsel, Planner planner) {
-    Justifier justifier = new Justifier(counsel.scenario(), counsel.knowledge());
+  private static Floor floor(Assessment assessment, Planner planner) {
+    Justifier justifier = new Justifier(assessment.scenario(), assessment.knowledge());
     return new Floor(
-        counsel.scenario().name(),
-        counsel.verdict(),
-        counsel.candidates().stream()
+        assessment.scenario().name(),
+        assessment.verdict(),
+        assessment.buildUps().stream()
             .findFirst()
-            .map(first -> Ways.of(counsel, first, planner, justifier)));
+            .map(first -> BuildUpComparison.of(assessment, first, planner, justifier)));
   }
 
   /** The verdict in words. */

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import underfoot.buildup.Conclusion;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
-import underfoot.scenario.Given;
 import underfoot.scenario.Scenario;
+import underfoot.scenario.StatedFact;
 
 /**
  * Turns what rules matched into justifications. What two chains have in common is made once and
@@ -25,7 +25,7 @@ public final class Justifier {
   private final Scenario scenario;
   private final Scenario proposal;
   private final Knowledge knowledge;
-  private final Map<Because, Justification> made = new IdentityHashMap<>();
+  private final Map<Derivation, Justification> made = new IdentityHashMap<>();
   private final Map<Fact, Premise> premises = new IdentityHashMap<>();
 
   /**
@@ -48,7 +48,7 @@ public final class Justifier {
   }
 
   /** The whole chain of a decision. */
-  public Justification of(Because because) {
+  public Justification of(Derivation because) {
     Justification known = made.get(because);
     if (known == null) {
       known = make(because, List.of());
@@ -58,7 +58,7 @@ public final class Justifier {
   }
 
   /** The chains of several decisions, each once. */
-  public List<Justification> of(Collection<Because> because) {
+  public List<Justification> of(Collection<Derivation> because) {
     return of(because, List.of());
   }
 
@@ -68,15 +68,15 @@ public final class Justifier {
    * @param because the decisions
    * @param used the facts and figures that the text names besides
    */
-  public List<Justification> of(Collection<Because> because, List<Object> used) {
+  public List<Justification> of(Collection<Derivation> because, List<Object> used) {
     Set<Justification> all = new LinkedHashSet<>();
-    for (Because one : because) {
+    for (Derivation one : because) {
       all.add(one.premises().containsAll(used) ? of(one) : make(one, used));
     }
     return Justification.once(all);
   }
 
-  private Justification make(Because because, List<Object> used) {
+  private Justification make(Derivation because, List<Object> used) {
     Set<Premise> facts = new LinkedHashSet<>();
     Set<Figure> figures = new LinkedHashSet<>();
     Set<Justification> restsOn = new LinkedHashSet<>();
@@ -158,13 +158,13 @@ public final class Justifier {
   private int line(Fact fact) {
     return switch (fact.from()) {
       case SCENARIO -> line(fact.key(), fact.about());
-      case PROPOSAL -> proposal.find(fact.key(), fact.about()).map(Given::line).orElse(0);
+      case PROPOSAL -> proposal.find(fact.key(), fact.about()).map(StatedFact::line).orElse(0);
       default -> 0;
     };
   }
 
   private int line(String key, String about) {
-    return scenario.find(key, about).map(Given::line).orElse(0);
+    return scenario.find(key, about).map(StatedFact::line).orElse(0);
   }
 
   /** The key of a fact, with the name of the thing it is about if there are several. */

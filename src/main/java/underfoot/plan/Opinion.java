@@ -15,7 +15,7 @@ import underfoot.plan.Advice.RemedyNote;
  * @param scenario the scenario's own name
  * @param proposal the proposal's own name
  * @param verdict the advice on the floor itself, in one word
- * @param route the way of building that the proposal resembles; empty if nothing may be built
+ * @param way the way of building that the proposal resembles; empty if nothing may be built
  * @param title that way in words; empty if nothing may be built
  * @param recommended the way that is recommended, in words; empty if nothing is
  * @param isRecommended whether the proposal goes the recommended way
@@ -32,7 +32,7 @@ public record Opinion(
     String scenario,
     String proposal,
     Verdict verdict,
-    String route,
+    String way,
     String title,
     String recommended,
     boolean isRecommended,

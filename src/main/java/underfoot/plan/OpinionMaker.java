@@ -13,17 +13,17 @@ import underfoot.buildup.Judgement;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.StackLayer;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Wording;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Examined;
-import underfoot.reasoning.Fit;
-import underfoot.scenario.Given;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.ProposalAssessment;
+import underfoot.reasoning.ProposalMatch;
+import underfoot.scenario.StatedFact;
 
 /** Makes flat data of what the rules found of a proposal, with its texts filled in. */
 public final class OpinionMaker {
@@ -37,20 +37,21 @@ public final class OpinionMaker {
           "bearing use",
           "floor frequency");
 
-  private final Examined examined;
+  private final ProposalAssessment examined;
   private final Knowledge knowledge;
   private final Phrases phrases;
   private final Justifier justifier;
 
-  private OpinionMaker(Examined examined) {
+  private OpinionMaker(ProposalAssessment examined) {
     this.examined = examined;
-    this.knowledge = examined.counsel().knowledge();
+    this.knowledge = examined.assessment().knowledge();
     this.phrases = new Phrases(knowledge.wording());
-    this.justifier = new Justifier(examined.counsel().scenario(), examined.proposal(), knowledge);
+    this.justifier =
+        new Justifier(examined.assessment().scenario(), examined.proposal(), knowledge);
   }
 
   /** What is to be said of a proposal. */
-  public static Opinion make(Examined examined) {
+  public static Opinion make(ProposalAssessment examined) {
     return new OpinionMaker(examined).opinion();
   }
 
@@ -62,17 +63,17 @@ public final class OpinionMaker {
     }
     List<Opinion.Item> whole = new ArrayList<>(items);
     whole.removeIf(item -> isOf(item, examined.layers()));
-    Optional<Candidate> built = examined.built();
-    String route = built.map(Candidate::route).orElse("");
-    String best = examined.counsel().chosen().map(Candidate::route).orElse("");
+    Optional<BuildUp> built = examined.built();
+    String way = built.map(BuildUp::way).orElse("");
+    String best = examined.assessment().chosen().map(BuildUp::way).orElse("");
     return new Opinion(
-        examined.counsel().scenario().name(),
-        examined.proposal().find("proposal").map(Given::text).orElse(""),
-        examined.counsel().verdict(),
-        route,
-        route.isEmpty() ? "" : phrases.way(route),
+        examined.assessment().scenario().name(),
+        examined.proposal().find("proposal").map(StatedFact::text).orElse(""),
+        examined.assessment().verdict(),
+        way,
+        way.isEmpty() ? "" : phrases.way(way),
         best.isEmpty() ? "" : phrases.way(best),
-        !route.isEmpty() && route.equals(best),
+        !way.isEmpty() && way.equals(best),
         layers,
         whole,
         remedies(),
@@ -92,19 +93,23 @@ public final class OpinionMaker {
     }
     Optional<StackLayer> laid = examined.built().map(one -> one.stack().layers().get(i));
     Optional<StackLayer> asked =
-        examined.fit().map(Fit::places).map(all -> all.get(i)).map(Fit.Place::part);
+        examined
+            .fit()
+            .map(ProposalMatch::places)
+            .map(all -> all.get(i))
+            .map(ProposalMatch.Place::part);
     return new Opinion.Layer(
         i + 1,
         label,
-        examined.proposal().find("layers[].kind", label).map(Given::text).orElse(""),
+        examined.proposal().find("layers[].kind", label).map(StatedFact::text).orElse(""),
         laid.map(one -> one.kind().id()).orElse(""),
         asked.map(one -> one.kind().name()).orElse(""),
         laid.map(StackLayer::thickness).orElse(LayerThickness.even(0)),
         examined
             .proposal()
             .find("layers[].thickness", label)
-            .filter(Given::known)
-            .map(Given::text)
+            .filter(StatedFact::known)
+            .map(StatedFact::text)
             .orElse(""),
         own);
   }
@@ -136,7 +141,7 @@ public final class OpinionMaker {
           Finding first = all.get(0);
           Map<String, String> parts = filled.get(key).parts();
           Set<Object> used = new LinkedHashSet<>(filled.get(key).used());
-          List<Because> because = all.stream().map(Finding::because).toList();
+          List<Derivation> because = all.stream().map(Finding::because).toList();
           items.add(
               new Opinion.Item(
                   first.judgement(),
@@ -160,12 +165,12 @@ public final class OpinionMaker {
   /** What has to be put right first, for the floor and for the proposal as it is. */
   private List<RemedyNote> remedies() {
     List<Remedy> all = new ArrayList<>();
-    examined.counsel().general().stream()
+    examined.assessment().general().stream()
         .filter(Remedy.class::isInstance)
         .map(Remedy.class::cast)
         .forEach(all::add);
     examined.built().ifPresent(one -> all.addAll(one.of(Remedy.class)));
-    Facts facts = examined.built().map(Candidate::facts).orElse(examined.facts());
+    Facts facts = examined.built().map(BuildUp::facts).orElse(examined.facts());
     Map<String, RemedyNote> notes = new LinkedHashMap<>();
     for (Remedy one : all) {
       Wording.Filled words =
@@ -186,7 +191,7 @@ public final class OpinionMaker {
     return sorted;
   }
 
-  private static List<Opinion.Stiffness> stiffness(Candidate built) {
+  private static List<Opinion.Stiffness> stiffness(BuildUp built) {
     List<Opinion.Stiffness> all = new ArrayList<>();
     for (String name : STIFFNESS) {
       Fact fact = built.facts().find(name);

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import underfoot.buildup.StackLayer;
-import underfoot.buildup.Wait;
+import underfoot.buildup.StepTime;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
@@ -15,8 +15,8 @@ import underfoot.knowledge.PriceBook;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 
@@ -54,15 +54,15 @@ public final class Planner implements Appraisal {
   }
 
   /** What follows from the recommended build-up; nothing if there is none. */
-  public Consequences of(Counsel counsel, Justifier justifier) {
-    Optional<Candidate> chosen = counsel.chosen();
+  public Consequences of(Assessment assessment, Justifier justifier) {
+    Optional<BuildUp> chosen = assessment.chosen();
     if (chosen.isEmpty()) {
-      return Consequences.none(Ways.of(counsel, this, justifier));
+      return Consequences.none(BuildUpComparison.of(assessment, this, justifier));
     }
-    Candidate candidate = chosen.get();
-    Knowledge knowledge = counsel.knowledge();
-    SetOuts.Laid laid = setOuts.of(counsel.scenario(), knowledge, candidate);
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), candidate.facts(), laid);
+    BuildUp buildUp = chosen.get();
+    Knowledge knowledge = assessment.knowledge();
+    SetOuts.Laid laid = setOuts.of(assessment.scenario(), knowledge, buildUp);
+    List<Amount> amounts = Amounts.of(knowledge, buildUp.stack(), buildUp.facts(), laid);
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -73,18 +73,18 @@ public final class Planner implements Appraisal {
               packs(amount),
               justifier.of(amount.layer().because(), amount.used())));
     }
-    Timetable timetable = Timetable.of(knowledge, candidate.facts(), counsel.of(Wait.class));
+    Timetable timetable = Timetable.of(knowledge, buildUp.facts(), assessment.of(StepTime.class));
     return new Consequences(
         quantities,
         programme(timetable, justifier),
         schedule(timetable),
         cost(knowledge, amounts, timetable),
-        levels(counsel.scenario(), candidate, justifier),
-        Ways.of(counsel, this, justifier),
+        levels(assessment.scenario(), buildUp, justifier),
+        BuildUpComparison.of(assessment, this, justifier),
         List.of(),
-        beneath(candidate),
-        SetOuts.room(counsel.scenario(), candidate.facts()),
-        setOuts.justified(counsel.scenario(), knowledge, candidate, justifier));
+        beneath(buildUp),
+        SetOuts.room(assessment.scenario(), buildUp.facts()),
+        setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
   }
 
   private static List<ProgrammeStep> programme(Timetable timetable, Justifier justifier) {
@@ -133,31 +133,31 @@ public final class Planner implements Appraisal {
   }
 
   /** What the lowest layer lies on, as it is drawn. */
-  private static Beneath beneath(Candidate candidate) {
-    Facts facts = candidate.facts();
-    return new Beneath(
+  private static BaseBelow beneath(BuildUp buildUp) {
+    Facts facts = buildUp.facts();
+    return new BaseBelow(
         facts.text("base family"),
         facts.text("base"),
         facts.number("deck thickness"),
         facts.number("joist breadth"),
         facts.number("joist depth"),
         facts.number("joist centres"),
-        candidate.stack().replacesDeck());
+        buildUp.stack().replacesDeck());
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
   private static Optional<LevelPlan> levels(
-      Scenario scenario, Candidate candidate, Justifier justifier) {
+      Scenario scenario, BuildUp buildUp, Justifier justifier) {
     Optional<StackLayer> leveller =
-        candidate.stack().layers().stream()
+        buildUp.stack().layers().stream()
             .filter(layer -> layer.kind().family().equals(LEVELLER))
             .findFirst();
     Optional<LevelSurvey> survey = LevelSurvey.of(scenario);
-    double least = candidate.facts().number("pour least");
+    double least = buildUp.facts().number("pour least");
     if (leveller.isEmpty() || survey.isEmpty() || Double.isNaN(least)) {
       return Optional.empty();
     }
-    boolean level = candidate.facts().text("levels wanted").equals("level");
+    boolean level = buildUp.facts().text("levels wanted").equals("level");
     return survey
         .get()
         .pour(level, least)
@@ -180,14 +180,14 @@ public final class Planner implements Appraisal {
   }
 
   @Override
-  public List<Fact> of(Scenario scenario, Knowledge knowledge, Candidate candidate) {
-    SetOuts.Laid laid = setOuts.of(scenario, knowledge, candidate);
+  public List<Fact> of(Scenario scenario, Knowledge knowledge, BuildUp buildUp) {
+    SetOuts.Laid laid = setOuts.of(scenario, knowledge, buildUp);
     List<Fact> found = new ArrayList<>(laid.measured());
-    Facts facts = candidate.facts();
-    List<Amount> amounts = Amounts.of(knowledge, candidate.stack(), facts, laid);
-    Timetable timetable = Timetable.of(knowledge, facts, candidate.of(Wait.class));
+    Facts facts = buildUp.facts();
+    List<Amount> amounts = Amounts.of(knowledge, buildUp.stack(), facts, laid);
+    Timetable timetable = Timetable.of(knowledge, facts, buildUp.of(StepTime.class));
     cost(knowledge, amounts, timetable)
-        .ifPresent(cost -> found.addAll(price(knowledge, candidate, cost)));
+        .ifPresent(cost -> found.addAll(price(knowledge, buildUp, cost)));
     if (!timetable.steps().isEmpty()) {
       found.addAll(time(facts, timetable));
     }
@@ -241,7 +241,7 @@ public final class Planner implements Appraisal {
   }
 
   /** What a build-up costs, and by how much that is over the budget where there is one. */
-  private static List<Fact> price(Knowledge knowledge, Candidate candidate, Cost cost) {
+  private static List<Fact> price(Knowledge knowledge, BuildUp buildUp, Cost cost) {
     List<Fact> found = new ArrayList<>();
     Fact total =
         Fact.measured(
@@ -252,7 +252,7 @@ public final class Planner implements Appraisal {
             "packs × price from the price book, with contingency",
             List.of(knowledge.figures().get(CONTINGENCY)));
     found.add(total);
-    Fact budget = candidate.facts().find("budget");
+    Fact budget = buildUp.facts().find("budget");
     if (budget != null && budget.hasNumber() && budget.text().contains(cost.currency())) {
       found.add(over("over budget", cost.total(), cost.currency(), total, budget));
       found.add(
@@ -279,10 +279,10 @@ public final class Planner implements Appraisal {
 
   /** What a build-up costs; empty if its area or the prices are not known. */
   Optional<Cost> cost(
-      Scenario scenario, Knowledge knowledge, Candidate candidate, Timetable timetable) {
-    SetOuts.Laid laid = setOuts.of(scenario, knowledge, candidate);
+      Scenario scenario, Knowledge knowledge, BuildUp buildUp, Timetable timetable) {
+    SetOuts.Laid laid = setOuts.of(scenario, knowledge, buildUp);
     return cost(
-        knowledge, Amounts.of(knowledge, candidate.stack(), candidate.facts(), laid), timetable);
+        knowledge, Amounts.of(knowledge, buildUp.stack(), buildUp.facts(), laid), timetable);
   }
 
   private Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {

@@ -21,7 +21,7 @@ public record Refusal(
     String asked,
     String standing,
     String text,
-    Optional<Way> way,
+    Optional<ComparedBuildUp> way,
     List<Advice.Say> reasons,
     List<Failed> failed,
     List<Opening> changes,

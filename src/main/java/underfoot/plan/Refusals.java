@@ -8,19 +8,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import underfoot.buildup.Conclusion;
-import underfoot.buildup.Halt;
 import underfoot.buildup.Judgement;
-import underfoot.buildup.Offer;
+import underfoot.buildup.OfferedWay;
 import underfoot.buildup.RuledOut;
-import underfoot.knowledge.Because;
+import underfoot.buildup.StopFinding;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Wording;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.WhyNot;
 
@@ -35,9 +35,9 @@ public final class Refusals {
 
   private Refusals(WhyNot found) {
     this.found = found;
-    this.knowledge = found.counsel().knowledge();
+    this.knowledge = found.assessment().knowledge();
     this.phrases = new Phrases(knowledge.wording());
-    this.justifier = new Justifier(found.counsel().scenario(), knowledge);
+    this.justifier = new Justifier(found.assessment().scenario(), knowledge);
   }
 
   /**
@@ -61,9 +61,11 @@ public final class Refusals {
   private Refusal refusal(
       String asked, List<String> askedFor, Optional<Opinion> opinion, Planner planner) {
     List<Advice.Say> never = opinion.map(Refusals::never).orElse(List.of());
-    Counsel counsel = found.counsel();
-    Optional<Way> way =
-        found.nearest().map(nearest -> Ways.of(counsel, nearest, planner, justifier));
+    Assessment assessment = found.assessment();
+    Optional<ComparedBuildUp> way =
+        found
+            .nearest()
+            .map(nearest -> BuildUpComparison.of(assessment, nearest, planner, justifier));
     String standing =
         never.isEmpty()
             ? found.standing().name().toLowerCase(Locale.ROOT).replace('_', ' ')
@@ -74,11 +76,11 @@ public final class Refusals {
             "asked",
             asked,
             "way",
-            way.map(Way::title).orElse(""),
+            way.map(ComparedBuildUp::title).orElse(""),
             "chosen",
-            counsel.chosen().map(one -> phrases.way(one.route())).orElse(""));
+            assessment.chosen().map(one -> phrases.way(one.way())).orElse(""));
     return new Refusal(
-        counsel.scenario().name(),
+        assessment.scenario().name(),
         asked,
         standing,
         text,
@@ -109,14 +111,15 @@ public final class Refusals {
     return said;
   }
 
-  private List<Advice.Say> reasons(Optional<Way> way) {
+  private List<Advice.Say> reasons(Optional<ComparedBuildUp> way) {
     List<Advice.Say> reasons = new ArrayList<>();
     Set<String> told = new LinkedHashSet<>();
-    Facts facts = found.nearest().map(Candidate::facts).orElse(found.counsel().facts());
+    Facts facts = found.nearest().map(BuildUp::facts).orElse(found.assessment().facts());
     switch (found.standing()) {
       case RULED_OUT, FLOOR_STOPPED -> {
         for (Conclusion one : found.refusals()) {
-          String wording = one instanceof RuledOut out ? out.wording() : ((Halt) one).wording();
+          String wording =
+              one instanceof RuledOut out ? out.wording() : ((StopFinding) one).wording();
           Wording.Filled filled = knowledge.wording().fill(wording, knowledge.figures(), facts, "");
           if (told.add(filled.text())) {
             reasons.add(
@@ -138,8 +141,8 @@ public final class Refusals {
             });
       }
       case RECOMMENDED -> {
-        for (Offer offer : found.nearest().map(Candidate::offers).orElse(List.of())) {
-          Because because = offer.because();
+        for (OfferedWay offer : found.nearest().map(BuildUp::offers).orElse(List.of())) {
+          Derivation because = offer.because();
           reasons.add(
               new Advice.Say(because.rule().reason() + ".", justifier.of(List.of(because))));
         }
@@ -190,6 +193,6 @@ public final class Refusals {
     String text =
         least.isPresent() ? ChangeNotes.text(least.get(), phrases) : String.join("; ", parts);
     return new Refusal.Opening(
-        text, with, opening.then().chosen().map(one -> phrases.way(one.route())).orElse(""));
+        text, with, opening.then().chosen().map(one -> phrases.way(one.way())).orElse(""));
   }
 }

@@ -12,8 +12,8 @@ import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import underfoot.buildup.LayerNote;
 import underfoot.buildup.StackLayer;
-import underfoot.knowledge.Because;
 import underfoot.knowledge.Boards;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
@@ -29,7 +29,7 @@ import underfoot.plan.setout.TileLayout;
 import underfoot.plan.setout.TileSetOut;
 import underfoot.plan.setout.TileTask;
 import underfoot.plan.setout.Weights;
-import underfoot.reasoning.Candidate;
+import underfoot.reasoning.BuildUp;
 import underfoot.scenario.Point;
 import underfoot.scenario.Scenario;
 
@@ -164,19 +164,19 @@ final class SetOuts {
   }
 
   /** Sets out one build-up. */
-  Laid of(Scenario scenario, Knowledge knowledge, Candidate candidate) {
-    Facts facts = candidate.facts();
+  Laid of(Scenario scenario, Knowledge knowledge, BuildUp buildUp) {
+    Facts facts = buildUp.facts();
     Optional<RoomShape> shape = RoomShape.of(scenario);
     if (shape.isEmpty()) {
       return new Laid(Optional.empty(), "set-out-no-outline", Map.of(), facts);
     }
     boolean tiled =
-        candidate.stack().layers().stream().anyMatch(layer -> layer.kind().id().equals(TILE));
+        buildUp.stack().layers().stream().anyMatch(layer -> layer.kind().id().equals(TILE));
     Optional<TileTask> task =
         tiled ? tileTask(scenario, shape.get(), knowledge.figures(), facts) : Optional.empty();
     Optional<TileSetOut> laid = task.flatMap(tiles::of);
     Map<String, BoardPlan> plans = new LinkedHashMap<>();
-    for (StackLayer layer : candidate.stack().layers()) {
+    for (StackLayer layer : buildUp.stack().layers()) {
       knowledge
           .boards()
           .find(layer.kind().id())
@@ -285,20 +285,20 @@ final class SetOuts {
 
   /** The set-out of the chosen build-up, with its reasons. */
   Optional<SetOut> justified(
-      Scenario scenario, Knowledge knowledge, Candidate candidate, Justifier justifier) {
+      Scenario scenario, Knowledge knowledge, BuildUp buildUp, Justifier justifier) {
     if (scenario.outline().size() < 3) {
       return Optional.empty();
     }
-    Laid laid = of(scenario, knowledge, candidate);
-    Facts facts = candidate.facts();
+    Laid laid = of(scenario, knowledge, buildUp);
+    Facts facts = buildUp.facts();
     List<SetOut.Boards> planned = new ArrayList<>();
-    for (StackLayer layer : candidate.stack().layers()) {
+    for (StackLayer layer : buildUp.stack().layers()) {
       BoardPlan plan = laid.boards().get(layer.kind().id());
       if (plan == null) {
         continue;
       }
-      List<Because> because = new ArrayList<>(layer.because());
-      for (LayerNote note : candidate.of(LayerNote.class)) {
+      List<Derivation> because = new ArrayList<>(layer.because());
+      for (LayerNote note : buildUp.of(LayerNote.class)) {
         if (note.layer().equals(layer.kind().id())) {
           because.add(note.because());
         }
@@ -324,7 +324,7 @@ final class SetOuts {
 
   private static SetOut.Tiles tiles(
       TileSetOut out, Figures figures, Facts facts, Justifier justifier) {
-    List<Because> because = new ArrayList<>();
+    List<Derivation> because = new ArrayList<>();
     DECIDES.forEach(name -> addBecause(facts, name, because));
     if (!out.movement().isEmpty()) {
       addBecause(facts, "longest bay", because);
@@ -348,7 +348,7 @@ final class SetOuts {
     return (long) Math.ceil(out.tiles() * (1 + more / PER_CENT) - 1e-9);
   }
 
-  private static void addBecause(Facts facts, String name, List<Because> because) {
+  private static void addBecause(Facts facts, String name, List<Derivation> because) {
     Fact fact = facts.find(name);
     if (fact != null && fact.because() != null) {
       because.add(fact.because());

@@ -8,8 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import underfoot.buildup.Wait;
-import underfoot.knowledge.Because;
+import underfoot.buildup.StepTime;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
@@ -37,7 +37,7 @@ final class Timetable {
       double hours,
       WorkingHours.Span span,
       boolean critical,
-      List<Because> because,
+      List<Derivation> because,
       List<Object> used) {}
 
   private final WorkingHours working;
@@ -81,9 +81,9 @@ final class Timetable {
   }
 
   /** Puts the steps that rules ask for in order and in time. */
-  static Timetable of(Knowledge knowledge, Facts facts, List<Wait> waits) {
-    Map<String, List<Wait>> byStep = new LinkedHashMap<>();
-    for (Wait wait : waits) {
+  static Timetable of(Knowledge knowledge, Facts facts, List<StepTime> waits) {
+    Map<String, List<StepTime>> byStep = new LinkedHashMap<>();
+    for (StepTime wait : waits) {
       byStep.computeIfAbsent(wait.step(), id -> new ArrayList<>()).add(wait);
     }
     List<Step> steps = new ArrayList<>();
@@ -141,20 +141,20 @@ final class Timetable {
       Facts facts,
       WorkingHours working,
       Step step,
-      List<Wait> waits,
+      List<StepTime> waits,
       double start) {
     Fact area = facts.find("area");
     double longest = 0;
     double byArea = 0;
-    List<Because> because = new ArrayList<>();
+    List<Derivation> because = new ArrayList<>();
     List<Object> used = new ArrayList<>();
-    for (Wait wait : waits) {
+    for (StepTime wait : waits) {
       because.add(wait.because());
       switch (wait.pace()) {
         case FIXED -> longest = Math.max(longest, wait.hours());
         case CURES -> {
           longest = Math.max(longest, wait.hours(facts));
-          use(wait.isScaled(facts) ? facts.find(Wait.SPEED) : null, used);
+          use(wait.isScaled(facts) ? facts.find(StepTime.SPEED) : null, used);
         }
         case BY_AREA -> {
           Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;

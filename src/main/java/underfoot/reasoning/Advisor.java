@@ -11,12 +11,12 @@ import java.util.stream.Stream;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
-import underfoot.buildup.Halt;
 import underfoot.buildup.Laid;
-import underfoot.buildup.Offer;
+import underfoot.buildup.OfferedWay;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.Stack;
 import underfoot.buildup.StackMeasures;
+import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
@@ -26,9 +26,9 @@ import underfoot.knowledge.Unknown;
 import underfoot.measure.Measures;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
-import underfoot.scenario.Given;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.State;
+import underfoot.scenario.StatedFact;
 
 /** Thinks a floor through. Safe to share between threads. */
 public final class Advisor {
@@ -98,7 +98,7 @@ public final class Advisor {
    * Thinks the floor through whose variants come next; with a memory, so that they are quicker.
    * Call it before any other thread asks, and {@link #end} when no more variants come.
    */
-  public Counsel begin(Scenario floor) {
+  public Assessment begin(Scenario floor) {
     if (!rules.remembers()) {
       return advise(floor);
     }
@@ -116,25 +116,25 @@ public final class Advisor {
   }
 
   /** Thinks one floor through. */
-  public Counsel advise(Scenario scenario) {
+  public Assessment advise(Scenario scenario) {
     Known floor = understood(scenario);
     if (floor.stopped()) { // whatever is built, no build-up is worth working out
       return settle(scenario, floor, List.of());
     }
-    List<Candidate> candidates =
+    List<BuildUp> buildUps =
         each(floor.offers().entrySet())
             .map(way -> workOut(scenario, floor, way.getKey(), way.getValue()))
             .toList();
-    return settle(scenario, floor, candidates);
+    return settle(scenario, floor, buildUps);
   }
 
   private Known understood(Scenario scenario) {
     Known floor = new Known();
     floor.add(stated(scenario));
     measure(scenario, floor);
-    floor.add(rules.think(Stage.UNDERSTAND, knowledge, floor.all));
+    floor.add(rules.think(Pass.UNDERSTAND, knowledge, floor.all));
     measure(scenario, floor);
-    floor.add(rules.think(Stage.PROPOSE, knowledge, floor.all));
+    floor.add(rules.think(Pass.PROPOSE, knowledge, floor.all));
     return floor;
   }
 
@@ -147,12 +147,12 @@ public final class Advisor {
    * @param stack its layers; those that rules asked for carry the rules that asked
    * @param laid which layers the rules are to see as laid
    */
-  Candidate instead(Scenario scenario, Candidate like, Stack stack, List<Laid> laid) {
+  BuildUp instead(Scenario scenario, BuildUp like, Stack stack, List<Laid> laid) {
     Known floor = understood(scenario);
-    Known own = laid(floor, like.route(), like.offers());
+    Known own = laid(floor, like.way(), like.offers());
     own.own().removeIf(Laid.class::isInstance);
     own.add(laid);
-    return judged(scenario, floor, like.route(), like.offers(), stack, own);
+    return judged(scenario, floor, like.way(), like.offers(), stack, own);
   }
 
   /** What is held so far, in the order it came, and the facts among it. */
@@ -160,7 +160,7 @@ public final class Advisor {
     private final List<Object> all = new ArrayList<>();
     private final Facts facts;
     private final Known floor;
-    private final Map<Stage, Shown> shown = new ConcurrentHashMap<>();
+    private final Map<Pass, PassInput> shown = new ConcurrentHashMap<>();
 
     Known() {
       facts = new Facts();
@@ -180,18 +180,18 @@ public final class Advisor {
     }
 
     /** What a pass is shown of it; what is held of the floor is looked through once for all. */
-    Shown shown(RuleBase rules, Stage stage) {
-      Shown ofFloor =
+    PassInput shown(RuleBase rules, Pass pass) {
+      PassInput ofFloor =
           floor.shown.computeIfAbsent(
-              stage,
+              pass,
               any -> {
-                Shown all = rules.shown(stage, floor.all);
+                PassInput all = rules.shown(pass, floor.all);
                 if (rules.remembers()) {
                   all.lines(); // once for all, too
                 }
                 return all;
               });
-      return rules.shown(stage, ofFloor, own());
+      return rules.shown(pass, ofFloor, own());
     }
 
     void add(List<?> more) {
@@ -199,24 +199,25 @@ public final class Advisor {
       facts.addAll(more);
     }
 
-    Map<String, List<Offer>> offers() {
-      Map<String, List<Offer>> byRoute = new LinkedHashMap<>();
+    Map<String, List<OfferedWay>> offers() {
+      Map<String, List<OfferedWay>> byRoute = new LinkedHashMap<>();
       for (Object one : all) {
-        if (one instanceof Offer offer) {
-          byRoute.computeIfAbsent(offer.route(), route -> new ArrayList<>()).add(offer);
+        if (one instanceof OfferedWay offer) {
+          byRoute.computeIfAbsent(offer.way(), way -> new ArrayList<>()).add(offer);
         }
       }
       return byRoute;
     }
 
     boolean stopped() {
-      return all.stream().anyMatch(one -> one instanceof Halt halt && halt.isStop());
+      return all.stream()
+          .anyMatch(one -> one instanceof StopFinding stopFinding && stopFinding.isStop());
     }
   }
 
   private List<Object> stated(Scenario scenario) {
     List<Object> stated = new ArrayList<>();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       String name = given.called();
       if (name.isEmpty()) {
         continue;
@@ -239,15 +240,15 @@ public final class Advisor {
             facts -> Measures.of(scenario, surveys, knowledge.figures(), facts)));
   }
 
-  private Candidate workOut(Scenario scenario, Known floor, String route, List<Offer> offers) {
-    Known own = laid(floor, route, offers);
+  private BuildUp workOut(Scenario scenario, Known floor, String way, List<OfferedWay> offers) {
+    Known own = laid(floor, way, offers);
     Stack stack = Stack.of(own.all, knowledge.figures(), own.facts);
-    return judged(scenario, floor, route, offers, stack, own);
+    return judged(scenario, floor, way, offers, stack, own);
   }
 
-  private Offer best(List<Offer> offers) {
-    Offer best = offers.get(0);
-    for (Offer offer : offers) {
+  private OfferedWay best(List<OfferedWay> offers) {
+    OfferedWay best = offers.get(0);
+    for (OfferedWay offer : offers) {
       if (standing(offer) < standing(best)) {
         best = offer;
       }
@@ -256,7 +257,7 @@ public final class Advisor {
   }
 
   /** What is held of the floor, with what rules lay for one way of building. */
-  private Known laid(Known floor, String route, List<Offer> offers) {
+  private Known laid(Known floor, String way, List<OfferedWay> offers) {
     Known own = new Known(floor);
     own.add(
         List.of(
@@ -264,39 +265,39 @@ public final class Advisor {
                 "build-up",
                 "build-up",
                 "",
-                route,
+                way,
                 Double.NaN,
                 From.CONCLUDED,
                 "",
                 List.of(),
                 best(offers).because())));
-    own.add(rules.think(Stage.LAY, knowledge, own.shown(rules, Stage.LAY)));
+    own.add(rules.think(Pass.LAY, knowledge, own.shown(rules, Pass.LAY)));
     return own;
   }
 
-  private Candidate judged(
-      Scenario scenario, Known floor, String route, List<Offer> offers, Stack stack, Known own) {
+  private BuildUp judged(
+      Scenario scenario, Known floor, String way, List<OfferedWay> offers, Stack stack, Known own) {
     int common = floor.all.size();
     int standing = standing(best(offers));
     // What is measured of a build-up besides the facts.
-    List<Object> built = List.of(route, stack, standing, scenario.outline(), scenario.readings());
+    List<Object> built = List.of(way, stack, standing, scenario.outline(), scenario.readings());
     own.add(
         rules.worked(
             built,
             own.facts,
             facts ->
                 StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), facts)));
-    own.add(appraisal.of(scenario, knowledge, candidate(route, offers, stack, own, common)));
-    own.add(rules.think(Stage.JUDGE, knowledge, own.shown(rules, Stage.JUDGE)));
+    own.add(appraisal.of(scenario, knowledge, buildUp(way, offers, stack, own, common)));
+    own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     own.add(ranks(own));
-    return candidate(route, offers, stack, own, common);
+    return buildUp(way, offers, stack, own, common);
   }
 
   /** A build-up with all that is held of it; what follows the common part is its own. */
-  private static Candidate candidate(
-      String route, List<Offer> offers, Stack stack, Known own, int common) {
+  private static BuildUp buildUp(
+      String way, List<OfferedWay> offers, Stack stack, Known own, int common) {
     List<Conclusion> alone = conclusions(own.all.subList(common, own.all.size()));
-    return new Candidate(route, offers, stack, own.facts, alone);
+    return new BuildUp(way, offers, stack, own.facts, alone);
   }
 
   /** What build-ups may be ranked by once they are judged. */
@@ -349,14 +350,14 @@ public final class Advisor {
             List.of()));
   }
 
-  private int standing(Offer offer) {
+  private int standing(OfferedWay offer) {
     return knowledge.scales().get("standings").indexOf(offer.standing());
   }
 
-  private Counsel settle(Scenario scenario, Known floor, List<Candidate> candidates) {
+  private Assessment settle(Scenario scenario, Known floor, List<BuildUp> buildUps) {
     Known settled = new Known(floor); // the build-ups keep what was held of the floor before
     if (!floor.stopped()) {
-      long standing = candidates.stream().filter(Candidate::stands).count();
+      long standing = buildUps.stream().filter(BuildUp::stands).count();
       settled.add(
           List.of(
               Fact.measured(
@@ -364,10 +365,10 @@ public final class Advisor {
                   "",
                   Long.toString(standing),
                   standing,
-                  standing + " of " + candidates.size() + " build-ups worked out stand",
+                  standing + " of " + buildUps.size() + " build-ups worked out stand",
                   List.of())));
     }
-    settled.add(rules.think(Stage.SETTLE, knowledge, settled.all));
+    settled.add(rules.think(Pass.SETTLE, knowledge, settled.all));
     List<Conclusion> general = conclusions(settled.all);
     List<Criterion> criteria = new ArrayList<>();
     for (Conclusion one : general) {
@@ -376,13 +377,13 @@ public final class Advisor {
       }
     }
     criteria.sort(Comparator.comparingInt(Criterion::order));
-    Comparator<Candidate> ranking = Comparator.comparing(candidate -> !candidate.stands());
+    Comparator<BuildUp> ranking = Comparator.comparing(buildUp -> !buildUp.stands());
     for (Criterion criterion : criteria) {
       ranking = ranking.thenComparingDouble(c -> sortable(c.facts().number(criterion.name())));
     }
-    List<Candidate> ranked = new ArrayList<>(candidates);
-    ranked.sort(ranking.thenComparing(Candidate::route));
-    return new Counsel(
+    List<BuildUp> ranked = new ArrayList<>(buildUps);
+    ranked.sort(ranking.thenComparing(BuildUp::way));
+    return new Assessment(
         scenario, knowledge, verdict(general, ranked), settled.facts, general, ranked, criteria);
   }
 
@@ -390,7 +391,7 @@ public final class Advisor {
     return Double.isNaN(number) ? Double.MAX_VALUE : number;
   }
 
-  private static Verdict verdict(List<Conclusion> general, List<Candidate> ranked) {
+  private static Verdict verdict(List<Conclusion> general, List<BuildUp> ranked) {
     List<Conclusion> decisive = new ArrayList<>(general);
     if (!ranked.isEmpty()) {
       decisive.addAll(ranked.get(0).concluded());
@@ -401,8 +402,8 @@ public final class Advisor {
   private static Verdict verdict(List<Conclusion> decisive) {
     Verdict verdict = Verdict.SOUND;
     for (Conclusion one : decisive) {
-      if (one instanceof Halt halt && halt.verdict().compareTo(verdict) > 0) {
-        verdict = halt.verdict();
+      if (one instanceof StopFinding stopFinding && stopFinding.verdict().compareTo(verdict) > 0) {
+        verdict = stopFinding.verdict();
       } else if ((one instanceof Remedy || one instanceof ClientLimit)
           && verdict == Verdict.SOUND) {
         verdict = Verdict.SOUND_ONCE_PUT_RIGHT;

@@ -11,10 +11,10 @@ import underfoot.scenario.Scenario;
  */
 public interface Appraisal {
   /** Measured facts about one build-up. */
-  List<Fact> of(Scenario scenario, Knowledge knowledge, Candidate candidate);
+  List<Fact> of(Scenario scenario, Knowledge knowledge, BuildUp buildUp);
 
   /** Works nothing out. */
   static Appraisal none() {
-    return (scenario, knowledge, candidate) -> List.of();
+    return (scenario, knowledge, buildUp) -> List.of();
   }
 }

@@ -7,23 +7,23 @@ import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
+import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Finding;
-import underfoot.buildup.Halt;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.Laid;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerCover;
 import underfoot.buildup.LayerNote;
-import underfoot.buildup.Offer;
+import underfoot.buildup.OfferedWay;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.Severity;
+import underfoot.buildup.StepTime;
+import underfoot.buildup.StopFinding;
 import underfoot.buildup.Suggestion;
-import underfoot.buildup.Target;
 import underfoot.buildup.Verdict;
-import underfoot.buildup.Wait;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.From;
@@ -82,8 +82,8 @@ public final class Draft {
   }
 
   /** Offers a build-up. */
-  public Offer offer(String route, String standing) {
-    return new Offer(because(), route, standing);
+  public OfferedWay offer(String way, String standing) {
+    return new OfferedWay(because(), way, standing);
   }
 
   /** Rules the build-up under judgement out. */
@@ -148,49 +148,49 @@ public final class Draft {
   }
 
   /** Stops the work. */
-  public Halt stop(String wording) {
-    return new Halt(because(), Verdict.STOP, wording);
+  public StopFinding stop(String wording) {
+    return new StopFinding(because(), Verdict.STOP, wording);
   }
 
   /** Says that published guidance advises against it. */
-  public Halt outside(String wording) {
-    return new Halt(because(), Verdict.OUTSIDE_GUIDANCE, wording);
+  public StopFinding outside(String wording) {
+    return new StopFinding(because(), Verdict.OUTSIDE_GUIDANCE, wording);
   }
 
   /** Sets a coverage target for the tile bed. */
-  public Target target(String figure) {
+  public CoverageTarget target(String figure) {
     Figure read = knowledge.figures().get(figure);
-    return new Target(because(read), read);
+    return new CoverageTarget(because(read), read);
   }
 
   /** Allows time for a step. */
-  public Wait allow(String step, String figure) {
-    return allow(step, figure, Wait.Pace.FIXED);
+  public StepTime allow(String step, String figure) {
+    return allow(step, figure, StepTime.Pace.FIXED);
   }
 
   /** Allows time for a step that cold slows and heat hastens. */
-  public Wait allowForCure(String step, String figure) {
-    return allow(step, figure, Wait.Pace.CURES);
+  public StepTime allowForCure(String step, String figure) {
+    return allow(step, figure, StepTime.Pace.CURES);
   }
 
   /** Allows time for a step for each square metre. */
-  public Wait allowByArea(String step, String figure) {
-    return allow(step, figure, Wait.Pace.BY_AREA);
+  public StepTime allowByArea(String step, String figure) {
+    return allow(step, figure, StepTime.Pace.BY_AREA);
   }
 
   /** Allows for a step the time that a fact the rule matched tells. */
-  public Wait allowAsFact(String step, String name) {
+  public StepTime allowAsFact(String step, String name) {
     for (Object one : match.getObjects()) {
       if (one instanceof Fact fact && fact.name().equals(name) && fact.hasNumber()) {
-        return new Wait(because(), step, fact.number(), Wait.Pace.FIXED);
+        return new StepTime(because(), step, fact.number(), StepTime.Pace.FIXED);
       }
     }
     throw new MissingKnowledge("time among what " + match.getRule().getName() + " asks for", name);
   }
 
-  private Wait allow(String step, String figure, Wait.Pace pace) {
+  private StepTime allow(String step, String figure, StepTime.Pace pace) {
     Figure read = knowledge.figures().get(figure);
-    return new Wait(because(read), step, read.number(), pace);
+    return new StepTime(because(read), step, read.number(), pace);
   }
 
   /** Says that the build-up goes beyond a limit the client set. */
@@ -214,7 +214,7 @@ public final class Draft {
   }
 
   private Fact held(
-      String name, String about, String text, double number, From from, Because because) {
+      String name, String about, String text, double number, From from, Derivation because) {
     return new Fact(knowledge.keyOf(name), name, about, text, number, from, "", List.of(), because);
   }
 
@@ -222,14 +222,14 @@ public final class Draft {
     return knowledge.layers().get(id);
   }
 
-  private Because because(Figure... read) {
+  private Derivation because(Figure... read) {
     List<Object> premises = new ArrayList<>(match.getObjects());
     for (Figure figure : read) {
       if (!premises.contains(figure)) {
         premises.add(figure);
       }
     }
-    return new Because(noteOf(match.getRule()), premises);
+    return new Derivation(noteOf(match.getRule()), premises);
   }
 
   private RuleNote noteOf(Rule rule) {

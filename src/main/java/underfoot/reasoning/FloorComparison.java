@@ -7,10 +7,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /**
  * Two floors compared: which facts differ, what is decided otherwise, and because of which fact.
@@ -21,7 +21,7 @@ import underfoot.scenario.ScenarioFaults;
  * @param decisions what is decided otherwise of the second
  */
 public record FloorComparison(
-    Counsel first, Counsel second, List<Differing> facts, List<Decided> decisions) {
+    Assessment first, Assessment second, List<Differing> facts, List<Decided> decisions) {
   private static final String NAME = "scenario";
 
   /** Copies the lists. */
@@ -63,9 +63,9 @@ public record FloorComparison(
    */
   public static FloorComparison of(Advisor advisor, Scenario first, Scenario second) {
     Advisor quick = advisor.remembering();
-    Counsel ofFirst = quick.begin(first);
-    Counsel ofSecond = advisor.advise(second);
-    Differences differences = new Differences(advisor.knowledge());
+    Assessment ofFirst = quick.begin(first);
+    Assessment ofSecond = advisor.advise(second);
+    DecisionDifferences differences = new DecisionDifferences(advisor.knowledge());
     List<Differing> facts = differing(first, second);
     List<String> clauses = differences.of(ofFirst, ofSecond);
     List<Tried> tried =
@@ -98,7 +98,7 @@ public record FloorComparison(
   private record Tried(
       Differing fact, Optional<List<String>> brought, Optional<List<String>> left) {}
 
-  private static Optional<Counsel> with(
+  private static Optional<Assessment> with(
       Advisor advisor, Scenario one, Scenario other, Differing fact) {
     try {
       return Optional.of(advisor.advise(one.taking(other, fact.fact(), fact.about())));
@@ -154,7 +154,7 @@ public record FloorComparison(
     }
   }
 
-  private static boolean same(Optional<Given> one, Optional<Given> other) {
+  private static boolean same(Optional<StatedFact> one, Optional<StatedFact> other) {
     if (one.isEmpty() || other.isEmpty()) {
       return one.isEmpty() && other.isEmpty();
     }
@@ -166,6 +166,6 @@ public record FloorComparison(
   }
 
   private static String text(Scenario scenario, String key, String about) {
-    return scenario.find(key, about).map(Given::text).orElse("");
+    return scenario.find(key, about).map(StatedFact::text).orElse("");
   }
 }

@@ -17,7 +17,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.InterviewBook;
@@ -33,9 +33,9 @@ import underfoot.scenario.ScenarioFaults;
 
 /**
  * Which questions still matter for a floor. A fact is asked for only if one of its values would
- * change what a person acts on ({@link Gist}), given all that was said so far; the floor is thought
- * through again with each value to find that out. So no rule needs to say what is to be asked, and
- * a new rule's fact is asked by itself. Safe to share between threads.
+ * change what a person acts on ({@link DecisionDigest}), given all that was said so far; the floor
+ * is thought through again with each value to find that out. So no rule needs to say what is to be
+ * asked, and a new rule's fact is asked by itself. Safe to share between threads.
  */
 public final class Interview {
   /** How many values are tried between the least and the most a quantity may be. */
@@ -46,7 +46,7 @@ public final class Interview {
 
   private final Advisor advisor;
   private final InterviewBook order;
-  private final Differences differences;
+  private final DecisionDifferences differences;
 
   /** The floor tried last: not knowing more leaves it as it is, so what was tried still holds. */
   private final AtomicReference<Trials> last = new AtomicReference<>();
@@ -58,7 +58,7 @@ public final class Interview {
   public Interview(Advisor advisor, InterviewBook order) {
     this.advisor = advisor;
     this.order = order;
-    this.differences = new Differences(advisor.knowledge());
+    this.differences = new DecisionDifferences(advisor.knowledge());
   }
 
   /**
@@ -149,7 +149,7 @@ public final class Interview {
   }
 
   /** What the rules make of the answers; empty while required facts are missing. */
-  public Optional<Counsel> counsel(Answers answers) {
+  public Optional<Assessment> assessment(Answers answers) {
     return answers.complete() ? Optional.of(advisor.advise(answers.scenario())) : Optional.empty();
   }
 
@@ -241,7 +241,7 @@ public final class Interview {
       return new Why(List.of(), List.of());
     }
     Scenario scenario = answers.scenario();
-    Counsel now = advisor.advise(scenario);
+    Assessment now = advisor.advise(scenario);
     Map<String, RuleNote> rules = new TreeMap<>();
     readers(now, place, rules);
     List<WhatIf.Otherwise> changes = new ArrayList<>();
@@ -249,7 +249,7 @@ public final class Interview {
     for (String value : spoken(scenario, place)) {
       Optional<Scenario> other = changed(scenario, place, value);
       if (other.isPresent()) {
-        Counsel then = advisor.advise(other.get());
+        Assessment then = advisor.advise(other.get());
         readers(then, place, rules);
         List<String> said = differences.of(now, then);
         if (!said.isEmpty() && told.add(said)) {
@@ -261,15 +261,15 @@ public final class Interview {
   }
 
   /** The rules that matched what is said, or not known, of a place. */
-  private static void readers(Counsel counsel, Place place, Map<String, RuleNote> found) {
-    List<Object> all = new ArrayList<>(counsel.general());
-    all.addAll(counsel.facts().all());
-    for (Candidate candidate : counsel.candidates()) {
-      all.addAll(candidate.concluded());
-      all.addAll(candidate.facts().all());
+  private static void readers(Assessment assessment, Place place, Map<String, RuleNote> found) {
+    List<Object> all = new ArrayList<>(assessment.general());
+    all.addAll(assessment.facts().all());
+    for (BuildUp buildUp : assessment.buildUps()) {
+      all.addAll(buildUp.concluded());
+      all.addAll(buildUp.facts().all());
     }
     for (Object one : all) {
-      Because because =
+      Derivation because =
           one instanceof Conclusion conclusion
               ? conclusion.because()
               : one instanceof Fact fact ? fact.because() : null;
@@ -298,8 +298,8 @@ public final class Interview {
     }
     Scenario scenario = answers.scenario();
     Advisor quick = advisor.remembering();
-    Counsel now = quick.begin(scenario);
-    Gist gist = Gist.of(now);
+    Assessment now = quick.begin(scenario);
+    DecisionDigest gist = DecisionDigest.of(now);
     Map<String, String> assumed = assumed(now);
     record Weighed(Hanging hanging, int[] weight) {}
     List<Place> unknown =
@@ -317,8 +317,8 @@ public final class Interview {
                     if (other.isEmpty()) {
                       continue;
                     }
-                    Counsel then = quick.advise(other.get());
-                    Gist otherwise = Gist.of(then);
+                    Assessment then = quick.advise(other.get());
+                    DecisionDigest otherwise = DecisionDigest.of(then);
                     if (!otherwise.equals(gist)) {
                       weigh(gist, otherwise, weight);
                       List<String> said = differences.of(now, then);
@@ -351,11 +351,11 @@ public final class Interview {
         && answers.said(place).map(said -> said.equals(Answers.UNKNOWN)).orElse(true);
   }
 
-  private static void weigh(Gist now, Gist then, int[] weight) {
+  private static void weigh(DecisionDigest now, DecisionDigest then, int[] weight) {
     boolean stops = then.verdict() == Verdict.STOP && now.verdict() != Verdict.STOP;
     weight[0] |= stops ? 1 : 0;
     weight[1] |= then.verdict() != now.verdict() ? 1 : 0;
-    weight[2] |= then.route().equals(now.route()) ? 0 : 1;
+    weight[2] |= then.way().equals(now.way()) ? 0 : 1;
     int different = 0;
     Set<String> all = new LinkedHashSet<>(now.decided().keySet());
     all.addAll(then.decided().keySet());
@@ -369,12 +369,12 @@ public final class Interview {
 
   /** What was assumed for a place that is not known, as things stand. */
   public Optional<String> assumed(Answers answers, Place place) {
-    return counsel(answers).map(counsel -> assumed(counsel).get(place.id()));
+    return assessment(answers).map(assessment -> assumed(assessment).get(place.id()));
   }
 
-  private static Map<String, String> assumed(Counsel counsel) {
+  private static Map<String, String> assumed(Assessment assessment) {
     Map<String, String> assumed = new LinkedHashMap<>();
-    for (WhatIf.Assumed one : WhatIf.assumed(counsel)) {
+    for (WhatIf.Assumed one : WhatIf.assumed(assessment)) {
       assumed.put(
           one.about().isEmpty() ? one.key() : one.key() + '@' + one.about(), one.fact().text());
     }
@@ -385,18 +385,18 @@ public final class Interview {
   private final class Trials {
     private final Scenario scenario;
     private final Advisor quick = advisor.remembering();
-    private final Gist now;
+    private final DecisionDigest now;
     private final Facts held;
     private final Map<String, String> known;
     private final Map<String, Boolean> tried = new ConcurrentHashMap<>();
-    private final Map<String, Optional<Gist>> gists = new ConcurrentHashMap<>();
+    private final Map<String, Optional<DecisionDigest>> gists = new ConcurrentHashMap<>();
 
     Trials(Map<String, String> known, Scenario scenario) {
       this.known = known;
       this.scenario = scenario;
-      Counsel counsel = quick.begin(scenario);
-      this.now = Gist.of(counsel);
-      this.held = counsel.factsOfChosen();
+      Assessment assessment = quick.begin(scenario);
+      this.now = DecisionDigest.of(assessment);
+      this.held = assessment.factsOfChosen();
     }
 
     boolean fits(Place place) {
@@ -412,7 +412,7 @@ public final class Interview {
               any(
                   place,
                   spoken(scenario, place),
-                  then -> then.verdict() != now.verdict() || !then.route().equals(now.route())));
+                  then -> then.verdict() != now.verdict() || !then.way().equals(now.way())));
     }
 
     /** With the likely values; what only others change is asked after those. */
@@ -428,7 +428,7 @@ public final class Interview {
           tried, place.id(), () -> any(place, values(scenario, place), then -> !then.equals(now)));
     }
 
-    private boolean any(Place place, List<String> values, Predicate<Gist> test) {
+    private boolean any(Place place, List<String> values, Predicate<DecisionDigest> test) {
       for (String value : values) {
         if (gist(place, value).filter(test).isPresent()) {
           return true;
@@ -437,11 +437,12 @@ public final class Interview {
       return false;
     }
 
-    private Optional<Gist> gist(Place place, String value) {
+    private Optional<DecisionDigest> gist(Place place, String value) {
       return once(
           gists,
           place.id() + '\n' + value,
-          () -> changed(scenario, place, value).map(other -> Gist.of(quick.advise(other))));
+          () ->
+              changed(scenario, place, value).map(other -> DecisionDigest.of(quick.advise(other))));
     }
 
     /**

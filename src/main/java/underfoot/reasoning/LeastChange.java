@@ -11,9 +11,9 @@ import underfoot.knowledge.Fact;
 import underfoot.measure.Texts;
 import underfoot.scenario.Dimension;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /**
  * The least change of a floor or a job that would make a way stand where none does: one thing
@@ -27,9 +27,9 @@ public final class LeastChange {
   private static final int HALVINGS = 12;
 
   private final Advisor advisor;
-  private final Predicate<Counsel> wanted;
+  private final Predicate<Assessment> wanted;
 
-  private LeastChange(Advisor advisor, Predicate<Counsel> wanted) {
+  private LeastChange(Advisor advisor, Predicate<Assessment> wanted) {
     this.advisor = advisor;
     this.wanted = wanted;
   }
@@ -51,7 +51,7 @@ public final class LeastChange {
    * @param altered what is changed, together
    * @param then what is decided of the changed floor
    */
-  public record Proposal(List<Altered> altered, Counsel then) {
+  public record Proposal(List<Altered> altered, Assessment then) {
     /** Copies the list. */
     public Proposal {
       altered = List.copyOf(altered);
@@ -62,7 +62,7 @@ public final class LeastChange {
   private record Trial(
       Change change,
       String about,
-      Given before,
+      StatedFact before,
       double now,
       List<Option> options,
       boolean stepped) {
@@ -101,47 +101,48 @@ public final class LeastChange {
    * recommended way to keep the limits the client set.
    *
    * @param advisor who thinks the changed floors through
-   * @param counsel what was decided of the floor as it is
+   * @param assessment what was decided of the floor as it is
    * @return the changes that do, the least trouble first; empty if it fits already, if something
    *     stops it that no change of the job can mend, or if no change was found
    */
-  public static List<Proposal> of(Advisor advisor, Counsel counsel) {
-    boolean stands = counsel.chosen().isPresent();
-    if (stands && keepsLimits(counsel)) {
+  public static List<Proposal> of(Advisor advisor, Assessment assessment) {
+    boolean stands = assessment.chosen().isPresent();
+    if (stands && keepsLimits(assessment)) {
       return List.of();
     }
     return search(
-        advisor, counsel, stands ? LeastChange::keepsLimits : then -> then.chosen().isPresent());
+        advisor, assessment, stands ? LeastChange::keepsLimits : then -> then.chosen().isPresent());
   }
 
   /**
    * Searches for what would make something hold.
    *
    * @param advisor who thinks the changed floors through
-   * @param counsel what was decided of the floor as it is
+   * @param assessment what was decided of the floor as it is
    * @param wanted what is to hold of the changed floor
    * @return the changes that do, the least trouble first; empty if something stops the floor that
    *     no change of the job can mend, or if no change was found
    */
-  public static List<Proposal> search(Advisor advisor, Counsel counsel, Predicate<Counsel> wanted) {
-    if (counsel.candidates().isEmpty()) {
+  public static List<Proposal> search(
+      Advisor advisor, Assessment assessment, Predicate<Assessment> wanted) {
+    if (assessment.buildUps().isEmpty()) {
       return List.of();
     }
     LeastChange search = new LeastChange(advisor.remembering(), wanted);
-    List<Trial> trials = trials(counsel);
+    List<Trial> trials = trials(assessment);
     List<Proposal> single =
         search
             .advisor
             .each(trials)
-            .map(trial -> search.least(counsel.scenario(), List.of(), trial))
+            .map(trial -> search.least(assessment.scenario(), List.of(), trial))
             .flatMap(Optional::stream)
             .toList();
-    return single.isEmpty() ? search.pairs(counsel.scenario(), trials) : single;
+    return single.isEmpty() ? search.pairs(assessment.scenario(), trials) : single;
   }
 
   /** Whether a way was chosen that keeps the limits the client set. */
-  public static boolean keepsLimits(Counsel counsel) {
-    return counsel.chosen().isPresent() && counsel.of(ClientLimit.class).isEmpty();
+  public static boolean keepsLimits(Assessment assessment) {
+    return assessment.chosen().isPresent() && assessment.of(ClientLimit.class).isEmpty();
   }
 
   private List<Proposal> pairs(Scenario scenario, List<Trial> trials) {
@@ -189,20 +190,20 @@ public final class LeastChange {
         trial.change(), trial.about(), trial.before().text(), option.value(), option.by());
   }
 
-  private static List<Trial> trials(Counsel counsel) {
+  private static List<Trial> trials(Assessment assessment) {
     List<Trial> trials = new ArrayList<>();
-    for (Change change : counsel.knowledge().changes()) {
-      for (Given given : counsel.scenario().givens()) {
+    for (Change change : assessment.knowledge().changes()) {
+      for (StatedFact given : assessment.scenario().givens()) {
         if (given.definition().key().equals(change.fact().key())) {
-          trial(counsel, change, given).ifPresent(trials::add);
+          trial(assessment, change, given).ifPresent(trials::add);
         }
       }
     }
     return trials;
   }
 
-  private static Optional<Trial> trial(Counsel counsel, Change change, Given given) {
-    Fact held = counsel.factsOfChosen().find(change.fact().called(), given.about());
+  private static Optional<Trial> trial(Assessment assessment, Change change, StatedFact given) {
+    Fact held = assessment.factsOfChosen().find(change.fact().called(), given.about());
     String now = given.known() ? given.text() : held == null ? "" : held.text();
     double number = given.known() ? given.number() : held == null ? Double.NaN : held.number();
     if (!change.onlyFor().isEmpty() && !change.onlyFor().contains(now)) {
@@ -289,7 +290,7 @@ public final class LeastChange {
       for (Altered one : altered) {
         changed = changed.with(one.change().fact().key(), one.about(), one.is());
       }
-      Counsel then = advisor.advise(changed);
+      Assessment then = advisor.advise(changed);
       return wanted.test(then) ? Optional.of(new Proposal(altered, then)) : Optional.empty();
     } catch (ScenarioFaults impossibleHere) {
       return Optional.empty();

@@ -39,11 +39,11 @@ import underfoot.scenario.RuleFiles;
  */
 public final class RuleBase {
   private static final String MODEL_LIST = "/META-INF/kie/underfoot/underfoot/drools-model";
-  private final Map<Stage, Future<Loaded>> stages;
-  private final Recall recall;
+  private final Map<Pass, Future<Loaded>> passes;
+  private final PassCache recall;
 
-  private RuleBase(Map<Stage, Future<Loaded>> stages, Recall recall) {
-    this.stages = stages;
+  private RuleBase(Map<Pass, Future<Loaded>> passes, PassCache recall) {
+    this.passes = passes;
     this.recall = recall;
   }
 
@@ -54,9 +54,9 @@ public final class RuleBase {
    * @param interest what they can match at all
    * @param notes what those that fired so far say of themselves, by their names
    */
-  record Loaded(KieBase rules, Interest interest, Map<String, RuleNote> notes) {
-    static Loaded of(Stage stage, KieBase rules) {
-      Interest interest = Interest.of(rules, stage.rulePackage());
+  record Loaded(KieBase rules, FactFilter interest, Map<String, RuleNote> notes) {
+    static Loaded of(Pass pass, KieBase rules) {
+      FactFilter interest = FactFilter.of(rules, pass.rulePackage());
       return new Loaded(rules, interest, new ConcurrentHashMap<>());
     }
   }
@@ -67,7 +67,7 @@ public final class RuleBase {
    * reasons may be those of another variant.
    */
   RuleBase remembering() {
-    return new RuleBase(stages, new Recall());
+    return new RuleBase(passes, new PassCache());
   }
 
   /**
@@ -110,14 +110,14 @@ public final class RuleBase {
    * first, and whoever needs a pass waits for it.
    */
   public static RuleBase shipped() {
-    Map<Stage, Future<Loaded>> stages = new EnumMap<>(Stage.class);
+    Map<Pass, Future<Loaded>> passes = new EnumMap<>(Pass.class);
     List<FutureTask<Loaded>> early = new ArrayList<>();
     List<FutureTask<Loaded>> late = new ArrayList<>();
-    for (Stage stage : Stage.values()) {
-      FutureTask<Loaded> task = new FutureTask<>(() -> load(stage));
-      stages.put(stage, task);
-      if (stage != Stage.CHECK) { // seldom wanted: loaded when somebody asks for it
-        (stage.compareTo(Stage.LAY) < 0 ? early : late).add(task);
+    for (Pass pass : Pass.values()) {
+      FutureTask<Loaded> task = new FutureTask<>(() -> load(pass));
+      passes.put(pass, task);
+      if (pass != Pass.CHECK) { // seldom wanted: loaded when somebody asks for it
+        (pass.compareTo(Pass.LAY) < 0 ? early : late).add(task);
       }
     }
     for (List<FutureTask<Loaded>> tasks : List.of(early, late)) {
@@ -125,19 +125,19 @@ public final class RuleBase {
       loader.setDaemon(true);
       loader.start();
     }
-    return new RuleBase(stages, null);
+    return new RuleBase(passes, null);
   }
 
-  private static Loaded load(Stage stage) {
+  private static Loaded load(Pass pass) {
     try {
-      return Loaded.of(stage, fresh(stage));
+      return Loaded.of(pass, fresh(pass));
     } catch (IOException | ReflectiveOperationException | LinkageError cannotLoadFast) {
-      return byTheDocumentedRoad().loaded(stage);
+      return byTheDocumentedRoad().loaded(pass);
     }
   }
 
   /** The name of the class that the rules of a pass were compiled to. */
-  private static String modelOf(Stage stage) throws IOException, ClassNotFoundException {
+  private static String modelOf(Pass pass) throws IOException, ClassNotFoundException {
     try (InputStream in = RuleBase.class.getResourceAsStream(MODEL_LIST)) {
       if (in == null) {
         throw new IOException("no compiled rules beside the program");
@@ -145,16 +145,16 @@ public final class RuleBase {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8)
           .lines()
           .map(String::strip)
-          .filter(name -> name.startsWith(stage.rulePackage() + "."))
+          .filter(name -> name.startsWith(pass.rulePackage() + "."))
           .findFirst()
-          .orElseThrow(() -> new ClassNotFoundException(stage.rulePackage()));
+          .orElseThrow(() -> new ClassNotFoundException(pass.rulePackage()));
     }
   }
 
-  private Loaded loaded(Stage stage) {
+  private Loaded loaded(Pass pass) {
     try {
-      Future<Loaded> future = stages.get(stage);
-      if (future instanceof FutureTask<Loaded> task && stage == Stage.CHECK) {
+      Future<Loaded> future = passes.get(pass);
+      if (future instanceof FutureTask<Loaded> task && pass == Pass.CHECK) {
         task.run(); // does nothing if it has run
       }
       return future.get();
@@ -182,7 +182,7 @@ public final class RuleBase {
    * @throws RuleFaults if they do not compile, with what is wrong by file and line
    */
   public static RuleBase compile(RuleFiles files) throws RuleFaults {
-    Map<Stage, Future<Loaded>> bases = new EnumMap<>(Stage.class);
+    Map<Pass, Future<Loaded>> bases = new EnumMap<>(Pass.class);
     List<String> rules = files.list("", ".dslr");
     List<RuleFaults.Fault> faults = new ArrayList<>(RuleText.faults(files, rules));
     if (!faults.isEmpty()) {
@@ -195,14 +195,14 @@ public final class RuleBase {
     }
     String vocabulary = joined.toString();
     KieServices services = KieServices.get();
-    for (Stage stage : Stage.values()) {
+    for (Pass pass : Pass.values()) {
       KieFileSystem staged = services.newKieFileSystem();
       staged.generateAndWritePomXML(
-          services.newReleaseId("underfoot", "own-" + stage.name().toLowerCase(Locale.ROOT), "1"));
+          services.newReleaseId("underfoot", "own-" + pass.name().toLowerCase(Locale.ROOT), "1"));
       staged.write("src/main/resources/rules/vocabulary/all.dsl", vocabulary);
       for (String path : rules) {
         String text = RuleText.text(files, path);
-        if (RuleText.packageOf(text).equals(stage.rulePackage())) {
+        if (RuleText.packageOf(text).equals(pass.rulePackage())) {
           staged.write("src/main/resources/rules/" + path, text);
         }
       }
@@ -215,7 +215,7 @@ public final class RuleBase {
       if (faults.isEmpty()) {
         KieBase compiled =
             services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
-        bases.put(stage, CompletableFuture.completedFuture(Loaded.of(stage, compiled)));
+        bases.put(pass, CompletableFuture.completedFuture(Loaded.of(pass, compiled)));
       }
     }
     if (!faults.isEmpty()) {
@@ -227,9 +227,9 @@ public final class RuleBase {
   /** What every rule says of itself, in the order of the passes. */
   public List<RuleNote> notes() {
     List<RuleNote> notes = new ArrayList<>();
-    for (Stage stage : Stage.values()) {
-      for (KiePackage found : loaded(stage).rules().getKiePackages()) {
-        if (found.getName().equals(stage.rulePackage())) {
+    for (Pass pass : Pass.values()) {
+      for (KiePackage found : loaded(pass).rules().getKiePackages()) {
+        if (found.getName().equals(pass.rulePackage())) {
           for (Rule rule : found.getRules()) {
             notes.add(RuleNotes.of(rule));
           }
@@ -242,55 +242,55 @@ public final class RuleBase {
   /**
    * Lets the rules of one pass conclude all they can.
    *
-   * @param stage the pass
+   * @param pass the pass
    * @param knowledge the figures, wordings and layer kinds they refer to
    * @param given what is known so far: facts, unknowns and earlier conclusions
    * @return what was newly held, facts and conclusions, in the order of conclusion
    */
-  public List<Object> think(Stage stage, Knowledge knowledge, Iterable<?> given) {
-    return think(stage, knowledge, shown(stage, given));
+  public List<Object> think(Pass pass, Knowledge knowledge, Iterable<?> given) {
+    return think(pass, knowledge, shown(pass, given));
   }
 
   /** What a pass is shown of what is held. */
-  Shown shown(Stage stage, Iterable<?> held) {
-    return Shown.of(loaded(stage).interest(), held);
+  PassInput shown(Pass pass, Iterable<?> held) {
+    return PassInput.of(loaded(pass).interest(), held);
   }
 
   /** The same, and more. */
-  Shown shown(Stage stage, Shown before, Iterable<?> more) {
-    return before.and(loaded(stage).interest(), more);
+  PassInput shown(Pass pass, PassInput before, Iterable<?> more) {
+    return before.and(loaded(pass).interest(), more);
   }
 
   /** The same for what was looked through before. */
-  List<Object> think(Stage stage, Knowledge knowledge, Shown shown) {
+  List<Object> think(Pass pass, Knowledge knowledge, PassInput shown) {
     if (recall == null) {
-      return Sitting.of(stage, loaded(stage), knowledge, shown.things());
+      return RuleSession.of(pass, loaded(pass), knowledge, shown.things());
     }
     Map<String, Object> lines = shown.lines();
-    List<Object> key = List.of(stage, List.copyOf(lines.keySet()));
+    List<Object> key = List.of(pass, List.copyOf(lines.keySet()));
     List<Object> known = recall.find(key);
     if (known == null) {
-      known = recall.work(stage, loaded(stage), knowledge, lines);
+      known = recall.work(pass, loaded(pass), knowledge, lines);
       recall.keep(key, known);
     }
     return known;
   }
 
   /** The compiled rules of one pass, afresh, for somebody who means to change them. */
-  static KieBase fresh(Stage stage) throws IOException, ReflectiveOperationException {
-    Model model = (Model) Class.forName(modelOf(stage)).getDeclaredConstructor().newInstance();
+  static KieBase fresh(Pass pass) throws IOException, ReflectiveOperationException {
+    Model model = (Model) Class.forName(modelOf(pass)).getDeclaredConstructor().newInstance();
     return KieBaseBuilder.createKieBaseFromModel(model);
   }
 
   /** The same rules but for one pass; its rules may stand in packages beneath the pass's own. */
-  RuleBase with(Stage stage, KieBase changed) {
-    Map<Stage, Future<Loaded>> bases = new EnumMap<>(stages);
-    bases.put(stage, CompletableFuture.completedFuture(Loaded.of(stage, changed)));
+  RuleBase with(Pass pass, KieBase changed) {
+    Map<Pass, Future<Loaded>> bases = new EnumMap<>(passes);
+    bases.put(pass, CompletableFuture.completedFuture(Loaded.of(pass, changed)));
     return new RuleBase(bases, null);
   }
 
   /** Whether rules of a pass might match it. */
-  boolean sees(Stage stage, Object one) {
-    return loaded(stage).interest().sees(one);
+  boolean sees(Pass pass, Object one) {
+    return loaded(pass).interest().sees(one);
   }
 }

@@ -10,11 +10,11 @@ import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.State;
+import underfoot.scenario.StatedFact;
 
 /** What would be decided if what was assumed were otherwise: the floor is thought through again. */
 public final class WhatIf {
@@ -93,11 +93,11 @@ public final class WhatIf {
   private record Trial(int assumed, String value, Scenario scenario) {}
 
   /** The facts that were assumed, without asking what hangs on them. */
-  public static List<Assumed> assumed(Counsel counsel) {
+  public static List<Assumed> assumed(Assessment assessment) {
     Map<String, Assumed> found = new LinkedHashMap<>();
-    for (Fact fact : counsel.factsOfChosen().all()) {
+    for (Fact fact : assessment.factsOfChosen().all()) {
       if (fact.from() == From.ASSUMED) {
-        Assumed assumed = settledBy(counsel.scenario(), fact);
+        Assumed assumed = settledBy(assessment.scenario(), fact);
         found.putIfAbsent(assumed.key() + '\n' + assumed.about(), assumed);
       }
     }
@@ -121,21 +121,21 @@ public final class WhatIf {
   /**
    * Thinks the floor through again with each other value of each assumed fact.
    *
-   * @param counsel what was decided
+   * @param assessment what was decided
    * @return the assumed facts, each with what would change
    */
-  public List<Assumed> of(Counsel counsel) {
-    List<Assumed> assumed = assumed(counsel);
+  public List<Assumed> of(Assessment assessment) {
+    List<Assumed> assumed = assumed(assessment);
     List<Trial> trials = new ArrayList<>();
     for (int i = 0; i < assumed.size(); i++) {
       Assumed one = assumed.get(i);
       if (one.definition().isPresent()) {
         for (String value : one.definition().get().otherwise()) {
-          trial(counsel.scenario(), one, i, value).ifPresent(trials::add);
+          trial(assessment.scenario(), one, i, value).ifPresent(trials::add);
         }
       }
     }
-    List<List<Otherwise>> changes = tried(counsel, trials, assumed.size());
+    List<List<Otherwise>> changes = tried(assessment, trials, assumed.size());
     List<Assumed> all = new ArrayList<>();
     for (int i = 0; i < assumed.size(); i++) {
       Assumed one = assumed.get(i);
@@ -149,15 +149,15 @@ public final class WhatIf {
    * assumed, such as whether there is asbestos. Rules need not cite it: some ask whether anything
    * is known of it at all.
    *
-   * @param counsel what was decided
+   * @param assessment what was decided
    * @return the facts on which something hangs
    */
-  public List<Unsaid> unsaid(Counsel counsel) {
-    List<Assumed> assumed = assumed(counsel);
-    List<Given> unknown = new ArrayList<>();
-    for (Given one : counsel.scenario().givens()) {
+  public List<Unsaid> unsaid(Assessment assessment) {
+    List<Assumed> assumed = assumed(assessment);
+    List<StatedFact> unknown = new ArrayList<>();
+    for (StatedFact one : assessment.scenario().givens()) {
       if (one.state() == State.UNKNOWN
-          && knowledge.survey().asks(one.key(), counsel.factsOfChosen())
+          && knowledge.survey().asks(one.key(), assessment.factsOfChosen())
           && assumed.stream()
               .noneMatch(a -> a.key().equals(one.key()) && a.about().equals(one.about()))) {
         unknown.add(one);
@@ -165,17 +165,17 @@ public final class WhatIf {
     }
     List<Trial> trials = new ArrayList<>();
     for (int i = 0; i < unknown.size(); i++) {
-      Given one = unknown.get(i);
+      StatedFact one = unknown.get(i);
       for (String value : values(one.definition())) {
-        trial(counsel.scenario(), one.key(), one.about(), "", Double.NaN, i, value)
+        trial(assessment.scenario(), one.key(), one.about(), "", Double.NaN, i, value)
             .ifPresent(trials::add);
       }
     }
-    List<List<Otherwise>> changes = tried(counsel, trials, unknown.size());
+    List<List<Otherwise>> changes = tried(assessment, trials, unknown.size());
     List<Unsaid> all = new ArrayList<>();
     for (int i = 0; i < unknown.size(); i++) {
       if (!changes.get(i).isEmpty()) {
-        Given one = unknown.get(i);
+        StatedFact one = unknown.get(i);
         all.add(new Unsaid(one.definition(), one.about(), changes.get(i)));
       }
     }
@@ -189,16 +189,16 @@ public final class WhatIf {
   }
 
   /** The changes of each fact tried; only values that change something. */
-  private List<List<Otherwise>> tried(Counsel counsel, List<Trial> trials, int facts) {
-    Differences differences = new Differences(knowledge);
+  private List<List<Otherwise>> tried(Assessment assessment, List<Trial> trials, int facts) {
+    DecisionDifferences differences = new DecisionDifferences(knowledge);
     List<Otherwise> tried =
         quick
             .each(trials)
             .map(
                 trial -> {
-                  Counsel then = quick.advise(trial.scenario());
+                  Assessment then = quick.advise(trial.scenario());
                   return new Otherwise(
-                      trial.value(), reach(counsel, then), differences.of(counsel, then));
+                      trial.value(), reach(assessment, then), differences.of(assessment, then));
                 })
             .toList();
     List<List<Otherwise>> changes = new ArrayList<>();
@@ -214,12 +214,12 @@ public final class WhatIf {
     return changes;
   }
 
-  static Reach reach(Counsel now, Counsel then) {
+  static Reach reach(Assessment now, Assessment then) {
     if (now.verdict() != then.verdict()) {
       return Reach.VERDICT;
     }
-    String was = now.chosen().map(Candidate::route).orElse("");
-    return was.equals(then.chosen().map(Candidate::route).orElse("")) ? Reach.PART : Reach.WAY;
+    String was = now.chosen().map(BuildUp::way).orElse("");
+    return was.equals(then.chosen().map(BuildUp::way).orElse("")) ? Reach.PART : Reach.WAY;
   }
 
   private static Optional<Trial> trial(Scenario scenario, Assumed one, int place, String value) {

@@ -13,24 +13,24 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
-import underfoot.buildup.Halt;
-import underfoot.buildup.Offer;
+import underfoot.buildup.OfferedWay;
 import underfoot.buildup.RuledOut;
-import underfoot.knowledge.Because;
+import underfoot.buildup.StopFinding;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /**
  * Why a material or a way of building is not what is recommended for a floor: the nearest build-up
  * with it, what refused that, the facts it failed on, and the smallest change that would let it in.
  *
- * @param counsel what is decided of the floor
+ * @param assessment what is decided of the floor
  * @param standing how the nearest build-up with it stands
  * @param nearest that build-up; empty if no build-up with it was worked out
  * @param refusals what ruled it out, or ranked it behind; empty if it is recommended
@@ -38,9 +38,9 @@ import underfoot.scenario.ScenarioFaults;
  * @param changes what would let it in, the least trouble first
  */
 public record WhyNot(
-    Counsel counsel,
+    Assessment assessment,
     Standing standing,
-    Optional<Candidate> nearest,
+    Optional<BuildUp> nearest,
     List<Conclusion> refusals,
     List<Fact> failed,
     List<Opening> changes) {
@@ -75,7 +75,7 @@ public record WhyNot(
    * @param least the change in steps it came from; empty if it is another value of a fact
    * @param then what is decided then
    */
-  public record Opening(List<Asked> asked, Optional<LeastChange.Proposal> least, Counsel then) {
+  public record Opening(List<Asked> asked, Optional<LeastChange.Proposal> least, Assessment then) {
     /** Copies the list. */
     public Opening {
       asked = List.copyOf(asked);
@@ -99,62 +99,62 @@ public record WhyNot(
    * @param scenario the floor
    * @param with whether a build-up is one with the material asked about
    */
-  public static WhyNot of(Advisor advisor, Scenario scenario, Predicate<Candidate> with) {
-    Counsel counsel = advisor.advise(scenario);
-    if (counsel.candidates().isEmpty()) {
-      List<Conclusion> stops = new ArrayList<>(counsel.of(Halt.class));
+  public static WhyNot of(Advisor advisor, Scenario scenario, Predicate<BuildUp> with) {
+    Assessment assessment = advisor.advise(scenario);
+    if (assessment.buildUps().isEmpty()) {
+      List<Conclusion> stops = new ArrayList<>(assessment.of(StopFinding.class));
       return new WhyNot(
-          counsel,
+          assessment,
           Standing.FLOOR_STOPPED,
           Optional.empty(),
           stops,
-          failed(counsel.facts().all(), stops),
+          failed(assessment.facts().all(), stops),
           List.of());
     }
-    Optional<Candidate> nearest =
-        counsel.candidates().stream()
+    Optional<BuildUp> nearest =
+        assessment.buildUps().stream()
             .filter(with)
-            .min(Comparator.comparingInt(candidate -> refusals(candidate).size()));
+            .min(Comparator.comparingInt(buildUp -> refusals(buildUp).size()));
     if (nearest.isEmpty()) {
       return new WhyNot(
-          counsel,
+          assessment,
           Standing.NOT_ASKED_FOR,
           nearest,
           List.of(),
           List.of(),
-          openings(advisor, counsel, everyFact(scenario), with));
+          openings(advisor, assessment, everyFact(scenario), with));
     }
-    Candidate candidate = nearest.get();
-    if (counsel.chosen().filter(chosen -> chosen == candidate).isPresent()) {
-      return new WhyNot(counsel, Standing.RECOMMENDED, nearest, List.of(), List.of(), List.of());
+    BuildUp buildUp = nearest.get();
+    if (assessment.chosen().filter(chosen -> chosen == buildUp).isPresent()) {
+      return new WhyNot(assessment, Standing.RECOMMENDED, nearest, List.of(), List.of(), List.of());
     }
-    List<Conclusion> refusals = refusals(candidate);
-    if (candidate.stands()) {
-      Predicate<Counsel> first = then -> then.chosen().filter(with).isPresent();
+    List<Conclusion> refusals = refusals(buildUp);
+    if (buildUp.stands()) {
+      Predicate<Assessment> first = then -> then.chosen().filter(with).isPresent();
       return new WhyNot(
-          counsel,
+          assessment,
           Standing.SECOND_CHOICE,
           nearest,
-          decisive(counsel, candidate),
+          decisive(assessment, buildUp),
           List.of(),
-          stepwise(advisor, counsel, first));
+          stepwise(advisor, assessment, first));
     }
-    List<Fact> failed = failed(candidate.facts().all(), refusals);
+    List<Fact> failed = failed(buildUp.facts().all(), refusals);
     return new WhyNot(
-        counsel,
+        assessment,
         Standing.RULED_OUT,
         nearest,
         refusals,
         failed,
-        openings(advisor, counsel, about(scenario, failed), with));
+        openings(advisor, assessment, about(scenario, failed), with));
   }
 
   /** The first criterion by which it is behind the build-up recommended. */
-  private static List<Conclusion> decisive(Counsel counsel, Candidate behind) {
-    for (Criterion criterion : counsel.criteria()) {
+  private static List<Conclusion> decisive(Assessment assessment, BuildUp behind) {
+    for (Criterion criterion : assessment.criteria()) {
       double here = behind.facts().number(criterion.name());
       double there =
-          counsel.chosen().map(one -> one.facts().number(criterion.name())).orElse(Double.NaN);
+          assessment.chosen().map(one -> one.facts().number(criterion.name())).orElse(Double.NaN);
       if (here > there || (Double.isNaN(here) && !Double.isNaN(there))) {
         return List.of(criterion);
       }
@@ -162,9 +162,9 @@ public record WhyNot(
     return List.of();
   }
 
-  private static List<Conclusion> refusals(Candidate candidate) {
-    List<Conclusion> refusals = new ArrayList<>(candidate.of(RuledOut.class));
-    candidate.of(Halt.class).stream().filter(Halt::isStop).forEach(refusals::add);
+  private static List<Conclusion> refusals(BuildUp buildUp) {
+    List<Conclusion> refusals = new ArrayList<>(buildUp.of(RuledOut.class));
+    buildUp.of(StopFinding.class).stream().filter(StopFinding::isStop).forEach(refusals::add);
     return refusals;
   }
 
@@ -181,7 +181,7 @@ public record WhyNot(
   }
 
   private static void gather(
-      Because because, Map<String, Fact> found, Set<Object> seen, Map<String, Fact> held) {
+      Derivation because, Map<String, Fact> found, Set<Object> seen, Map<String, Fact> held) {
     if (because == null || !seen.add(because)) {
       return;
     }
@@ -203,42 +203,42 @@ public record WhyNot(
       if (assumed != null && assumed.from() == From.ASSUMED) {
         gather((Object) assumed, found, seen, held);
       }
-    } else if (premise instanceof Conclusion conclusion && !(premise instanceof Offer)) {
+    } else if (premise instanceof Conclusion conclusion && !(premise instanceof OfferedWay)) {
       gather(conclusion.because(), found, seen, held);
     }
   }
 
-  private static List<Given> about(Scenario scenario, List<Fact> facts) {
-    List<Given> givens = new ArrayList<>();
+  private static List<StatedFact> about(Scenario scenario, List<Fact> facts) {
+    List<StatedFact> givens = new ArrayList<>();
     for (Fact fact : facts) {
       scenario.find(fact.key(), fact.about()).ifPresent(givens::add);
     }
     return givens;
   }
 
-  private static List<Given> everyFact(Scenario scenario) {
+  private static List<StatedFact> everyFact(Scenario scenario) {
     return scenario.givens();
   }
 
   /** Other values of facts, and changes in steps, with which a build-up with it stands. */
   private static List<Opening> openings(
-      Advisor advisor, Counsel counsel, List<Given> givens, Predicate<Candidate> with) {
+      Advisor advisor, Assessment assessment, List<StatedFact> givens, Predicate<BuildUp> with) {
     // Where nothing stands anyway, it is let in if it is worked out at all.
-    boolean nothingStands = counsel.candidates().stream().noneMatch(Candidate::stands);
-    boolean workedOut = counsel.candidates().stream().anyMatch(with);
-    Predicate<Counsel> stands =
+    boolean nothingStands = assessment.buildUps().stream().noneMatch(BuildUp::stands);
+    boolean workedOut = assessment.buildUps().stream().anyMatch(with);
+    Predicate<Assessment> stands =
         then ->
-            then.candidates().stream()
+            then.buildUps().stream()
                 .anyMatch(one -> (one.stands() || (nothingStands && !workedOut)) && with.test(one));
-    List<Opening> openings = new ArrayList<>(stepwise(advisor, counsel, stands));
+    List<Opening> openings = new ArrayList<>(stepwise(advisor, assessment, stands));
     Set<String> changed = new LinkedHashSet<>();
     openings.forEach(one -> one.asked().forEach(asked -> changed.add(asked.fact().key())));
     Advisor quick = advisor.remembering();
-    quick.begin(counsel.scenario());
+    quick.begin(assessment.scenario());
     givens.parallelStream()
         .filter(given -> !changed.contains(given.key()))
         .flatMap(given -> otherValues(given).map(value -> new Other(given, value)))
-        .map(other -> tried(quick, counsel.scenario(), other, stands))
+        .map(other -> tried(quick, assessment.scenario(), other, stands))
         .flatMap(Optional::stream)
         .toList()
         .stream()
@@ -250,10 +250,10 @@ public record WhyNot(
   }
 
   /** Another value of a fact. */
-  private record Other(Given given, String value) {}
+  private record Other(StatedFact given, String value) {}
 
   /** The values worth trying: every choice, yes and no, and those its definition names. */
-  private static Stream<String> otherValues(Given given) {
+  private static Stream<String> otherValues(StatedFact given) {
     FactDefinition fact = given.definition();
     Set<String> values = new LinkedHashSet<>();
     if (fact.kind() == Kind.CHOICE) {
@@ -267,10 +267,10 @@ public record WhyNot(
   }
 
   private static Optional<Opening> tried(
-      Advisor advisor, Scenario scenario, Other other, Predicate<Counsel> stands) {
-    Given given = other.given();
+      Advisor advisor, Scenario scenario, Other other, Predicate<Assessment> stands) {
+    StatedFact given = other.given();
     try {
-      Counsel then = advisor.advise(scenario.with(given.key(), given.about(), other.value()));
+      Assessment then = advisor.advise(scenario.with(given.key(), given.about(), other.value()));
       return stands.test(then)
           ? Optional.of(
               new Opening(
@@ -285,9 +285,9 @@ public record WhyNot(
   }
 
   private static List<Opening> stepwise(
-      Advisor advisor, Counsel counsel, Predicate<Counsel> wanted) {
+      Advisor advisor, Assessment assessment, Predicate<Assessment> wanted) {
     List<Opening> openings = new ArrayList<>();
-    for (LeastChange.Proposal proposal : LeastChange.search(advisor, counsel, wanted)) {
+    for (LeastChange.Proposal proposal : LeastChange.search(advisor, assessment, wanted)) {
       List<Asked> asked = new ArrayList<>();
       for (LeastChange.Altered one : proposal.altered()) {
         asked.add(new Asked(one.change().fact(), one.about(), one.was(), one.is()));

@@ -18,7 +18,7 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.FindOut;
 import underfoot.plan.QuantityLine;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /**
  * The advice in its short and its normal form. Both say that they are shortened; neither leaves a
@@ -38,23 +38,23 @@ final class BriefReport {
 
   private final Advice advice;
   private final Phrases phrases;
-  private final Page page;
+  private final TextPage page;
   private final boolean brief;
 
-  private BriefReport(Advice advice, Phrases phrases, Page page, boolean brief) {
+  private BriefReport(Advice advice, Phrases phrases, TextPage page, boolean brief) {
     this.advice = advice;
     this.phrases = phrases;
     this.page = page;
     this.brief = brief;
   }
 
-  static void write(Advice advice, Phrases phrases, Detail detail, Page page) {
+  static void write(Advice advice, Phrases phrases, Detail detail, TextPage page) {
     new BriefReport(advice, phrases, page, detail == Detail.SHORT).write();
   }
 
   private void write() {
     TextReport.answer(advice, phrases, page);
-    halts();
+    stopFindings();
     if (advice.builds()) {
       build();
     } else {
@@ -91,19 +91,24 @@ final class BriefReport {
     page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);
   }
 
-  private void halts() {
+  private void stopFindings() {
     for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-      List<HaltNote> halts =
-          advice.halts().stream().filter(halt -> halt.verdict() == verdict).toList();
-      if (!halts.isEmpty()) {
+      List<HaltNote> stopFindings =
+          advice.stopFindings().stream()
+              .filter(stopFinding -> stopFinding.verdict() == verdict)
+              .toList();
+      if (!stopFindings.isEmpty()) {
         page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
       }
-      for (HaltNote halt : halts) {
-        boolean titled = !halt.title().isEmpty() && !halt.text().startsWith(halt.title());
+      for (HaltNote stopFinding : stopFindings) {
+        boolean titled =
+            !stopFinding.title().isEmpty() && !stopFinding.text().startsWith(stopFinding.title());
         page.para(
             " - ",
             INDENT,
-            (titled ? sentence(halt.title()) + " " : "") + halt.text() + ids(halt),
+            (titled ? sentence(stopFinding.title()) + " " : "")
+                + stopFinding.text()
+                + ids(stopFinding),
             Tone.PLAIN);
       }
     }
@@ -117,15 +122,15 @@ final class BriefReport {
     if (brief) {
       page.heading(phrases.say("short-layers"));
       for (Layer layer : advice.layers()) {
-        page.para(Page.numbered(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
+        page.para(TextPage.numbered(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
       }
       return;
     }
     page.heading(phrases.say("heading-build-up"));
-    new Drawing(advice, phrases, page).draw();
+    new TextSection(advice, phrases, page).draw();
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
-      page.para(Page.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
+      page.para(TextPage.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
       page.para(
           INDENT,
           INDENT,
@@ -173,7 +178,7 @@ final class BriefReport {
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
       String words = brief ? title : sentence(title) + " " + firstTwo(remedy.text());
-      page.para(Page.numbered(++number), INDENT, words + ids(remedy), Tone.PLAIN);
+      page.para(TextPage.numbered(++number), INDENT, words + ids(remedy), Tone.PLAIN);
     }
   }
 
@@ -219,7 +224,7 @@ final class BriefReport {
   }
 
   /** What to find out first: the weightiest few, in the order of a survey. */
-  static void findOut(Advice advice, Phrases phrases, Page page, int most, boolean brief) {
+  static void findOut(Advice advice, Phrases phrases, TextPage page, int most, boolean brief) {
     List<FindOut> told = advice.findOutFirst().stream().filter(one -> one.rank() <= most).toList();
     if (told.isEmpty()) {
       return;
@@ -229,7 +234,7 @@ final class BriefReport {
     for (FindOut one : told) {
       String change = one.decisions().get(0).replaceFirst("^if it is ", "");
       page.para(
-          Page.numbered(++number),
+          TextPage.numbered(++number),
           INDENT,
           phrases
               .say(

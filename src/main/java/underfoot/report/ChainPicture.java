@@ -44,7 +44,7 @@ final class ChainPicture {
     Box(String style, String text) {
       this.style = style;
       this.whole = text;
-      List<String> wrapped = Page.wrap(text, LETTERS, LETTERS);
+      List<String> wrapped = TextPage.wrap(text, LETTERS, LETTERS);
       if (wrapped.size() > MOST_LINES) {
         wrapped = new ArrayList<>(wrapped.subList(0, MOST_LINES));
         wrapped.set(MOST_LINES - 1, wrapped.get(MOST_LINES - 1) + " …");
@@ -223,7 +223,7 @@ final class ChainPicture {
             height,
             width,
             id));
-    svg.append("<title id=\"").append(id).append("\">").append(Sheet.escape(heading));
+    svg.append("<title id=\"").append(id).append("\">").append(HtmlPage.escape(heading));
     svg.append("</title>\n");
     for (Box box : all) {
       for (Box part : box.parts) {
@@ -258,7 +258,7 @@ final class ChainPicture {
 
   private String drawn(Box box) {
     StringBuilder svg = new StringBuilder();
-    svg.append("<g><title>").append(Sheet.escape(box.whole)).append("</title>");
+    svg.append("<g><title>").append(HtmlPage.escape(box.whole)).append("</title>");
     svg.append(
         String.format(
             Locale.ROOT,
@@ -273,14 +273,14 @@ final class ChainPicture {
     for (String line : box.lines) {
       svg.append(
           String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\">", left(box) + PADDING, y));
-      svg.append(Sheet.escape(line)).append("</text>");
+      svg.append(HtmlPage.escape(line)).append("</text>");
       y += LINE;
     }
     if (box.cut) {
       svg.append(
           String.format(
               Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" class=\"more\">", left(box) + PADDING, y));
-      svg.append(Sheet.escape(goesOn)).append("</text>");
+      svg.append(HtmlPage.escape(goesOn)).append("</text>");
     }
     return svg.append("</g>\n").toString();
   }

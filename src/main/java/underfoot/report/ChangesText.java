@@ -4,7 +4,7 @@ import java.util.List;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.ChangeNote;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** The least changes that would make a way stand, or keep to what was asked, as plain text. */
 final class ChangesText {
@@ -13,7 +13,7 @@ final class ChangesText {
   private ChangesText() {}
 
   /** Writes so many of them at most. */
-  static void write(Advice advice, Phrases phrases, Page page, int most) {
+  static void write(Advice advice, Phrases phrases, TextPage page, int most) {
     List<ChangeNote> changes = advice.consequences().changes();
     if (changes.isEmpty()) {
       return;
@@ -25,7 +25,7 @@ final class ChangesText {
           INDENT,
           phrases.say("change-then", "change", change.text(), "way", change.way()),
           Tone.PLAIN);
-      page.para(INDENT, INDENT, WayText.numbers(change.numbers(), phrases), Tone.FAINT);
+      page.para(INDENT, INDENT, BuildUpLine.numbers(change.numbers(), phrases), Tone.FAINT);
     }
     page.para(phrases.say("changes-proved"));
   }

@@ -5,9 +5,9 @@ import java.util.List;
 import tools.jackson.core.JsonGenerator;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Say;
+import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Refusal;
-import underfoot.plan.Way;
 
 /** Comparisons and refusals as JSON. */
 public final class CompareJson {
@@ -92,7 +92,7 @@ public final class CompareJson {
     json.writeStringProperty("format", COMPARE);
     json.writeStringProperty("scenario", advice.scenario());
     json.writeStringProperty("verdict", advice.verdict().word());
-    List<Way> ways = CompareReport.ranked(advice);
+    List<ComparedBuildUp> ways = CompareReport.ranked(advice);
     report.array("ways", ways, report::way);
     json.writeEndObject();
   }

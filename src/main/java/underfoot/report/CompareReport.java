@@ -6,9 +6,9 @@ import java.util.List;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
+import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.FloorsCompared;
-import underfoot.plan.Way;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** Two floors, or the ways for one floor, on one page. */
 public final class CompareReport {
@@ -17,7 +17,7 @@ public final class CompareReport {
   private CompareReport() {}
 
   /** Two floors: what differs, what is decided otherwise and why, and both side by side. */
-  public static void write(FloorsCompared compared, Phrases phrases, Page page) {
+  public static void write(FloorsCompared compared, Phrases phrases, TextPage page) {
     page.para(
         "", "", compared.first().scenario() + " / " + compared.second().scenario(), Tone.BOLD);
     page.heading(phrases.say("heading-differs"));
@@ -61,12 +61,12 @@ public final class CompareReport {
   }
 
   /** The ways for one floor: the recommended one, then the others by what they cost. */
-  public static void write(Advice advice, Phrases phrases, Page page) {
+  public static void write(Advice advice, Phrases phrases, TextPage page) {
     page.para("", "", advice.scenario(), Tone.BOLD);
     page.para(phrases.say("verdict-" + advice.verdict().word()));
     page.heading(phrases.say("ways-on-one-page"));
     List<SideBySide.Column> columns = new ArrayList<>();
-    for (Way way : ranked(advice)) {
+    for (ComparedBuildUp way : ranked(advice)) {
       columns.add(new SideBySide.Column(SideBySide.standing(phrases, way.standing()), way));
     }
     new SideBySide(phrases, page).write(columns);
@@ -75,10 +75,10 @@ public final class CompareReport {
   }
 
   /** The recommended way first, then the others, the cheapest first. */
-  static List<Way> ranked(Advice advice) {
-    List<Way> ways = new ArrayList<>(advice.consequences().ways());
+  static List<ComparedBuildUp> ranked(Advice advice) {
+    List<ComparedBuildUp> ways = new ArrayList<>(advice.consequences().ways());
     ways.sort(
-        Comparator.comparing((Way way) -> way.standing() != Advice.Standing.RECOMMENDED)
+        Comparator.comparing((ComparedBuildUp way) -> way.standing() != Advice.Standing.RECOMMENDED)
             .thenComparingDouble(
                 way -> way.cost().map(cost -> cost.total()).orElse(Double.MAX_VALUE)));
     return ways;

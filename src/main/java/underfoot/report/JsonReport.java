@@ -24,6 +24,7 @@ import underfoot.plan.Advice.Ranking;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.ChangeNote;
+import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
 import underfoot.plan.Justification;
@@ -32,7 +33,6 @@ import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.plan.Schedule;
-import underfoot.plan.Way;
 
 /**
  * The advice as JSON, format {@code underfoot.advice/1}. Fields may be added to the format, but
@@ -108,8 +108,8 @@ public final class JsonReport {
     json.writeStringProperty("verdict", advice.verdict().word());
     json.writeStringProperty("summary", advice.summary());
     json.writeStringProperty("base", advice.base());
-    json.writeStringProperty("buildUp", advice.route());
-    array("halts", advice.halts(), this::halt);
+    json.writeStringProperty("buildUp", advice.way());
+    array("halts", advice.stopFindings(), this::stopFinding);
     array("layers", advice.layers(), this::layer);
     json.writeName("coverage");
     if (advice.coverage().isPresent()) {
@@ -194,13 +194,13 @@ public final class JsonReport {
     json.writeEndArray();
   }
 
-  private void halt(HaltNote halt) {
+  private void stopFinding(HaltNote stopFinding) {
     json.writeStartObject();
-    json.writeStringProperty("id", halt.id());
-    json.writeStringProperty("verdict", halt.verdict().word());
-    json.writeStringProperty("title", halt.title());
-    json.writeStringProperty("text", halt.text());
-    because(halt);
+    json.writeStringProperty("id", stopFinding.id());
+    json.writeStringProperty("verdict", stopFinding.verdict().word());
+    json.writeStringProperty("title", stopFinding.title());
+    json.writeStringProperty("text", stopFinding.text());
+    because(stopFinding);
     json.writeEndObject();
   }
 
@@ -278,7 +278,7 @@ public final class JsonReport {
     json.writeStringProperty("fact", one.fact());
     json.writeStringProperty("ask", one.ask());
     json.writeStringProperty("look", one.look());
-    json.writeStringProperty("stage", one.stage());
+    json.writeStringProperty("stage", one.pass());
     json.writeNumberProperty("rank", one.rank());
     array("decisions", one.decisions(), json::writeString);
     json.writeEndObject();
@@ -364,7 +364,7 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
-  void way(Way way) {
+  void way(ComparedBuildUp way) {
     json.writeStartObject();
     json.writeStringProperty("id", way.id());
     json.writeStringProperty("title", way.title());

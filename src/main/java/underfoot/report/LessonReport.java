@@ -11,7 +11,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.Question;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** A lesson as text, as a page to print, and as JSON. */
 public final class LessonReport {
@@ -133,7 +133,7 @@ public final class LessonReport {
    * @param answers whether the answer sheet follows
    * @param page where it is written
    */
-  public void text(boolean answers, Page page) {
+  public void text(boolean answers, TextPage page) {
     page.para("", "", title(), Tone.BOLD);
     page.para(variant() + ". " + total() + ".");
     page.blank();
@@ -155,7 +155,7 @@ public final class LessonReport {
   }
 
   /** Writes what is told of the floor. */
-  public void floor(Page page) {
+  public void floor(TextPage page) {
     page.heading(phrases.say("lesson-floor"));
     for (String line : lesson.floor()) {
       page.para(" - ", "   ", line, Tone.PLAIN);
@@ -166,7 +166,7 @@ public final class LessonReport {
   }
 
   /** Writes one question without its answer. */
-  public void question(int number, Question question, Page page) {
+  public void question(int number, Question question, TextPage page) {
     page.blank();
     page.para(
         String.format(Locale.ROOT, "%2d. ", number),
@@ -182,7 +182,7 @@ public final class LessonReport {
     }
   }
 
-  private void answers(Page page) {
+  private void answers(TextPage page) {
     page.heading(phrases.say("lesson-answers") + " - " + variant());
     if (!lesson.changes().isEmpty()) {
       page.para(phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())));
@@ -196,7 +196,7 @@ public final class LessonReport {
   }
 
   /** Writes why an answer is right. */
-  public void because(Question question, Page page) {
+  public void because(Question question, TextPage page) {
     for (String line : because(question)) {
       page.para(INDENT + "- ", INDENT + "  ", line, Tone.PLAIN);
     }
@@ -210,7 +210,7 @@ public final class LessonReport {
    * @param answers whether the answer sheet follows, on a page of its own
    */
   public String html(boolean answers) {
-    Sheet sheet = new Sheet(title());
+    HtmlPage sheet = new HtmlPage(title());
     sheet.element("h1", title());
     sheet.element("p", variant() + ". " + total() + ".");
     sheet.element("p", phrases.say("lesson-name"));
@@ -237,7 +237,7 @@ public final class LessonReport {
     return sheet.html();
   }
 
-  private void html(int number, Question question, Sheet sheet) {
+  private void html(int number, Question question, HtmlPage sheet) {
     sheet.raw("<section class=\"question\">\n<span class=\"mark\">");
     sheet.text(marks(question)).raw("</span>\n");
     sheet.element("h3", number + ". " + question.ask());
@@ -262,7 +262,7 @@ public final class LessonReport {
     sheet.raw("<div class=\"write\"></div>".repeat(lines)).raw("\n</section>\n");
   }
 
-  private void htmlAnswers(Sheet sheet) {
+  private void htmlAnswers(HtmlPage sheet) {
     sheet.raw("<h2 class=\"new-page\">");
     sheet.text(phrases.say("lesson-answers") + " - " + variant()).raw("</h2>\n");
     if (!lesson.changes().isEmpty()) {

@@ -46,7 +46,7 @@ public final class OpinionJson {
     json.writeStringProperty("proposal", opinion.proposal());
     json.writeNumberProperty("faults", opinion.faults());
     json.writeStringProperty("floorVerdict", opinion.verdict().word());
-    json.writeStringProperty("buildUp", opinion.route());
+    json.writeStringProperty("buildUp", opinion.way());
     json.writeBooleanProperty("recommendedWay", opinion.isRecommended());
     parts.array("layers", opinion.layers(), this::layer);
     List<Opinion.Item> all = new ArrayList<>();

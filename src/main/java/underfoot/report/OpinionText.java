@@ -11,7 +11,7 @@ import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Opinion;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /**
  * What is said of a proposal as plain text: the answer, the layers, what is missing, the numbers.
@@ -22,9 +22,9 @@ public final class OpinionText {
 
   private final Opinion opinion;
   private final Phrases phrases;
-  private final Page page;
+  private final TextPage page;
 
-  private OpinionText(Opinion opinion, Phrases phrases, Page page) {
+  private OpinionText(Opinion opinion, Phrases phrases, TextPage page) {
     this.opinion = opinion;
     this.phrases = phrases;
     this.page = page;
@@ -37,7 +37,7 @@ public final class OpinionText {
    * @param phrases the phrase book
    * @param page where it is written
    */
-  public static void write(Opinion opinion, Phrases phrases, Page page) {
+  public static void write(Opinion opinion, Phrases phrases, TextPage page) {
     new OpinionText(opinion, phrases, page).write();
   }
 
@@ -69,7 +69,7 @@ public final class OpinionText {
   }
 
   private void way() {
-    if (opinion.route().isEmpty()) {
+    if (opinion.way().isEmpty()) {
       return;
     }
     page.para(
@@ -98,7 +98,7 @@ public final class OpinionText {
       name += ", " + phrases.say("check-taken-as", "thickness", Texts.mm(mm));
     }
     page.para(
-        Page.numbered(layer.order()),
+        TextPage.numbered(layer.order()),
         INDENT,
         Texts.capital(name) + " - " + words(layer.judgement()),
         tone(layer.judgement()));
@@ -121,7 +121,7 @@ public final class OpinionText {
 
   /** A finding, what goes wrong, and what to do. The judgement is told if the heading has not. */
   private void told(String first, Opinion.Item item, Judgement heading) {
-    String rest = " ".repeat(Page.length(first));
+    String rest = " ".repeat(TextPage.length(first));
     String judgement =
         item.judgement() == heading ? "" : Texts.capital(words(item.judgement())) + ": ";
     page.para(

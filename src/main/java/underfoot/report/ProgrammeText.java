@@ -9,7 +9,7 @@ import underfoot.plan.Advice;
 import underfoot.plan.Milestone;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Schedule;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** The order of the work with its days, and the days that are waited for, as plain text. */
 final class ProgrammeText {
@@ -20,7 +20,7 @@ final class ProgrammeText {
   private ProgrammeText() {}
 
   /** Writes it: every step with its rules, or the steps that decide alone. */
-  static void write(Advice advice, Phrases phrases, Page page, boolean all) {
+  static void write(Advice advice, Phrases phrases, TextPage page, boolean all) {
     List<ProgrammeStep> steps =
         advice.consequences().programme().stream().filter(one -> all || one.critical()).toList();
     if (steps.isEmpty()) {
@@ -30,7 +30,7 @@ final class ProgrammeText {
     Optional<LocalDateTime> first = steps.get(0).begins();
     String from =
         first
-            .map(start -> phrases.say("programme-dated", "start", Times.day(start)))
+            .map(start -> phrases.say("programme-dated", "start", TimeText.day(start)))
             .orElseGet(() -> phrases.say("programme-monday"));
     from += ' ' + phrases.say(all ? "programme-marked" : "programme-decides");
     if (!advice.remedies().isEmpty()) {
@@ -39,8 +39,9 @@ final class ProgrammeText {
     page.para(from);
     int wide = first.isPresent() ? DATED_COLUMN : HOURS_COLUMN;
     for (ProgrammeStep step : steps) {
-      String when = step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour()));
-      String what = step.step() + ", " + Times.hours(step.hours());
+      String when =
+          step.begins().map(TimeText::moment).orElseGet(() -> TimeText.hours(step.startHour()));
+      String what = step.step() + ", " + TimeText.hours(step.hours());
       page.para(
           (all && step.critical() ? "»" : " ")
               + " ".repeat(Math.max(0, wide - when.length()))
@@ -61,7 +62,7 @@ final class ProgrammeText {
               "what",
               Texts.capital(one.what()),
               "when",
-              Times.when(phrases, one.on(), one.hour())),
+              TimeText.when(phrases, one.on(), one.hour())),
           Tone.PLAIN);
     }
     page.para(

@@ -27,14 +27,14 @@ public final class RulesBook {
   private final Set<String> ids = new LinkedHashSet<>();
   private final Map<String, Set<String>> namedBy = new HashMap<>();
   private final Map<String, List<RuleText>> byFigure = new LinkedHashMap<>();
-  private final Sheet sheet;
+  private final HtmlPage sheet;
 
   private RulesBook(List<RuleText> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
     this.uses = uses;
-    this.sheet = new Sheet("The rules");
+    this.sheet = new HtmlPage("The rules");
     rules.forEach(rule -> ids.add(rule.note().id()));
     for (RuleText rule : rules) {
       for (String sentence : sentences(rule)) {
@@ -159,7 +159,7 @@ public final class RulesBook {
   }
 
   private void link(String id, String title) {
-    sheet.raw("<a href=\"#" + anchor(id) + "\" title=\"" + Sheet.escape(title) + "\">");
+    sheet.raw("<a href=\"#" + anchor(id) + "\" title=\"" + HtmlPage.escape(title) + "\">");
     sheet.text(id).raw("</a>");
   }
 

@@ -17,7 +17,7 @@ import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Source;
 import underfoot.knowledge.Wording;
 import underfoot.reasoning.RuleText;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 import underfoot.scenario.Nearest;
 
 /** The rule base as pages that can be read aloud. */
@@ -49,7 +49,7 @@ public final class RulesReport {
   }
 
   /** Writes one line for each rule, by the source it rests on. */
-  public void bySource(Page page) {
+  public void bySource(TextPage page) {
     for (Source source : knowledge.sources().values()) {
       List<RuleText> resting =
           rules.stream().filter(rule -> rule.note().source().equals(source.id())).toList();
@@ -60,13 +60,13 @@ public final class RulesReport {
     }
   }
 
-  private static void line(RuleText rule, Page page) {
+  private static void line(RuleText rule, TextPage page) {
     String id = String.format(Locale.ROOT, "  %-10s ", rule.note().id());
     page.para(id, "             ", rule.note().title(), Tone.PLAIN);
   }
 
   /** Writes one line for each rule, by file. */
-  public void index(Page page) {
+  public void index(TextPage page) {
     String file = "";
     for (RuleText rule : rules) {
       if (!rule.file().equals(file)) {
@@ -84,7 +84,7 @@ public final class RulesReport {
    *
    * @return whether there is anything of that id
    */
-  public boolean page(String id, Page page) {
+  public boolean page(String id, TextPage page) {
     int before = page.text().length();
     for (RuleText rule : rules) {
       if (rule.note().id().equalsIgnoreCase(id)) {
@@ -125,7 +125,7 @@ public final class RulesReport {
     return sorted.subList(0, Math.min(3, sorted.size()));
   }
 
-  private void rule(RuleText rule, Page page) {
+  private void rule(RuleText rule, TextPage page) {
     page.heading(rule.note().id() + " " + rule.note().title());
     page.para("", "", rule.file() + ":" + rule.line(), Tone.FAINT);
     page.para("  when ", "         ", rule.when().isEmpty() ? "" : rule.when().get(0), Tone.PLAIN);
@@ -257,7 +257,7 @@ public final class RulesReport {
     return found;
   }
 
-  private void figure(Figure figure, Page page) {
+  private void figure(Figure figure, TextPage page) {
     page.heading("Figure " + figure.name() + " = " + figure.text());
     page.para(
         "  ", "  ", figure.description() + " (practice: " + figure.practice() + ")", Tone.PLAIN);
@@ -278,19 +278,19 @@ public final class RulesReport {
     used(users, page);
   }
 
-  private static void used(List<String> users, Page page) {
+  private static void used(List<String> users, TextPage page) {
     if (!users.isEmpty()) {
       page.para("  used by: ", "          ", String.join(", ", users), Tone.PLAIN);
     }
   }
 
-  private void layer(LayerKind kind, Page page) {
+  private void layer(LayerKind kind, TextPage page) {
     page.heading("Layer " + kind.id() + ": " + kind.name());
     page.para("  ", "  ", kind.material() + "; thickness: " + kind.thickness(), Tone.PLAIN);
     used(namedBy(kind.id()), page);
   }
 
-  private void wording(String id, Page page) {
+  private void wording(String id, TextPage page) {
     Wording.Text text = knowledge.wording().get(id);
     page.heading("Text " + id + (text.title().isEmpty() ? "" : ": " + text.title()));
     text.parts()
@@ -301,7 +301,7 @@ public final class RulesReport {
     used(namedBy(id), page);
   }
 
-  private void source(Source source, Page page) {
+  private void source(Source source, TextPage page) {
     page.heading("Source " + source.id());
     page.para("  ", "  ", source.title() + " (" + source.status() + ")", Tone.PLAIN);
     if (!source.note().isEmpty()) {

@@ -7,7 +7,7 @@ import underfoot.measure.Texts;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** The set-out in a few lines of text; the page with drawings has all of it. */
 final class SetOutText {
@@ -16,9 +16,9 @@ final class SetOutText {
   private static final int SIZES_TOLD = 3;
 
   private final Phrases phrases;
-  private final Page page;
+  private final TextPage page;
 
-  SetOutText(Phrases phrases, Page page) {
+  SetOutText(Phrases phrases, TextPage page) {
     this.phrases = phrases;
     this.page = page;
   }

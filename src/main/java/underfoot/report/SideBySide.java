@@ -9,8 +9,8 @@ import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Standing;
-import underfoot.plan.Way;
-import underfoot.report.Page.Tone;
+import underfoot.plan.ComparedBuildUp;
+import underfoot.report.TextPage.Tone;
 
 /** Ways of building in columns beside each other, as many as the page is wide for. */
 final class SideBySide {
@@ -19,15 +19,15 @@ final class SideBySide {
   private static final int GAP = 2;
 
   private final Phrases phrases;
-  private final Page page;
+  private final TextPage page;
 
-  SideBySide(Phrases phrases, Page page) {
+  SideBySide(Phrases phrases, TextPage page) {
     this.phrases = phrases;
     this.page = page;
   }
 
   /** One column: a heading over it, and the way; null for none. */
-  record Column(String heading, Way way) {}
+  record Column(String heading, ComparedBuildUp way) {}
 
   /** One row: its label, and what stands in each column. */
   private record Row(String label, List<String> cells) {}
@@ -58,7 +58,7 @@ final class SideBySide {
 
   private List<Row> rows(List<Column> columns) {
     List<Row> rows = new ArrayList<>();
-    add(rows, "row-way", columns, Way::title);
+    add(rows, "row-way", columns, ComparedBuildUp::title);
     add(rows, "row-layers", columns, this::layers);
     add(
         rows,
@@ -86,8 +86,8 @@ final class SideBySide {
         rows,
         "row-in-use",
         columns,
-        way -> Times.when(phrases, way.inUse(), way.inUseAfterHours()));
-    add(rows, "row-disturbs", columns, Way::disturbance);
+        way -> TimeText.when(phrases, way.inUse(), way.inUseAfterHours()));
+    add(rows, "row-disturbs", columns, ComparedBuildUp::disturbance);
     add(rows, "row-first", columns, way -> list(way.first()));
     add(rows, "row-risks", columns, way -> list(way.risks()));
     add(rows, "row-gains", columns, way -> list(way.gains()));
@@ -101,7 +101,8 @@ final class SideBySide {
     return rows;
   }
 
-  private void add(List<Row> rows, String label, List<Column> columns, Function<Way, String> cell) {
+  private void add(
+      List<Row> rows, String label, List<Column> columns, Function<ComparedBuildUp, String> cell) {
     rows.add(
         new Row(
             phrases.say(label),
@@ -110,16 +111,16 @@ final class SideBySide {
                 .toList()));
   }
 
-  private String layers(Way way) {
+  private String layers(ComparedBuildUp way) {
     List<String> layers = new ArrayList<>();
-    for (Way.Part part : way.layers()) {
+    for (ComparedBuildUp.Part part : way.layers()) {
       double mean = part.thickness().mean();
       layers.add(mean > 0 ? Texts.mm(mean) + " " + part.name() : part.name());
     }
     return list(layers);
   }
 
-  private static String gap(Way way, String name) {
+  private static String gap(ComparedBuildUp way, String name) {
     if (way == null) {
       return "";
     }
@@ -144,11 +145,11 @@ final class SideBySide {
 
   private void cells(Row row, int wide, Tone tone) {
     List<List<String>> columns = new ArrayList<>();
-    columns.add(Page.wrap(row.label(), LABEL - GAP, LABEL - GAP));
+    columns.add(TextPage.wrap(row.label(), LABEL - GAP, LABEL - GAP));
     for (String cell : row.cells()) {
       List<String> lines = new ArrayList<>();
       for (String line : cell.split("\n")) {
-        lines.addAll(Page.wrap(line, wide, wide));
+        lines.addAll(TextPage.wrap(line, wide, wide));
       }
       columns.add(lines);
     }
@@ -159,7 +160,7 @@ final class SideBySide {
         List<String> cell = columns.get(j);
         String text = i < cell.size() ? cell.get(i) : "";
         int to = j == 0 ? LABEL - GAP : wide;
-        String padded = text + " ".repeat(Math.max(0, to - Page.length(text)));
+        String padded = text + " ".repeat(Math.max(0, to - TextPage.length(text)));
         line.append(page.paint(padded, j == 0 ? Tone.FAINT : tone)).append(" ".repeat(GAP));
       }
       page.line(line.toString());

@@ -25,7 +25,7 @@ import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.QuantityLine;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** The advice as plain text, the answer first. */
 public final class TextReport {
@@ -37,10 +37,10 @@ public final class TextReport {
 
   private final Advice advice;
   private final Phrases phrases;
-  private final Page page;
+  private final TextPage page;
   private final Set<String> reasonsTold = new HashSet<>();
 
-  private TextReport(Advice advice, Phrases phrases, Page page) {
+  private TextReport(Advice advice, Phrases phrases, TextPage page) {
     this.advice = advice;
     this.phrases = phrases;
     this.page = page;
@@ -53,7 +53,7 @@ public final class TextReport {
    * @param phrases the phrase book
    * @param page where it is written
    */
-  public static void write(Advice advice, Phrases phrases, Page page) {
+  public static void write(Advice advice, Phrases phrases, TextPage page) {
     new TextReport(advice, phrases, page).write();
   }
 
@@ -65,7 +65,7 @@ public final class TextReport {
    * @param detail how much is told
    * @param page where it is written
    */
-  public static void write(Advice advice, Phrases phrases, Detail detail, Page page) {
+  public static void write(Advice advice, Phrases phrases, Detail detail, TextPage page) {
     if (detail == Detail.FULL) {
       write(advice, phrases, page);
     } else {
@@ -74,7 +74,7 @@ public final class TextReport {
   }
 
   /** The answer in one or two sentences. */
-  static void answer(Advice advice, Phrases phrases, Page page) {
+  static void answer(Advice advice, Phrases phrases, TextPage page) {
     page.para("", "", advice.scenario(), Tone.BOLD);
     page.blank();
     page.para("", "", phrases.say("verdict-" + advice.verdict().word()), tone(advice.verdict()));
@@ -83,10 +83,10 @@ public final class TextReport {
 
   private void write() {
     answer(advice, phrases, page);
-    halts();
+    stopFindings();
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
-      new Drawing(advice, phrases, page).draw();
+      new TextSection(advice, phrases, page).draw();
       double above = advice.heights().aboveOldFloor().mean();
       if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
         page.para(phrases.say("levels-from-base", "above", Texts.mm(above)));
@@ -130,14 +130,16 @@ public final class TextReport {
     return String.join(" ", ids);
   }
 
-  private void halts() {
+  private void stopFindings() {
     for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-      List<HaltNote> halts =
-          advice.halts().stream().filter(halt -> halt.verdict() == verdict).toList();
-      if (!halts.isEmpty()) {
+      List<HaltNote> stopFindings =
+          advice.stopFindings().stream()
+              .filter(stopFinding -> stopFinding.verdict() == verdict)
+              .toList();
+      if (!stopFindings.isEmpty()) {
         page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
-        for (HaltNote halt : halts) {
-          told(" - ", halt.title(), halt.text(), halt.because(), Tone.PLAIN);
+        for (HaltNote stopFinding : stopFindings) {
+          told(" - ", stopFinding.title(), stopFinding.text(), stopFinding.because(), Tone.PLAIN);
         }
       }
     }
@@ -154,7 +156,7 @@ public final class TextReport {
   private void layers() {
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
-      String number = Page.numbered(layer.order());
+      String number = TextPage.numbered(layer.order());
       String name =
           layer.material().isEmpty() || layer.material().equalsIgnoreCase(layer.name())
               ? layer.name()
@@ -200,7 +202,7 @@ public final class TextReport {
       number++;
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
-      told(Page.numbered(number), title, remedy.text(), remedy.because(), Tone.PLAIN);
+      told(TextPage.numbered(number), title, remedy.text(), remedy.because(), Tone.PLAIN);
     }
   }
 
@@ -240,7 +242,7 @@ public final class TextReport {
   }
 
   /** What becomes of the levels and doors. */
-  static void doors(Advice advice, Phrases phrases, Page page) {
+  static void doors(Advice advice, Phrases phrases, TextPage page) {
     if (!advice.builds()) {
       return;
     }
@@ -405,7 +407,7 @@ public final class TextReport {
           Tone.PLAIN);
       advice.consequences().ways().stream()
           .filter(way -> way.id().equals(one.id()))
-          .forEach(way -> page.para(INDENT, INDENT, WayText.numbers(way, phrases), Tone.FAINT));
+          .forEach(way -> page.para(INDENT, INDENT, BuildUpLine.numbers(way, phrases), Tone.FAINT));
     }
   }
 }

@@ -3,7 +3,7 @@ package underfoot.report;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Refusal;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 
 /** Why a material is not what is recommended, as plain text. */
 public final class WhyNotReport {
@@ -13,7 +13,7 @@ public final class WhyNotReport {
   private WhyNotReport() {}
 
   /** Writes it. */
-  public static void write(Refusal refusal, Phrases phrases, Page page) {
+  public static void write(Refusal refusal, Phrases phrases, TextPage page) {
     page.para("", "", refusal.asked() + " / " + refusal.scenario(), Tone.BOLD);
     page.para(refusal.text());
     if (!refusal.reasons().isEmpty()) {
@@ -53,13 +53,13 @@ public final class WhyNotReport {
         .ifPresent(
             way -> {
               page.blank();
-              page.para("", "", WayText.numbers(way, phrases), Tone.FAINT);
+              page.para("", "", BuildUpLine.numbers(way, phrases), Tone.FAINT);
             });
     page.blank();
     page.para("", "", phrases.say("ask-why"), Tone.FAINT);
   }
 
-  private static void openings(Refusal refusal, Phrases phrases, Page page) {
+  private static void openings(Refusal refusal, Phrases phrases, TextPage page) {
     boolean asks =
         !refusal.standing().equals("recommended") && !refusal.standing().equals("must never");
     if (refusal.changes().isEmpty()) {

@@ -19,13 +19,13 @@ import underfoot.plan.Premise;
 public final class WhyPage {
   private final Knowledge knowledge;
   private final Phrases phrases;
-  private final Sheet sheet;
+  private final HtmlPage sheet;
   private final Map<Object, String> told = new IdentityHashMap<>();
 
   private WhyPage(Knowledge knowledge, String title) {
     this.knowledge = knowledge;
     this.phrases = new Phrases(knowledge.wording());
-    this.sheet = new Sheet(title);
+    this.sheet = new HtmlPage(title);
   }
 
   /**

@@ -16,7 +16,7 @@ import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
-import underfoot.report.Page.Tone;
+import underfoot.report.TextPage.Tone;
 import underfoot.scenario.Nearest;
 
 /** The full chain from a decision down to what the scenario states and the figures say. */
@@ -32,11 +32,11 @@ public final class WhyReport {
 
   private final Knowledge knowledge;
   private final Phrases phrases;
-  private final Page page;
+  private final TextPage page;
   private final Map<Object, Boolean> told = new IdentityHashMap<>();
   private final Detail detail;
 
-  private WhyReport(Knowledge knowledge, Detail detail, Page page) {
+  private WhyReport(Knowledge knowledge, Detail detail, TextPage page) {
     this.knowledge = knowledge;
     this.detail = detail;
     this.phrases = new Phrases(knowledge.wording());
@@ -79,7 +79,7 @@ public final class WhyReport {
    * @param knowledge where sources and phrases are looked up
    * @param page where they are written
    */
-  public static void write(List<Decision> decisions, Knowledge knowledge, Page page) {
+  public static void write(List<Decision> decisions, Knowledge knowledge, TextPage page) {
     write(decisions, knowledge, Detail.FULL, page);
   }
 
@@ -94,7 +94,7 @@ public final class WhyReport {
    * @param page where they are written
    */
   public static void write(
-      List<Decision> decisions, Knowledge knowledge, Detail detail, Page page) {
+      List<Decision> decisions, Knowledge knowledge, Detail detail, TextPage page) {
     WhyReport report = new WhyReport(knowledge, detail, page);
     for (Decision one : decisions) {
       report.decision(one);
@@ -144,8 +144,8 @@ public final class WhyReport {
       words = remedy.text();
     } else if (one instanceof Advice.CautionNote caution) {
       words = caution.text();
-    } else if (one instanceof Advice.HaltNote halt) {
-      words = halt.text();
+    } else if (one instanceof Advice.HaltNote stopFinding) {
+      words = stopFinding.text();
     } else if (one instanceof Advice.Alternative other) {
       words = other.text();
     } else if (one instanceof Advice.Coverage coverage) {

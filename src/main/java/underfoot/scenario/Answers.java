@@ -65,7 +65,7 @@ public final class Answers {
   public static Answers of(FactBook book, String name, byte[] content) throws ScenarioFaults {
     Scenario scenario = new ScenarioReader(book).readUnfinished(name, content);
     Map<String, String> said = new LinkedHashMap<>();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       FactDefinition fact = given.definition();
       boolean isName = fact.ofEntries() && fact.word().equals("name");
       if (!given.said() || isName) {
@@ -77,7 +77,7 @@ public final class Answers {
     return new Answers(book, said, read(book, said));
   }
 
-  private static String written(Scenario scenario, Given given) {
+  private static String written(Scenario scenario, StatedFact given) {
     return switch (given.definition().kind()) {
       case LIST -> {
         List<String> names = scenario.entries(given.key() + "[]");
@@ -142,7 +142,7 @@ public final class Answers {
   }
 
   private boolean known(String key) {
-    return scenario.find(key).map(Given::known).orElse(false);
+    return scenario.find(key).map(StatedFact::known).orElse(false);
   }
 
   /** Every place there is to ask about: for each entry of a list its facts follow the list. */

@@ -16,14 +16,14 @@ final class Consistency {
 
   private final FactBook book;
   private final String file;
-  private final Map<String, List<Given>> byKey = new HashMap<>();
+  private final Map<String, List<StatedFact>> byKey = new HashMap<>();
   private final List<Fault> faults;
 
-  Consistency(FactBook book, String file, List<Given> givens, List<Fault> faults) {
+  Consistency(FactBook book, String file, List<StatedFact> givens, List<Fault> faults) {
     this.book = book;
     this.file = file;
     this.faults = faults;
-    for (Given given : givens) {
+    for (StatedFact given : givens) {
       byKey.computeIfAbsent(given.key(), key -> new ArrayList<>()).add(given);
     }
   }
@@ -43,13 +43,13 @@ final class Consistency {
     readings(outline, readings, readingPlaces);
   }
 
-  private List<Given> all(String key) {
+  private List<StatedFact> all(String key) {
     return byKey.getOrDefault(key, List.of());
   }
 
   private void contradiction(Contradiction contradiction) {
-    for (Given first : all(contradiction.first())) {
-      for (Given second : all(contradiction.second())) {
+    for (StatedFact first : all(contradiction.first())) {
+      for (StatedFact second : all(contradiction.second())) {
         boolean together =
             !first.definition().list().equals(second.definition().list())
                 || first.about().equals(second.about());
@@ -57,8 +57,8 @@ final class Consistency {
           boolean inOrder =
               first.line() < second.line()
                   || (first.line() == second.line() && first.column() <= second.column());
-          Given earlier = inOrder ? first : second;
-          Given later = inOrder ? second : first;
+          StatedFact earlier = inOrder ? first : second;
+          StatedFact later = inOrder ? second : first;
           fault(
               later,
               name(later)
@@ -75,13 +75,13 @@ final class Consistency {
     }
   }
 
-  private static String name(Given given) {
+  private static String name(StatedFact given) {
     return given.called() + (given.about().isEmpty() ? "" : " of " + Words.quote(given.about()));
   }
 
   private void area(List<Point> outline) {
     double enclosed = Math.abs(Outline.area(outline)) / 1e6;
-    for (Given area : all(AREA)) {
+    for (StatedFact area : all(AREA)) {
       double off = Math.abs(area.number() - enclosed) / enclosed * 100;
       if (off > book.limit("area-off-outline")) {
         fault(
@@ -94,9 +94,9 @@ final class Consistency {
   }
 
   private void doors(List<Point> outline) {
-    List<Given> walls = all(WALL);
+    List<StatedFact> walls = all(WALL);
     for (int i = 0; i < walls.size(); i++) {
-      Given wall = walls.get(i);
+      StatedFact wall = walls.get(i);
       if (!wall.known()) {
         continue;
       }
@@ -112,8 +112,8 @@ final class Consistency {
             "wall 0 runs from the first corner to the second");
         continue;
       }
-      Given from = all(FROM).get(i);
-      Given width = all(WIDTH).get(i);
+      StatedFact from = all(FROM).get(i);
+      StatedFact width = all(WIDTH).get(i);
       double length = Outline.wallLength(outline, (int) wall.number());
       double end = from.number() + (width.known() ? width.number() : 0);
       if (from.known() && end > length + book.limit("door-past-wall")) {
@@ -134,9 +134,9 @@ final class Consistency {
   }
 
   private void overlap(int i, int j) {
-    Given wall = all(WALL).get(i);
-    Given from = all(FROM).get(i);
-    Given earlier = all(FROM).get(j);
+    StatedFact wall = all(WALL).get(i);
+    StatedFact from = all(FROM).get(i);
+    StatedFact earlier = all(FROM).get(j);
     double slack = book.limit("door-past-wall");
     if (all(WALL).get(j).number() == wall.number()
         && from.number() + slack < earlier.number() + all(WIDTH).get(j).number()
@@ -151,7 +151,7 @@ final class Consistency {
   }
 
   private void readings(List<Point> outline, List<Reading> readings, List<Node> places) {
-    Gradual found = new Gradual(file, faults, "readings");
+    CappedFaults found = new CappedFaults(file, faults, "readings");
     double slack = book.limit("reading-outside-outline");
     double place = book.limit("same-place");
     double height = book.limit("same-height");
@@ -193,7 +193,7 @@ final class Consistency {
         : String.format(Locale.ROOT, "%.1f", mm);
   }
 
-  private void fault(Given at, String what, String how) {
+  private void fault(StatedFact at, String what, String how) {
     faults.add(new Fault(file, at.line(), at.column(), what, how));
   }
 }

@@ -31,7 +31,7 @@ record Contradiction(
   }
 
   /** Whether these two statements cannot both be true. */
-  boolean holds(Given one, Given other) {
+  boolean holds(StatedFact one, StatedFact other) {
     if (!one.known() || !other.known()) {
       return false;
     }

@@ -20,7 +20,7 @@ final class Gatherer {
   private final List<Fault> faults = new ArrayList<>();
 
   /** What is said, by key and entry. */
-  private final Map<String, Given> said = new HashMap<>();
+  private final Map<String, StatedFact> said = new HashMap<>();
 
   /** Keys that were written, well or badly, by key and entry: these are not missing. */
   private final Set<String> written = new HashSet<>();
@@ -100,7 +100,7 @@ final class Gatherer {
       case LIST -> {
         String list = fact.key() + "[]";
         entries.put(list, new ArrayList<>(donor.entries(list)));
-        for (Given given : donor.givens()) {
+        for (StatedFact given : donor.givens()) {
           if (given.definition().list().equals(list)) {
             said.put(id(given.key(), given.about()), given);
           }
@@ -114,7 +114,7 @@ final class Gatherer {
   }
 
   private void begin(Scenario from) {
-    for (Given given : from.givens()) {
+    for (StatedFact given : from.givens()) {
       said.put(id(given.key(), given.about()), given);
       if (given.definition().ofEntries()) {
         List<String> names =
@@ -157,7 +157,7 @@ final class Gatherer {
   }
 
   private Scenario finish() throws ScenarioFaults {
-    List<Given> givens = new ArrayList<>();
+    List<StatedFact> givens = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
       if (!fact.ofEntries()) {
         givens.add(given(fact, ""));
@@ -179,13 +179,13 @@ final class Gatherer {
         file, textOf("scenario"), textOf("practice"), givens, outline, readings, book);
   }
 
-  private Given given(FactDefinition fact, String about) {
-    Given given = said.get(id(fact.key(), about));
-    return given != null ? given : new Given(fact, about, State.UNKNOWN, false, null, 0, 0);
+  private StatedFact given(FactDefinition fact, String about) {
+    StatedFact given = said.get(id(fact.key(), about));
+    return given != null ? given : new StatedFact(fact, about, State.UNKNOWN, false, null, 0, 0);
   }
 
   private String textOf(String key) {
-    Given given = said.get(id(key, ""));
+    StatedFact given = said.get(id(key, ""));
     return given == null ? "" : given.text();
   }
 
@@ -329,7 +329,7 @@ final class Gatherer {
             word + " must be known: the advice hangs on it",
             Values.example(fact) + (fact.look().isEmpty() ? "" : "\n" + fact.look()));
       } else {
-        say(new Given(fact, about, state, true, null, value.line(), value.column()));
+        say(new StatedFact(fact, about, state, true, null, value.line(), value.column()));
       }
     } else if (value instanceof Node.Items items) {
       switch (fact.kind()) {
@@ -355,7 +355,7 @@ final class Gatherer {
   private void value(FactDefinition fact, Node.Scalar scalar, String about) {
     try {
       Value value = Values.read(fact, scalar.text(), longest);
-      say(new Given(fact, about, State.KNOWN, true, value, scalar.line(), scalar.column()));
+      say(new StatedFact(fact, about, State.KNOWN, true, value, scalar.line(), scalar.column()));
     } catch (BadValue e) {
       fault(scalar.line(), scalar.column(), e.getMessage(), e.how());
     }
@@ -372,13 +372,13 @@ final class Gatherer {
     }
     try {
       Value value = Values.choices(fact, texts);
-      say(new Given(fact, about, State.KNOWN, true, value, items.line(), items.column()));
+      say(new StatedFact(fact, about, State.KNOWN, true, value, items.line(), items.column()));
     } catch (BadValue e) {
       fault(items.line(), items.column(), e.getMessage(), e.how());
     }
   }
 
-  private void say(Given given) {
+  private void say(StatedFact given) {
     said.put(id(given.key(), given.about()), given);
   }
 
@@ -388,7 +388,7 @@ final class Gatherer {
     if (value instanceof Node.Scalar scalar) {
       State state = Values.state(scalar.text());
       if (state != State.KNOWN) {
-        say(new Given(fact, "", state, true, null, value.line(), value.column()));
+        say(new StatedFact(fact, "", state, true, null, value.line(), value.column()));
       } else if (Words.alike(scalar.text()).equals("none")) {
         say(many(fact, 0, value));
       } else {
@@ -457,9 +457,9 @@ final class Gatherer {
     say(many(fact, names.size(), value));
   }
 
-  private Given many(FactDefinition fact, int count, Node at) {
+  private StatedFact many(FactDefinition fact, int count, Node at) {
     String text = count == 0 ? "none" : count + (count == 1 ? " entry" : " entries");
-    return new Given(
+    return new StatedFact(
         fact, "", State.KNOWN, true, new Value.Many(count, text), at.line(), at.column());
   }
 
@@ -498,7 +498,7 @@ final class Gatherer {
     outline = points;
     outlinePlaces = places;
     Value many = new Value.Many(points.size(), points.size() + " corners");
-    say(new Given(fact, "", State.KNOWN, true, many, items.line(), items.column()));
+    say(new StatedFact(fact, "", State.KNOWN, true, many, items.line(), items.column()));
   }
 
   private void readings(FactDefinition fact, Node.Items items) {
@@ -522,7 +522,7 @@ final class Gatherer {
     readingPlaces = items.items();
     Value many =
         new Value.Many(list.size(), list.size() == 1 ? "1 reading" : list.size() + " readings");
-    say(new Given(fact, "", State.KNOWN, true, many, items.line(), items.column()));
+    say(new StatedFact(fact, "", State.KNOWN, true, many, items.line(), items.column()));
   }
 
   /** Lists of so many lengths each, in millimetres; null if there is a fault among them. */
@@ -540,7 +540,7 @@ final class Gatherer {
           "leave some out");
       return null;
     }
-    Gradual found = new Gradual(file, faults, fact.word());
+    CappedFaults found = new CappedFaults(file, faults, fact.word());
     List<double[]> all = new ArrayList<>(items.items().size());
     for (Node item : items.items()) {
       if (item instanceof Node.Items tuple && tuple.items().size() == each) {
@@ -579,7 +579,7 @@ final class Gatherer {
     return size == 1 ? "one value" : size + " values";
   }
 
-  private double length(FactDefinition fact, Node node, int place, Gradual found) {
+  private double length(FactDefinition fact, Node node, int place, CappedFaults found) {
     if (!(node instanceof Node.Scalar scalar)) {
       found.add(node, fact.word() + ": a length is needed here, not a list", Values.example(fact));
       return 0;

@@ -26,7 +26,7 @@ public record Scenario(
     String file,
     String name,
     String practice,
-    List<Given> givens,
+    List<StatedFact> givens,
     List<Point> outline,
     List<Reading> readings,
     FactBook book) {
@@ -44,7 +44,7 @@ public record Scenario(
    * @param key the fact's key, or the end of it if only one fact ends so
    * @return what is said; empty if there is no such fact, or it belongs to the entries of a list
    */
-  public Optional<Given> find(String key) {
+  public Optional<StatedFact> find(String key) {
     return find(key, "");
   }
 
@@ -55,8 +55,8 @@ public record Scenario(
    * @param about the entry, such as {@code kitchen door}; empty for a fact of the floor as a whole
    * @return what is said; empty if there is no such fact or entry
    */
-  public Optional<Given> find(String key, String about) {
-    for (Given given : givens) {
+  public Optional<StatedFact> find(String key, String about) {
+    for (StatedFact given : givens) {
       if (given.key().equals(key) && given.about().equals(about)) {
         return Optional.of(given);
       }
@@ -76,7 +76,7 @@ public record Scenario(
    */
   public List<String> entries(String list) {
     Set<String> names = new LinkedHashSet<>();
-    for (Given given : givens) {
+    for (StatedFact given : givens) {
       if (given.definition().list().equals(list)) {
         names.add(given.about());
       }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Facts;
-import underfoot.reasoning.Candidate;
+import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.Floors;
 import underfoot.scenario.Scenario;
 
@@ -15,10 +15,10 @@ class PackedDeckTest {
   private static final String DOOR = "landing door";
 
   private static Facts newDeck(Scenario scenario) {
-    return Floors.advisor().advise(scenario).candidates().stream()
-        .filter(one -> one.route().equals("new deck"))
+    return Floors.advisor().advise(scenario).buildUps().stream()
+        .filter(one -> one.way().equals("new deck"))
         .findFirst()
-        .map(Candidate::facts)
+        .map(BuildUp::facts)
         .orElseThrow();
   }
 

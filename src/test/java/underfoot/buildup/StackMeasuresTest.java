@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 import underfoot.knowledge.LayerKind;
@@ -18,8 +18,8 @@ import underfoot.scenario.Scenario;
 
 /** What a build-up does to a floor, from whole scenarios and layers named one by one. */
 class StackMeasuresTest {
-  private static final Because TEST =
-      new Because(new RuleNote("TEST-01", "a test", "a test", "common-practice"), List.of());
+  private static final Derivation TEST =
+      new Derivation(new RuleNote("TEST-01", "a test", "a test", "common-practice"), List.of());
 
   private static Laid laid(LayerKind kind) {
     return new Laid(TEST, kind, "");

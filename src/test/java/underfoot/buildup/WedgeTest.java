@@ -10,9 +10,9 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
 import underfoot.measure.Doorway;
-import underfoot.measure.Findings;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.Measured;
+import underfoot.measure.MeasuredFacts;
 import underfoot.measure.PourSurface;
 import underfoot.scenario.Scenario;
 
@@ -29,7 +29,7 @@ class WedgeTest {
     facts.add(fact("gap left", "d", gapLeft));
     facts.add(fact("tile bed depth", "", 4));
     facts.add(fact("pour most", "", 8));
-    Findings found = new Findings();
+    MeasuredFacts found = new MeasuredFacts();
     new Wedge("d", FIGURES, facts, found).work(doorway, Optional.ofNullable(pour));
     return new Facts().addAll(found.list());
   }

@@ -24,7 +24,7 @@ final class Console {
     int exit =
         Main.run(
             arguments,
-            new Surroundings(
+            new Environment(
                 new ByteArrayInputStream(input),
                 environment,
                 terminal,

@@ -14,12 +14,12 @@ import underfoot.reasoning.Floors;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
 import underfoot.scenario.Quantity;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 import underfoot.scenario.Unit;
 
 /** Each fact can be answered in each way there is, and the file says what was answered. */
@@ -49,7 +49,7 @@ class EveryAnswerIsTakenTest {
       for (String choice : fact.of()) {
         n++;
         tried++;
-        assertThat(Talk.chosen(fact, Integer.toString(n))).isEqualTo(choice);
+        assertThat(TerminalInterview.chosen(fact, Integer.toString(n))).isEqualTo(choice);
         assertTaken(fact, choice, choice);
         assertTaken(fact, choice.toUpperCase(Locale.ROOT), choice);
       }
@@ -61,11 +61,11 @@ class EveryAnswerIsTakenTest {
   @Test
   void several_choices_are_taken_by_their_numbers_in_the_order_said() {
     FactDefinition priorities = BOOK.find("priorities").orElseThrow();
-    assertThat(Talk.chosen(priorities, "2, 1"))
+    assertThat(TerminalInterview.chosen(priorities, "2, 1"))
         .isEqualTo(priorities.of().get(1) + ", " + priorities.of().get(0));
     assertTaken(
         priorities,
-        Talk.chosen(priorities, "2 1"),
+        TerminalInterview.chosen(priorities, "2 1"),
         priorities.of().get(1) + ", " + priorities.of().get(0));
   }
 
@@ -138,7 +138,7 @@ class EveryAnswerIsTakenTest {
     for (FactDefinition fact : BOOK.definitions()) {
       if (!fact.required() && !fact.key().endsWith("].name")) {
         for (String words : List.of("", "don't know", "I don't know", "no idea", "unknown")) {
-          assertThat(Talk.chosen(fact, words)).isEqualTo(Answers.UNKNOWN);
+          assertThat(TerminalInterview.chosen(fact, words)).isEqualTo(Answers.UNKNOWN);
         }
         Answers answers = taken(fact, Answers.UNKNOWN);
         assertThat(answers.said(place(fact, answers))).contains(Answers.UNKNOWN);
@@ -156,12 +156,12 @@ class EveryAnswerIsTakenTest {
     assertThat(value(fact, said).text()).as("%s: %s", fact.key(), said).isEqualTo(meant);
   }
 
-  private static Given value(FactDefinition fact, String said) {
+  private static StatedFact value(FactDefinition fact, String said) {
     Answers answers = taken(fact, said);
     return answers.scenario().find(fact.key(), place(fact, answers).about()).orElseThrow();
   }
 
-  private static double number(Given given) {
+  private static double number(StatedFact given) {
     return Math.round(given.number() * 1e6) / 1e6;
   }
 
@@ -204,7 +204,7 @@ class EveryAnswerIsTakenTest {
 
   private static List<String> facts(Scenario scenario) {
     List<String> facts = new ArrayList<>();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       facts.add(given.key() + '@' + given.about() + '=' + given.state() + ' ' + given.text());
     }
     facts.add(scenario.outline() + " " + scenario.readings());

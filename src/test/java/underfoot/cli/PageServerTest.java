@@ -25,12 +25,12 @@ class PageServerTest {
 
   @BeforeAll
   static void serve() throws Exception {
-    Surroundings around =
-        new Surroundings(
+    Environment around =
+        new Environment(
             new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
-    Workbench bench = new Workbench(null, around, new PrintWriter(new StringWriter()));
+    CommandContext bench = new CommandContext(null, around, new PrintWriter(new StringWriter()));
     Answers begun = Interview.begun(Answers.none(bench.facts()));
-    server = new PageServer(new PageDesk(bench, begun), 0);
+    server = new PageServer(new PageApi(bench, begun), 0);
     at = URI.create(server.address());
   }
 

@@ -70,8 +70,8 @@ class TerminalTalkTest {
       throws Exception {
     try (Keys keys = new Keys(60)) {
       PrintWriter out = new PrintWriter(keys.screen, false, StandardCharsets.UTF_8);
-      Talk talk =
-          new Talk(
+      TerminalInterview talk =
+          new TerminalInterview(
               interview(),
               new Phrases(Floors.advisor().knowledge().wording()),
               keys.prompt,
@@ -80,7 +80,8 @@ class TerminalTalkTest {
               false,
               Interview.begun(Answers.none(BOOK)),
               Map.of());
-      CompletableFuture<Talk.End> end = CompletableFuture.supplyAsync(() -> talk.hold(NOTHING));
+      CompletableFuture<TerminalInterview.End> end =
+          CompletableFuture.supplyAsync(() -> talk.hold(NOTHING));
       keys.shown("9 light commercial");
       keys.shown("> ");
       keys.press("upst");
@@ -99,7 +100,7 @@ class TerminalTalkTest {
       keys.shown("soft, stringy or musty");
       keys.press("back\r");
       keys.press("enough\r");
-      assertThat(keys.of(end)).isEqualTo(Talk.End.DONE);
+      assertThat(keys.of(end)).isEqualTo(TerminalInterview.End.DONE);
       talk.tellFirst();
       String screen = keys.screen();
       assertThat(screen).contains("Storey: upper floor", "Taken as square-edged boards");
@@ -110,8 +111,8 @@ class TerminalTalkTest {
     }
   }
 
-  private static final Talk.Outside NOTHING =
-      new Talk.Outside() {
+  private static final TerminalInterview.Outside NOTHING =
+      new TerminalInterview.Outside() {
         @Override
         public String save(String name) {
           return "";

@@ -24,7 +24,7 @@ import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.RuleNote;
 import underfoot.reasoning.Floors;
 import underfoot.report.LessonReport;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 
@@ -338,10 +338,10 @@ class LessonTest {
   @Test
   void the_worksheet_keeps_its_answers_to_itself_unless_they_are_asked_for() {
     LessonReport report = new LessonReport(utility(), Floors.advisor().knowledge());
-    Page without = new Page(80, false);
+    TextPage without = new TextPage(80, false);
     report.text(false, without);
     assertThat(without.text()).doesNotContain("Answer:").doesNotContain("‹");
-    Page with = new Page(80, false);
+    TextPage with = new TextPage(80, false);
     report.text(true, with);
     assertThat(with.text()).contains("Answer:").contains("‹");
     assertThat(with.text().lines()).allMatch(line -> line.length() <= 80);

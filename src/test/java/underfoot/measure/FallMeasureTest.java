@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Facts;
-import underfoot.reasoning.Candidate;
+import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.Floors;
 import underfoot.scenario.Scenario;
 
@@ -42,8 +42,8 @@ class FallMeasureTest {
   @Test
   void falls_to_be_formed_enter_the_rise_the_weight_and_the_gap_at_the_door() throws Exception {
     Scenario wet = Floors.read("slab-with-door").with("room.use", "", "wet room");
-    Candidate formed = way(wet.with("room.falls formed", "", "yes"));
-    Candidate forming = way(wet.with("room.falls formed", "", "no"));
+    BuildUp formed = way(wet.with("room.falls formed", "", "yes"));
+    BuildUp forming = way(wet.with("room.falls formed", "", "no"));
     Facts falls = forming.facts();
     double least = falls.number("falls least");
     double mean = falls.number("falls mean");
@@ -64,9 +64,9 @@ class FallMeasureTest {
         .isCloseTo(falls.number("rise most") - beyond, within(1e-9));
   }
 
-  private static Candidate way(Scenario scenario) {
-    return Floors.advisor().advise(scenario).candidates().stream()
-        .filter(one -> one.route().equals("straight onto the base"))
+  private static BuildUp way(Scenario scenario) {
+    return Floors.advisor().advise(scenario).buildUps().stream()
+        .filter(one -> one.way().equals("straight onto the base"))
         .findFirst()
         .orElseThrow();
   }

@@ -219,15 +219,15 @@ class JoistCheckTest {
   void the_load_of_the_old_deck_is_its_thickness_by_its_weight_beneath_another_base_too() {
     double perMm = FIGURES.get("mass-of-chipboard").value();
     Facts facts = floor(1);
-    assertThat(JoistCheck.deckLoadKnPerM2(new Basis(FIGURES, facts), facts))
+    assertThat(JoistCheck.deckLoadKnPerM2(new TracedFacts(FIGURES, facts), facts))
         .isCloseTo(22 * perMm * 9.80665 / 1000, within(1e-9));
     Facts beneath = floor(1, "base");
-    assertThat(JoistCheck.deckLoadKnPerM2(new Basis(FIGURES, beneath), beneath)).isNaN();
+    assertThat(JoistCheck.deckLoadKnPerM2(new TracedFacts(FIGURES, beneath), beneath)).isNaN();
     beneath.add(Fact.stated("base", "base", "", "vinyl sheet", Double.NaN));
     beneath.add(Fact.stated("base beneath", "base beneath", "", "chipboard", Double.NaN));
-    assertThat(JoistCheck.deckLoadKnPerM2(new Basis(FIGURES, beneath), beneath))
+    assertThat(JoistCheck.deckLoadKnPerM2(new TracedFacts(FIGURES, beneath), beneath))
         .isCloseTo(22 * perMm * 9.80665 / 1000, within(1e-9));
-    Basis basis = new Basis(FIGURES, beneath);
+    TracedFacts basis = new TracedFacts(FIGURES, beneath);
     assertThat(JoistCheck.deckMaterial(basis, beneath)).isEqualTo("chipboard");
     assertThat(basis.uses()).containsExactly(beneath.find("base beneath"));
     assertThat(JoistCheck.deckMaterial(basis, new Facts())).isEmpty();

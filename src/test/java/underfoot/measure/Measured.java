@@ -8,11 +8,11 @@ import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.scenario.FactBook;
-import underfoot.scenario.Given;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.ScenarioReader;
+import underfoot.scenario.StatedFact;
 
 /** Scenarios for tests, and what the measures make of them. */
 public final class Measured {
@@ -59,7 +59,7 @@ public final class Measured {
   /** The facts that a scenario states. */
   public static Facts stated(Scenario scenario) {
     Facts facts = new Facts();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       if (given.known() && !given.called().isEmpty()) {
         facts.add(
             Fact.stated(given.key(), given.called(), given.about(), given.text(), given.number()));

@@ -41,8 +41,8 @@ class SurfaceTest {
 
   @Test
   void a_surface_gives_back_a_plane_everywhere_on_it_and_nothing_beside_it() {
-    Tin tin =
-        Tin.of(
+    TriangulatedSurface tin =
+        TriangulatedSurface.of(
             List.of(
                 new Coordinate(0, 0, 1),
                 new Coordinate(2000, 0, 5),
@@ -66,8 +66,8 @@ class SurfaceTest {
 
   @Test
   void readings_of_one_place_are_taken_at_their_mean_and_two_places_span_no_surface() {
-    Tin tin =
-        Tin.of(
+    TriangulatedSurface tin =
+        TriangulatedSurface.of(
             List.of(
                 new Coordinate(0, 0, 2),
                 new Coordinate(0, 0, 4),
@@ -75,15 +75,16 @@ class SurfaceTest {
                 new Coordinate(0, 1000, 0)));
     assertThat(tin.vertices()).hasSize(3);
     assertThat(tin.heightAt(0, 0)).isCloseTo(3, within(1e-9));
-    Tin line = Tin.of(List.of(new Coordinate(0, 0, 2), new Coordinate(1000, 0, 4)));
+    TriangulatedSurface line =
+        TriangulatedSurface.of(List.of(new Coordinate(0, 0, 2), new Coordinate(1000, 0, 4)));
     assertThat(line.triangles()).isEmpty();
     assertThat(line.heightAt(500, 0)).isNaN();
   }
 
   @Test
   void the_part_of_a_surface_over_a_floor_has_its_area_and_its_heights() {
-    Tin tin =
-        Tin.of(
+    TriangulatedSurface tin =
+        TriangulatedSurface.of(
             List.of(
                 new Coordinate(0, 0, 0),
                 new Coordinate(4000, 0, 8),
@@ -99,7 +100,7 @@ class SurfaceTest {
     double area = 0;
     double volume = 0;
     double highest = Double.NEGATIVE_INFINITY;
-    for (TinCut.Piece piece : TinCut.of(tin, floor)) {
+    for (SurfaceCut.Piece piece : SurfaceCut.of(tin, floor)) {
       area += piece.areaM2();
       double mean = 0;
       for (Coordinate corner : piece.corners()) {
@@ -115,13 +116,13 @@ class SurfaceTest {
     assertThat(highest).isCloseTo(7, within(1e-6));
     // A floor that holds the whole of it.
     double whole =
-        TinCut.of(
+        SurfaceCut.of(
                 tin,
                 RoomShape.of(LevelSurveyTest.corners(-1, -1, 5000, -1, 5000, 5000, -1, 5000))
                     .orElseThrow()
                     .floor())
             .stream()
-            .mapToDouble(TinCut.Piece::areaM2)
+            .mapToDouble(SurfaceCut.Piece::areaM2)
             .sum();
     assertThat(whole).isCloseTo(16, within(1e-9));
   }

@@ -64,7 +64,7 @@ class TextsTest {
     Fact use = Fact.stated("use", "use", "", "hall", Double.NaN);
     Facts facts = new Facts();
     List.of(span, notch, use).forEach(facts::add);
-    Basis basis = new Basis(FIGURES, facts);
+    TracedFacts basis = new TracedFacts(FIGURES, facts);
     assertThat(basis.fact("span")).isEqualTo(4000);
     assertThat(basis.fact("span")).isEqualTo(4000);
     assertThat(basis.fact("depth", "notch")).isEqualTo(25);
@@ -78,7 +78,7 @@ class TextsTest {
     assertThat(gravity).isEqualTo(9.80665);
     assertThat(basis.complete()).isTrue();
     assertThat(basis.uses()).containsExactly(span, notch, use, FIGURES.get("standard-gravity"));
-    assertThat(new Basis(FIGURES, facts).use(span).uses()).containsExactly(span);
+    assertThat(new TracedFacts(FIGURES, facts).use(span).uses()).containsExactly(span);
   }
 
   @Test
@@ -86,27 +86,27 @@ class TextsTest {
     Facts facts = new Facts();
     facts.add(Fact.stated("use", "use", "", "hall", Double.NaN));
     for (String missing : new String[] {"fact", "word", "no number"}) {
-      Basis basis = new Basis(FIGURES, facts);
+      TracedFacts basis = new TracedFacts(FIGURES, facts);
       if (missing.equals("word")) {
         assertThat(basis.word("deck")).isEmpty();
       } else {
         assertThat(basis.fact(missing.equals("fact") ? "span" : "use")).isNaN();
       }
       assertThat(basis.complete()).isFalse();
-      Findings found = new Findings();
+      MeasuredFacts found = new MeasuredFacts();
       assertThat(found.add("x", 1, "mm", "how", basis)).isNull();
       assertThat(found.list()).isEmpty();
     }
-    Findings found = new Findings();
-    assertThat(found.add("x", Double.NaN, "mm", "how", new Basis(FIGURES, facts))).isNull();
-    Fact one = found.add("x", 1.5, "mm", "how", new Basis(FIGURES, facts));
+    MeasuredFacts found = new MeasuredFacts();
+    assertThat(found.add("x", Double.NaN, "mm", "how", new TracedFacts(FIGURES, facts))).isNull();
+    Fact one = found.add("x", 1.5, "mm", "how", new TracedFacts(FIGURES, facts));
     assertThat(one.text()).isEqualTo("1.5 mm");
     assertThat(found.list()).containsExactly(one);
   }
 
   @Test
   void the_figure_for_a_particular_case_comes_before_the_general_one() {
-    Basis basis = new Basis(FIGURES, new Facts());
+    TracedFacts basis = new TracedFacts(FIGURES, new Facts());
     assertThat(basis.hasFigure("imposed-load")).isTrue();
     assertThat(basis.hasFigure("imposed-load-on-the-moon")).isFalse();
     String particular = "imposed-load-light-commercial";
@@ -116,7 +116,7 @@ class TextsTest {
     assertThat(basis.figureFor("imposed-load", "hall"))
         .isEqualTo(FIGURES.get("imposed-load").number());
     assertThat(basis.figureFor("imposed-load", "")).isEqualTo(FIGURES.get("imposed-load").number());
-    assertThat(Basis.inFigureName("Cement:sand screed")).isEqualTo("cement-sand-screed");
+    assertThat(TracedFacts.inFigureName("Cement:sand screed")).isEqualTo("cement-sand-screed");
   }
 
   @Test

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Phrases;
 import underfoot.reasoning.Floors;
 import underfoot.report.OpinionText;
-import underfoot.report.Page;
+import underfoot.report.TextPage;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Scenario;
 
@@ -49,7 +49,7 @@ class AnyProposalIsAnsweredTest {
                 }
               });
       assertThat(opinion.layers()).as(told).allMatch(layer -> layer.judgement() != null);
-      Page page = new Page(80, false);
+      TextPage page = new TextPage(80, false);
       OpinionText.write(opinion, new Phrases(Floors.advisor().knowledge().wording()), page);
       assertThat(page.text()).as(told).doesNotContain("null", "NaN", "<", ">");
       assertThat(page.text().lines()).as(told).allMatch(line -> line.length() <= 80);

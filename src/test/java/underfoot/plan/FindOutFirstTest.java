@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Survey;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
 import underfoot.reasoning.WhatIf.Otherwise;
@@ -20,10 +20,10 @@ import underfoot.scenario.Scenario;
 
 class FindOutFirstTest {
   private static List<FindOut> of(Scenario scenario) {
-    Counsel counsel = Floors.advisor().advise(scenario);
+    Assessment assessment = Floors.advisor().advise(scenario);
     WhatIf whatIf = new WhatIf(Floors.advisor());
     return AdviceMaker.make(
-            counsel, whatIf.of(counsel), whatIf.unsaid(counsel), Consequences.none())
+            assessment, whatIf.of(assessment), whatIf.unsaid(assessment), Consequences.none())
         .findOutFirst();
   }
 
@@ -40,9 +40,9 @@ class FindOutFirstTest {
     List<String> facts = of(floor).stream().map(FindOut::fact).toList();
     assertThat(facts.get(0)).isEqualTo("building.built");
     assertThat(facts.get(1)).isEqualTo("building.asbestos survey");
-    List<String> stages =
+    List<String> passes =
         Floors.advisor().knowledge().survey().stages().stream().map(Survey.Stage::id).toList();
-    assertThat(stages)
+    assertThat(passes)
         .containsSubsequence(
             "papers", "sample", "trace", "lift", "tap", "straightedge", "tape", "meters");
   }
@@ -154,7 +154,7 @@ class FindOutFirstTest {
         .containsExactly("if it is often", "if it is yes", "if it is 12 mm", "if it is 10 mm");
     FindOut shower = all.get(0);
     assertThat(shower.called()).isEqualTo(defined("room.shower").called());
-    assertThat(shower.stage()).isEqualTo("Ask");
+    assertThat(shower.pass()).isEqualTo("Ask");
     assertThat(shower.ask()).isEqualTo(defined("room.shower").ask());
     assertThat(shower.look()).isNotBlank();
     assertThat(shower.decisions()).containsExactly("if it is yes: another way");

@@ -35,7 +35,7 @@ class OpinionTest {
     assertThat(opinion.scenario()).isEqualTo("Wet room on an upper timber floor");
     assertThat(opinion.proposal()).isEqualTo("Sealed first, then levelled");
     assertThat(opinion.verdict()).isEqualTo(Verdict.OUTSIDE_GUIDANCE);
-    assertThat(opinion.route()).isEqualTo("rigid board overlay");
+    assertThat(opinion.way()).isEqualTo("rigid board overlay");
     assertThat(opinion.title()).isNotEmpty().isEqualTo(opinion.recommended());
     assertThat(opinion.isRecommended()).isTrue();
     assertThat(opinion.faults()).isEqualTo(3);

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.TestFactory;
 import underfoot.buildup.Judgement;
 import underfoot.plan.Proposals.Draft;
 import underfoot.plan.Proposals.Line;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.Floors;
 import underfoot.scenario.Scenario;
 
@@ -29,9 +29,9 @@ class OwnBuildUpsHoldTest {
   private static final int SPOILT_EACH = Integer.getInteger("spoilt", 4);
 
   /** A build-up of an example floor. */
-  private record Case(Path file, Scenario floor, Candidate candidate) {
+  private record Case(Path file, Scenario floor, BuildUp buildUp) {
     String name() {
-      return file.getFileName().toString().replace(".yaml", "") + ", " + candidate.route();
+      return file.getFileName().toString().replace(".yaml", "") + ", " + buildUp.way();
     }
   }
 
@@ -39,14 +39,14 @@ class OwnBuildUpsHoldTest {
     List<Case> cases = new ArrayList<>();
     for (Path file : Floors.examples()) {
       Scenario floor = Floors.reader().read(file.toString(), Files.readAllBytes(file));
-      Counsel counsel = Floors.advisor().advise(floor);
-      counsel.candidates().forEach(one -> cases.add(new Case(file, floor, one)));
+      Assessment assessment = Floors.advisor().advise(floor);
+      assessment.buildUps().forEach(one -> cases.add(new Case(file, floor, one)));
     }
     return cases;
   }
 
   private static Draft draft(Case one) {
-    return Proposals.of(Floors.advisor().knowledge(), one.candidate());
+    return Proposals.of(Floors.advisor().knowledge(), one.buildUp());
   }
 
   private static Opinion judge(Case one, Draft draft) throws Exception {
@@ -61,7 +61,7 @@ class OwnBuildUpsHoldTest {
   Stream<DynamicTest> a_build_up_that_stands_holds_as_a_proposal_with_nothing_left_open()
       throws Exception {
     return cases().stream()
-        .filter(one -> one.candidate().stands() && !stopped(one))
+        .filter(one -> one.buildUp().stands() && !stopped(one))
         .map(
             one ->
                 DynamicTest.dynamicTest(
@@ -70,7 +70,7 @@ class OwnBuildUpsHoldTest {
                       Draft draft = draft(one);
                       Opinion opinion = judge(one, draft);
                       assertThat(Proposals.faults(opinion)).as(draft.yaml()).isEmpty();
-                      assertThat(opinion.route()).isEqualTo(one.candidate().route());
+                      assertThat(opinion.way()).isEqualTo(one.buildUp().way());
                       assertThat(opinion.layers())
                           .allMatch(layer -> layer.judgement() == Judgement.AGREES);
                       assertThat(opinion.whole()).isEmpty();
@@ -80,7 +80,7 @@ class OwnBuildUpsHoldTest {
   @TestFactory
   Stream<DynamicTest> it_holds_with_only_the_kinds_of_its_layers_said_too() throws Exception {
     return cases().stream()
-        .filter(one -> one.candidate().stands() && !stopped(one))
+        .filter(one -> one.buildUp().stands() && !stopped(one))
         .map(
             one ->
                 DynamicTest.dynamicTest(
@@ -98,7 +98,7 @@ class OwnBuildUpsHoldTest {
   @TestFactory
   Stream<DynamicTest> a_build_up_that_is_ruled_out_does_not_hold_as_a_proposal() throws Exception {
     return cases().stream()
-        .filter(one -> !one.candidate().stands() || stopped(one))
+        .filter(one -> !one.buildUp().stands() || stopped(one))
         .map(
             one ->
                 DynamicTest.dynamicTest(
@@ -112,7 +112,7 @@ class OwnBuildUpsHoldTest {
   Stream<DynamicTest> whatever_is_spoilt_in_it_is_found() throws Exception {
     Random random = new Random(SEED);
     return cases().stream()
-        .filter(one -> one.candidate().stands() && !stopped(one))
+        .filter(one -> one.buildUp().stands() && !stopped(one))
         .map(
             one ->
                 DynamicTest.dynamicTest(
@@ -123,7 +123,7 @@ class OwnBuildUpsHoldTest {
                         String how = spoil(draft, random);
                         Opinion opinion = judge(one, draft);
                         // What is left may be another way of building, and sound as that.
-                        if (opinion.route().equals(one.candidate().route())) {
+                        if (opinion.way().equals(one.buildUp().way())) {
                           assertThat(Proposals.faults(opinion))
                               .as(how + " in\n" + draft.yaml())
                               .isNotEmpty();

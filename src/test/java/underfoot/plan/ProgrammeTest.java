@@ -9,16 +9,16 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Step;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.scenario.Scenario;
 
 /** What must hold of a programme, a price and the ways side by side. */
 class ProgrammeTest {
   private static Consequences of(Scenario scenario) {
-    Counsel counsel = Floors.advisor().advise(scenario);
+    Assessment assessment = Floors.advisor().advise(scenario);
     Planner planner = new Planner(Floors.advisor().knowledge().prices());
-    return planner.of(counsel, new Justifier(scenario, Floors.advisor().knowledge()));
+    return planner.of(assessment, new Justifier(scenario, Floors.advisor().knowledge()));
   }
 
   private static Scenario read(Path file) throws Exception {
@@ -111,13 +111,13 @@ class ProgrammeTest {
   void the_lines_of_a_cost_add_up_and_labour_is_counted_where_a_price_book_has_it()
       throws Exception {
     Scenario slab = Floors.read("slab");
-    Counsel counsel = Floors.advisor().advise(slab);
+    Assessment assessment = Floors.advisor().advise(slab);
     String book =
         "currency: GBP\n"
             + "tiles: {pack: 1 m2, price: 30.00 GBP}\n"
             + "labour: {pack: 1 h, price: 25.00 GBP}\n";
     Planner planner = new Planner(underfoot.knowledge.PriceBook.own("own.yaml", book.getBytes()));
-    Consequences found = planner.of(counsel, new Justifier(slab, counsel.knowledge()));
+    Consequences found = planner.of(assessment, new Justifier(slab, assessment.knowledge()));
     Cost cost = found.cost().orElseThrow();
     double labour = Math.ceil(found.schedule().workHours()) * 25;
     assertThat(cost.lines()).extracting(Cost.Line::item).contains("labour");
@@ -136,10 +136,10 @@ class ProgrammeTest {
   void every_way_is_worked_out_in_full_and_the_first_is_the_one_recommended() throws Exception {
     for (Path file : Floors.examples()) {
       Scenario scenario = read(file);
-      Counsel counsel = Floors.advisor().advise(scenario);
-      List<Way> ways = of(scenario).ways();
-      assertThat(ways).hasSameSizeAs(counsel.candidates());
-      for (Way way : ways) {
+      Assessment assessment = Floors.advisor().advise(scenario);
+      List<ComparedBuildUp> ways = of(scenario).ways();
+      assertThat(ways).hasSameSizeAs(assessment.buildUps());
+      for (ComparedBuildUp way : ways) {
         assertThat(way.layers()).as(way.id()).isNotEmpty();
         assertThat(way.massKgPerM2()).as(way.id()).isPositive();
         assertThat(way.workHours()).as(way.id()).isPositive();
@@ -151,9 +151,9 @@ class ProgrammeTest {
       Optional<String> first =
           ways.stream()
               .filter(way -> way.standing() == Advice.Standing.RECOMMENDED)
-              .map(Way::id)
+              .map(ComparedBuildUp::id)
               .findFirst();
-      assertThat(first).isEqualTo(counsel.chosen().map(one -> one.route()));
+      assertThat(first).isEqualTo(assessment.chosen().map(one -> one.way()));
     }
   }
 }

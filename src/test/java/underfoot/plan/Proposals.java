@@ -11,21 +11,21 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerCover;
 import underfoot.buildup.StackLayer;
-import underfoot.buildup.Target;
-import underfoot.buildup.Wait;
+import underfoot.buildup.StepTime;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.ProposedKinds;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Examined;
-import underfoot.reasoning.Examiner;
+import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.Floors;
-import underfoot.reasoning.Grades;
+import underfoot.reasoning.MaterialClasses;
+import underfoot.reasoning.ProposalAssessment;
+import underfoot.reasoning.ProposalAssessor;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
@@ -39,7 +39,7 @@ public final class Proposals {
 
   private static final FactBook BOOK;
   private static final ProposedKinds KINDS;
-  private static final Examiner EXAMINER;
+  private static final ProposalAssessor EXAMINER;
 
   static {
     try {
@@ -47,7 +47,7 @@ public final class Proposals {
       Knowledge knowledge = Floors.advisor().knowledge();
       BOOK = FactBook.ofProposals(files);
       KINDS = ProposedKinds.load(files, knowledge.layers(), knowledge.steps());
-      EXAMINER = new Examiner(Floors.advisor(), KINDS);
+      EXAMINER = new ProposalAssessor(Floors.advisor(), KINDS);
     } catch (ScenarioFaults | KnowledgeFault e) {
       throw new IllegalStateException(e);
     }
@@ -83,15 +83,15 @@ public final class Proposals {
   }
 
   /** What the rules make of a proposal. */
-  public static Examined examine(Scenario floor, Scenario proposal) {
+  public static ProposalAssessment examine(Scenario floor, Scenario proposal) {
     return EXAMINER.examine(floor, proposal);
   }
 
   /** What other rules make of a proposal. */
-  public static Examined examine(Advisor advisor, Scenario floor, Scenario proposal) {
+  public static ProposalAssessment examine(Advisor advisor, Scenario floor, Scenario proposal) {
     return advisor == Floors.advisor()
         ? examine(floor, proposal)
-        : new Examiner(advisor, KINDS).examine(floor, proposal);
+        : new ProposalAssessor(advisor, KINDS).examine(floor, proposal);
   }
 
   /** What is to be said of a proposal. */
@@ -157,21 +157,21 @@ public final class Proposals {
   }
 
   /** A build-up as a proposal, as somebody would write it who says everything. */
-  static Draft of(Knowledge knowledge, Candidate candidate) {
+  static Draft of(Knowledge knowledge, BuildUp buildUp) {
     List<Line> lines = new ArrayList<>();
-    List<StackLayer> layers = candidate.stack().layers();
+    List<StackLayer> layers = buildUp.stack().layers();
     for (int i = 0; i < layers.size(); i++) {
       StackLayer layer = layers.get(i);
       String above = i + 1 < layers.size() ? layers.get(i + 1).kind().id() : "";
-      lines.add(line(knowledge, candidate, layer, above));
+      lines.add(line(knowledge, buildUp, layer, above));
     }
     Map<String, String> whole = new LinkedHashMap<>();
     whole.put("perimeter gap", "8 mm");
     whole.put("pour temperature", "18 C");
     whole.put("laying temperature", "18 C");
-    Fact joint = candidate.facts().find("least joint");
+    Fact joint = buildUp.facts().find("least joint");
     double widest =
-        candidate.facts().all().stream()
+        buildUp.facts().all().stream()
             .filter(fact -> fact.name().equals("least joint"))
             .mapToDouble(Fact::number)
             .max()
@@ -179,15 +179,14 @@ public final class Proposals {
     if (joint != null) {
       whole.put("tile joint", number(Math.max(10, widest)) + " mm");
     }
-    List<String> grout = classes(knowledge, candidate, "tile");
+    List<String> grout = classes(knowledge, buildUp, "tile");
     if (!grout.isEmpty()) {
       whole.put("grout", grout.get(0));
     }
     return new Draft(lines, whole);
   }
 
-  private static Line line(
-      Knowledge knowledge, Candidate candidate, StackLayer layer, String above) {
+  private static Line line(Knowledge knowledge, BuildUp buildUp, StackLayer layer, String above) {
     String id = layer.kind().id();
     Map<String, String> keys = new LinkedHashMap<>();
     String kind =
@@ -199,7 +198,7 @@ public final class Proposals {
     if (layer.thickness().mean() > 0) {
       keys.put("thickness", number(Math.ceil(layer.thickness().mean() * 10 - 1e-6) / 10) + " mm");
     }
-    List<String> classes = id.equals("tile") ? List.of() : classes(knowledge, candidate, id);
+    List<String> classes = id.equals("tile") ? List.of() : classes(knowledge, buildUp, id);
     if (!classes.isEmpty()) {
       keys.put("class", "[" + String.join(", ", classes) + "]");
     }
@@ -208,45 +207,47 @@ public final class Proposals {
       keys.put("fixing", family.equals("board") ? "bonded and screwed" : "screwed only");
       keys.put("joints", "[staggered, clear of deck joints]");
       keys.put("screw centres", "300 mm");
-      Fact screw = candidate.facts().find("board screw");
+      Fact screw = buildUp.facts().find("board screw");
       if (id.equals("new-deck")) {
         keys.put("screw length", "60 mm");
       } else if (screw != null) {
         keys.put("screw length", screw.text());
       }
     }
-    coverage(candidate, id, above).ifPresent(share -> keys.put("coverage", number(share) + " %"));
-    Fact notch = candidate.facts().find("notch");
+    coverage(buildUp, id, above).ifPresent(share -> keys.put("coverage", number(share) + " %"));
+    Fact notch = buildUp.facts().find("notch");
     if (id.equals("tile-bed") && notch != null) {
       keys.put("notch", notch.text());
     }
     String step = KINDS.get(kind).waits().get(id);
-    candidate.of(Wait.class).stream()
+    buildUp.of(StepTime.class).stream()
         .filter(wait -> wait.step().equals(step))
-        .mapToDouble(wait -> wait.hours(candidate.facts()))
+        .mapToDouble(wait -> wait.hours(buildUp.facts()))
         .max()
         .ifPresent(hours -> keys.put("wait after", number(Math.ceil(hours)) + " h"));
     return new Line(id, keys);
   }
 
-  private static java.util.OptionalDouble coverage(Candidate candidate, String id, String above) {
+  private static java.util.OptionalDouble coverage(BuildUp buildUp, String id, String above) {
     if (id.equals("tile-bed")) {
-      return candidate.of(Target.class).stream().mapToDouble(one -> one.figure().number()).max();
+      return buildUp.of(CoverageTarget.class).stream()
+          .mapToDouble(one -> one.figure().number())
+          .max();
     }
-    return candidate.of(LayerCover.class).stream()
+    return buildUp.of(LayerCover.class).stream()
         .filter(one -> one.layer().equals(id) || (id.endsWith("-bed") && one.layer().equals(above)))
         .mapToDouble(one -> one.figure().number())
         .max();
   }
 
-  private static List<String> classes(Knowledge knowledge, Candidate candidate, String layer) {
+  private static List<String> classes(Knowledge knowledge, BuildUp buildUp, String layer) {
     List<String> grades = new ArrayList<>();
-    for (LayerClass one : candidate.of(LayerClass.class)) {
+    for (LayerClass one : buildUp.of(LayerClass.class)) {
       if (one.layer().equals(layer)) {
         grades.add(one.grade());
       }
     }
-    return Grades.strictest(knowledge, grades);
+    return MaterialClasses.strictest(knowledge, grades);
   }
 
   private static String number(double number) {

@@ -9,18 +9,18 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import underfoot.buildup.Conclusion;
-import underfoot.buildup.Halt;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.LayerThickness;
-import underfoot.buildup.Offer;
+import underfoot.buildup.OfferedWay;
 import underfoot.buildup.RuledOut;
+import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
-import underfoot.reasoning.Candidate;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
+import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.FloorComparison;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhyNot;
@@ -29,11 +29,12 @@ import underfoot.scenario.FactDefinition;
 
 /** Refusals and comparisons in words, made of what was found out on one floor. */
 class RefusalTest {
-  private static final Counsel LANDING = counsel("landing-where-a-fire-door-decides-the-height");
-  private static final Counsel PANTRY = counsel("pantry-with-rotten-joist-ends");
+  private static final Assessment LANDING =
+      assessment("landing-where-a-fire-door-decides-the-height");
+  private static final Assessment PANTRY = assessment("pantry-with-rotten-joist-ends");
   private static final Knowledge KNOWLEDGE = LANDING.knowledge();
 
-  private static Counsel counsel(String name) {
+  private static Assessment assessment(String name) {
     try {
       Path file = Path.of("scenarios", name + ".yaml");
       return Floors.advisor()
@@ -53,9 +54,12 @@ class RefusalTest {
   }
 
   private static WhyNot found(
-      Counsel counsel, Standing standing, Candidate nearest, List<? extends Conclusion> refusals) {
+      Assessment assessment,
+      Standing standing,
+      BuildUp nearest,
+      List<? extends Conclusion> refusals) {
     return new WhyNot(
-        counsel,
+        assessment,
         standing,
         Optional.ofNullable(nearest),
         List.copyOf(refusals),
@@ -63,8 +67,8 @@ class RefusalTest {
         List.of());
   }
 
-  private static Candidate ruledOut() {
-    return LANDING.candidates().stream().filter(one -> !one.stands()).findFirst().orElseThrow();
+  private static BuildUp ruledOut() {
+    return LANDING.buildUps().stream().filter(one -> !one.stands()).findFirst().orElseThrow();
   }
 
   private static List<String> rules(Advice.Say say) {
@@ -73,14 +77,14 @@ class RefusalTest {
 
   @Test
   void what_is_ruled_out_is_told_with_each_reason_once_and_its_rule() {
-    Candidate nearest = ruledOut();
+    BuildUp nearest = ruledOut();
     List<RuledOut> outs = nearest.of(RuledOut.class);
     Refusal refusal = refusal(found(LANDING, Standing.RULED_OUT, nearest, outs));
     assertThat(refusal.scenario()).isEqualTo(LANDING.scenario().name());
     assertThat(refusal.asked()).isEqualTo("a board");
     assertThat(refusal.askedFor()).containsExactly("BOARD-01");
     assertThat(refusal.standing()).isEqualTo("ruled out");
-    assertThat(refusal.way().orElseThrow().id()).isEqualTo(nearest.route());
+    assertThat(refusal.way().orElseThrow().id()).isEqualTo(nearest.way());
     assertThat(refusal.text())
         .isEqualTo(
             "It must not be built here: "
@@ -96,12 +100,12 @@ class RefusalTest {
 
   @Test
   void what_is_recommended_is_told_with_the_reasons_of_the_rules_that_offer_it() {
-    Candidate chosen = LANDING.chosen().orElseThrow();
+    BuildUp chosen = LANDING.chosen().orElseThrow();
     Refusal refusal = refusal(found(LANDING, Standing.RECOMMENDED, chosen, List.of()));
     assertThat(refusal.standing()).isEqualTo("recommended");
     assertThat(refusal.text())
         .isEqualTo("It is what is recommended here: " + refusal.way().orElseThrow().title() + ".");
-    List<Offer> offers = chosen.offers();
+    List<OfferedWay> offers = chosen.offers();
     assertThat(refusal.reasons()).hasSameSizeAs(offers);
     for (int i = 0; i < offers.size(); i++) {
       assertThat(refusal.reasons().get(i).text())
@@ -113,10 +117,10 @@ class RefusalTest {
 
   @Test
   void a_second_choice_is_told_with_what_ranks_it_behind_and_what_speaks_for_and_against_it() {
-    Candidate other = ruledOut();
+    BuildUp other = ruledOut();
     Conclusion behind = LANDING.chosen().orElseThrow().offers().get(0);
     Refusal refusal = refusal(found(LANDING, Standing.SECOND_CHOICE, other, List.of(behind)));
-    Way way = refusal.way().orElseThrow();
+    ComparedBuildUp way = refusal.way().orElseThrow();
     assertThat(refusal.standing()).isEqualTo("second choice");
     assertThat(refusal.text())
         .startsWith("It may be built here: " + way.title() + ". Another way ranks before it, ");
@@ -137,7 +141,7 @@ class RefusalTest {
     assertThat(none.text()).startsWith("No rule asks for it on this floor");
     assertThat(none.way()).isEmpty();
     assertThat(none.reasons()).isEmpty();
-    List<Halt> stops = PANTRY.of(Halt.class);
+    List<StopFinding> stops = PANTRY.of(StopFinding.class);
     Refusal stopped = refusal(found(PANTRY, Standing.FLOOR_STOPPED, null, stops));
     assertThat(stopped.standing()).isEqualTo("floor stopped");
     assertThat(stopped.text()).startsWith("Nothing is worked out for this floor");
@@ -290,7 +294,7 @@ class RefusalTest {
     assertThat(compared.first().scenario()).isEqualTo(LANDING.scenario().name());
     assertThat(compared.first().verdict()).isEqualTo(LANDING.verdict());
     assertThat(compared.first().way().orElseThrow().id())
-        .isEqualTo(LANDING.candidates().get(0).route());
+        .isEqualTo(LANDING.buildUps().get(0).way());
     assertThat(compared.second().scenario()).isEqualTo(PANTRY.scenario().name());
     assertThat(compared.second().verdict()).isEqualTo(Verdict.STOP);
     Phrases phrases = new Phrases(KNOWLEDGE.wording());

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import underfoot.knowledge.Knowledge;
 import underfoot.reasoning.Advisor;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.WhatIf;
@@ -28,7 +28,7 @@ class ReviewedAdviceTest {
   private static final Map<String, Reasoned> REASONED = new ConcurrentHashMap<>();
 
   private record Reasoned(
-      Counsel counsel,
+      Assessment assessment,
       List<WhatIf.Assumed> assumed,
       List<WhatIf.Unsaid> unsaid,
       List<LeastChange.Proposal> changes) {}
@@ -42,10 +42,13 @@ class ReviewedAdviceTest {
       Advisor advisor =
           new Advisor(Floors.advisor().rules(), knowledge, new Planner(knowledge.prices()))
               .remembering();
-      Counsel counsel = advisor.begin(scenario);
+      Assessment assessment = advisor.begin(scenario);
       WhatIf whatIf = new WhatIf(advisor);
       return new Reasoned(
-          counsel, whatIf.of(counsel), whatIf.unsaid(counsel), LeastChange.of(advisor, counsel));
+          assessment,
+          whatIf.of(assessment),
+          whatIf.unsaid(assessment),
+          LeastChange.of(advisor, assessment));
     } catch (Exception e) {
       throw new IllegalStateException(name, e);
     }
@@ -83,15 +86,15 @@ class ReviewedAdviceTest {
   }
 
   private static String advice(Reasoned reasoned) {
-    Counsel counsel = reasoned.counsel();
-    Planner planner = new Planner(counsel.knowledge().prices());
+    Assessment assessment = reasoned.assessment();
+    Planner planner = new Planner(assessment.knowledge().prices());
     Consequences consequences =
         planner
-            .of(counsel, new Justifier(counsel.scenario(), counsel.knowledge()))
+            .of(assessment, new Justifier(assessment.scenario(), assessment.knowledge()))
             .with(ChangeNotes.of(reasoned.changes(), planner));
     StringWriter json = new StringWriter();
     JsonReport.write(
-        AdviceMaker.make(counsel, reasoned.assumed(), reasoned.unsaid(), consequences),
+        AdviceMaker.make(assessment, reasoned.assumed(), reasoned.unsaid(), consequences),
         "a version",
         "a digest",
         json);

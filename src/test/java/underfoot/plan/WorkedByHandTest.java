@@ -15,8 +15,8 @@ import underfoot.buildup.Laid;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Stack;
 import underfoot.buildup.StackLayer;
-import underfoot.buildup.Wait;
-import underfoot.knowledge.Because;
+import underfoot.buildup.StepTime;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
@@ -24,16 +24,16 @@ import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.RuleNote;
 import underfoot.measure.Measured;
-import underfoot.reasoning.Candidate;
+import underfoot.reasoning.BuildUp;
 import underfoot.scenario.Scenario;
 
 /** Programmes, amounts, costs and rooms of made-up build-ups, worked out by hand. */
 class WorkedByHandTest {
   private static final Knowledge KNOWLEDGE = Measured.knowledge();
-  private static final Because RULE = because("RULE-01");
+  private static final Derivation RULE = because("RULE-01");
 
-  private static Because because(String id) {
-    return new Because(new RuleNote(id, "a rule", "a reason", "common-practice"), List.of());
+  private static Derivation because(String id) {
+    return new Derivation(new RuleNote(id, "a rule", "a reason", "common-practice"), List.of());
   }
 
   private static Facts facts(Object... namesAndNumbers) {
@@ -47,13 +47,13 @@ class WorkedByHandTest {
     return facts;
   }
 
-  private static Wait wait(String step, double hours, Wait.Pace pace) {
-    return new Wait(RULE, step, hours, pace);
+  private static StepTime wait(String step, double hours, StepTime.Pace pace) {
+    return new StepTime(RULE, step, hours, pace);
   }
 
   // --- programme
 
-  private static Timetable timetable(Facts facts, Wait... waits) {
+  private static Timetable timetable(Facts facts, StepTime... waits) {
     return Timetable.of(KNOWLEDGE, facts, List.of(waits));
   }
 
@@ -69,14 +69,14 @@ class WorkedByHandTest {
     Timetable found =
         timetable(
             facts("area", 10.0),
-            wait("step-grout", 2, Wait.Pace.FIXED),
-            wait("wait-tile-bed", 24, Wait.Pace.FIXED),
-            wait("step-lay-tiles", 0.5, Wait.Pace.BY_AREA),
-            wait("step-lay-tiles", 3, Wait.Pace.FIXED),
-            wait("step-lay-tiles", 1, Wait.Pace.FIXED),
-            wait("wait-full-use", 168, Wait.Pace.FIXED),
-            wait("wait-light-use", 12, Wait.Pace.FIXED),
-            wait("step-seal-joints", 1, Wait.Pace.FIXED));
+            wait("step-grout", 2, StepTime.Pace.FIXED),
+            wait("wait-tile-bed", 24, StepTime.Pace.FIXED),
+            wait("step-lay-tiles", 0.5, StepTime.Pace.BY_AREA),
+            wait("step-lay-tiles", 3, StepTime.Pace.FIXED),
+            wait("step-lay-tiles", 1, StepTime.Pace.FIXED),
+            wait("wait-full-use", 168, StepTime.Pace.FIXED),
+            wait("wait-light-use", 12, StepTime.Pace.FIXED),
+            wait("step-seal-joints", 1, StepTime.Pace.FIXED));
     // Day and night where no hours are said: tiles 3 + 0.5 × 10 = 8 h, bed to 32, grout to 34.
     assertThat(step(found, "step-lay-tiles").span()).isEqualTo(new WorkingHours.Span(0, 8));
     assertThat(step(found, "step-lay-tiles").hours()).isEqualTo(8);
@@ -102,11 +102,11 @@ class WorkedByHandTest {
     Timetable found =
         timetable(
             facts("area", 10.0),
-            wait("step-lay-tiles", 4, Wait.Pace.FIXED),
-            wait("wait-tile-bed", 24, Wait.Pace.FIXED),
-            wait("step-grout", 2, Wait.Pace.FIXED),
-            wait("wait-light-use", 12, Wait.Pace.FIXED),
-            wait("wait-grout", 1, Wait.Pace.FIXED));
+            wait("step-lay-tiles", 4, StepTime.Pace.FIXED),
+            wait("wait-tile-bed", 24, StepTime.Pace.FIXED),
+            wait("step-grout", 2, StepTime.Pace.FIXED),
+            wait("wait-light-use", 12, StepTime.Pace.FIXED),
+            wait("wait-grout", 1, StepTime.Pace.FIXED));
     assertThat(found.inUseAfter()).isEqualTo(42);
     assertThat(found.steps())
         .filteredOn(Timetable.Timed::critical)
@@ -124,9 +124,9 @@ class WorkedByHandTest {
     Timetable found =
         timetable(
             cold,
-            wait("step-lay-tiles", 0.25, Wait.Pace.BY_AREA),
-            wait("wait-tile-bed", 24, Wait.Pace.CURES),
-            wait("wait-tile-bed", 30, Wait.Pace.FIXED));
+            wait("step-lay-tiles", 0.25, StepTime.Pace.BY_AREA),
+            wait("wait-tile-bed", 24, StepTime.Pace.CURES),
+            wait("wait-tile-bed", 30, StepTime.Pace.FIXED));
     assertThat(step(found, "wait-tile-bed").hours()).isEqualTo(48);
     assertThat(step(found, "wait-tile-bed").used()).containsExactly(cold.find("cure factor"));
     assertThat(step(found, "step-lay-tiles").hours()).isEqualTo(2.5);
@@ -134,8 +134,8 @@ class WorkedByHandTest {
     Timetable unknown =
         timetable(
             facts(),
-            wait("step-lay-tiles", 0.25, Wait.Pace.BY_AREA),
-            wait("wait-tile-bed", 24, Wait.Pace.CURES));
+            wait("step-lay-tiles", 0.25, StepTime.Pace.BY_AREA),
+            wait("wait-tile-bed", 24, StepTime.Pace.CURES));
     // 12 m2 are taken where the area is not known.
     assertThat(step(unknown, "step-lay-tiles").hours()).isEqualTo(3);
     assertThat(step(unknown, "step-lay-tiles").used())
@@ -157,9 +157,9 @@ class WorkedByHandTest {
     Timetable found =
         timetable(
             hours,
-            wait("step-lay-board", 6, Wait.Pace.FIXED),
-            wait("step-pour-leveller", 4, Wait.Pace.FIXED),
-            wait("wait-leveller", 24, Wait.Pace.FIXED));
+            wait("step-lay-board", 6, StepTime.Pace.FIXED),
+            wait("step-pour-leveller", 4, StepTime.Pace.FIXED),
+            wait("wait-leveller", 24, StepTime.Pace.FIXED));
     // Friday 5 March: boards from 8 to 14; the pour does not fit and waits for Monday.
     assertThat(step(found, "step-lay-board").span()).isEqualTo(new WorkingHours.Span(0, 6));
     assertThat(step(found, "step-pour-leveller").span()).isEqualTo(new WorkingHours.Span(72, 76));
@@ -278,8 +278,8 @@ class WorkedByHandTest {
     assertThat(amount(facts("perimeter", 9000), "edge strip", layer("tile", 8)).whole()).isTrue();
   }
 
-  private static Candidate candidate(Facts facts, List<Wait> waits, StackLayer... layers) {
-    return new Candidate("a way", List.of(), new Stack(List.of(layers)), facts, List.copyOf(waits));
+  private static BuildUp buildUp(Facts facts, List<StepTime> waits, StackLayer... layers) {
+    return new BuildUp("a way", List.of(), new Stack(List.of(layers)), facts, List.copyOf(waits));
   }
 
   private static Planner planner(String... lines) throws Exception {
@@ -296,18 +296,18 @@ class WorkedByHandTest {
     room.add(Fact.stated("budget", "budget", "", "500 GBP", 500));
     Facts held = facts("area", 12.0, "tile waste", 10, "ready within", 20);
     held.add(Fact.stated("budget", "budget", "", "500 GBP", 500));
-    Candidate candidate =
-        candidate(
+    BuildUp buildUp =
+        buildUp(
             held,
             List.of(
-                wait("step-lay-tiles", 8.5, Wait.Pace.FIXED),
-                wait("wait-tile-bed", 24, Wait.Pace.FIXED)),
+                wait("step-lay-tiles", 8.5, StepTime.Pace.FIXED),
+                wait("wait-tile-bed", 24, StepTime.Pace.FIXED)),
             layer("tile", 8));
     // 13.2 m2 of tiles are 14 packs of 1 m2 at 30: 420; nine begun hours at 25: 225.
     Planner planner =
         planner("tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     double share = figure("contingency") / 100;
-    Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, candidate));
+    Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, buildUp));
     assertThat(found.number("cost")).isCloseTo(645 * (1 + share), within(1e-6));
     assertThat(found.find("cost").text())
         .isEqualTo(String.format(java.util.Locale.ROOT, "%.2f GBP", 645 * (1 + share)));
@@ -327,8 +327,8 @@ class WorkedByHandTest {
             .cost(
                 floor,
                 KNOWLEDGE,
-                candidate,
-                Timetable.of(KNOWLEDGE, held, candidate.of(Wait.class)))
+                buildUp,
+                Timetable.of(KNOWLEDGE, held, buildUp.of(StepTime.class)))
             .orElseThrow();
     assertThat(cost.lines()).extracting(Cost.Line::cost).startsWith(420.0, 225.0);
     assertThat(cost.lines()).extracting(Cost.Line::item).startsWith("tiles", "labour");
@@ -342,12 +342,11 @@ class WorkedByHandTest {
         planner("tiles: {pack: 2 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     Facts held = facts("area", 12.0, "ready within", 900);
     held.add(Fact.stated("budget", "budget", "", "5000 GBP", 5000));
-    List<Wait> waits = List.of(wait("step-lay-tiles", 8, Wait.Pace.FIXED));
+    List<StepTime> waits = List.of(wait("step-lay-tiles", 8, StepTime.Pace.FIXED));
     Facts found =
         new Facts()
             .addAll(
-                planner.of(
-                    Measured.scenario(), KNOWLEDGE, candidate(held, waits, layer("tile", 8))));
+                planner.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
     // 12 m2 are six packs of two: 180, and 8 hours: 200.
     assertThat(found.number("cost"))
         .isCloseTo(380 * (1 + figure("contingency") / 100), within(1e-6));
@@ -359,7 +358,7 @@ class WorkedByHandTest {
         new Facts()
             .addAll(
                 planner.of(
-                    Measured.scenario(), KNOWLEDGE, candidate(euros, List.of(), layer("tile", 8))));
+                    Measured.scenario(), KNOWLEDGE, buildUp(euros, List.of(), layer("tile", 8))));
     assertThat(other.find("over budget")).isNull();
     assertThat(other.find("hours until use")).isNull();
     assertThat(other.find("cost")).isNotNull();
@@ -368,15 +367,14 @@ class WorkedByHandTest {
     Facts unpriced =
         new Facts()
             .addAll(
-                pieces.of(
-                    Measured.scenario(), KNOWLEDGE, candidate(held, waits, layer("tile", 8))));
+                pieces.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
     assertThat(unpriced.find("cost")).isNull();
     assertThat(unpriced.find("late by")).isNotNull();
     Facts noArea =
         new Facts()
             .addAll(
                 planner.of(
-                    Measured.scenario(), KNOWLEDGE, candidate(facts(), waits, layer("tile", 8))));
+                    Measured.scenario(), KNOWLEDGE, buildUp(facts(), waits, layer("tile", 8))));
     assertThat(noArea.find("cost")).isNull();
     assertThat(noArea.find("late by")).isNull();
   }
@@ -420,7 +418,7 @@ class WorkedByHandTest {
     Scenario room =
         Measured.scenario(
             "room: {use: hall, outline: [[0 m, 0 m], [3 m, 0 m], [3 m, 2 m], [0 m, 2 m]]}");
-    return new SetOuts().of(room, KNOWLEDGE, candidate(facts, List.of(), layer("tile", 8)));
+    return new SetOuts().of(room, KNOWLEDGE, buildUp(facts, List.of(), layer("tile", 8)));
   }
 
   @Test
@@ -483,7 +481,7 @@ class WorkedByHandTest {
     assertThat(setOut(facts(wide.toArray())).tiles().orElseThrow().joint()).isEqualTo(3);
     SetOuts.Laid noOutline =
         new SetOuts()
-            .of(Measured.scenario(), KNOWLEDGE, candidate(facts(all), List.of(), layer("tile", 8)));
+            .of(Measured.scenario(), KNOWLEDGE, buildUp(facts(all), List.of(), layer("tile", 8)));
     assertThat(noOutline.whyNoTiles()).isEqualTo("set-out-no-outline");
   }
 }

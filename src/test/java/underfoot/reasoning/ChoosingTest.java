@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Fact;
-import underfoot.scenario.Given;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /** What must hold of the choice between build-ups, on floors made up by chance. */
 class ChoosingTest {
@@ -27,7 +27,7 @@ class ChoosingTest {
   private final Advisor advisor = Floors.advisor();
 
   /** A floor and what is decided of it. */
-  private record Case(String yaml, Scenario scenario, Counsel counsel) {}
+  private record Case(String yaml, Scenario scenario, Assessment assessment) {}
 
   private List<Case> cases(long seed, Map<String, String> fixed) {
     RandomFloors floors = new RandomFloors(advisor.knowledge().facts(), seed);
@@ -45,7 +45,7 @@ class ChoosingTest {
     return cases;
   }
 
-  private Optional<Counsel> with(Scenario scenario, String key, String about, String value) {
+  private Optional<Assessment> with(Scenario scenario, String key, String about, String value) {
     try {
       return Optional.of(advisor.advise(scenario.with(key, about, value)));
     } catch (ScenarioFaults contradicts) {
@@ -53,20 +53,20 @@ class ChoosingTest {
     }
   }
 
-  private static int badness(Counsel counsel) {
-    boolean beyond = !counsel.of(ClientLimit.class).isEmpty();
-    return counsel.verdict() == Verdict.SOUND_ONCE_PUT_RIGHT && !beyond
+  private static int badness(Assessment assessment) {
+    boolean beyond = !assessment.of(ClientLimit.class).isEmpty();
+    return assessment.verdict() == Verdict.SOUND_ONCE_PUT_RIGHT && !beyond
         ? 0
-        : counsel.verdict().compareTo(Verdict.SOUND_ONCE_PUT_RIGHT) * 2 + (beyond ? 1 : 0);
+        : assessment.verdict().compareTo(Verdict.SOUND_ONCE_PUT_RIGHT) * 2 + (beyond ? 1 : 0);
   }
 
   @Test
   void more_budget_never_gives_a_worse_or_newly_refused_result() {
     int compared = 0;
     for (Case one : cases(11, Map.of("room.area", "9 m2", "room.longest side", "4 m"))) {
-      Counsel before = null;
+      Assessment before = null;
       for (String budget : List.of("50 GBP", "400 GBP", "800 GBP", "1500 GBP", "90000 GBP")) {
-        Optional<Counsel> now = with(one.scenario(), "budget.limit", "", budget);
+        Optional<Assessment> now = with(one.scenario(), "budget.limit", "", budget);
         if (now.isEmpty()) {
           continue;
         }
@@ -90,9 +90,9 @@ class ChoosingTest {
       for (String door : one.scenario().entries("room.doors[]")) {
         double looser = Double.NaN;
         for (String gap : List.of("60 mm", "30 mm", "20 mm", "12 mm", "5 mm")) {
-          Optional<Counsel> now = with(one.scenario(), "room.doors[].gap under leaf", door, gap);
+          Optional<Assessment> now = with(one.scenario(), "room.doors[].gap under leaf", door, gap);
           double rise =
-              now.flatMap(Counsel::chosen)
+              now.flatMap(Assessment::chosen)
                   .map(chosen -> chosen.facts().number("rise"))
                   .orElse(Double.NaN);
           if (!Double.isNaN(rise) && !Double.isNaN(looser)) {
@@ -118,12 +118,12 @@ class ChoosingTest {
       Scenario shuffled =
           Floors.reader()
               .read("told.yaml", String.join("\n", blocks).getBytes(StandardCharsets.UTF_8));
-      Counsel one = advisor.advise(Floors.reader().read("told.yaml", Files.readAllBytes(file)));
-      Counsel other = advisor.advise(shuffled);
+      Assessment one = advisor.advise(Floors.reader().read("told.yaml", Files.readAllBytes(file)));
+      Assessment other = advisor.advise(shuffled);
       assertThat(other.verdict()).as(file.toString()).isEqualTo(one.verdict());
-      assertThat(other.candidates().stream().map(Candidate::route))
+      assertThat(other.buildUps().stream().map(BuildUp::way))
           .as(file.toString())
-          .containsExactlyElementsOf(one.candidates().stream().map(Candidate::route).toList());
+          .containsExactlyElementsOf(one.buildUps().stream().map(BuildUp::way).toList());
       assertThat(Floors.rulesOf(other)).as(file.toString()).isEqualTo(Floors.rulesOf(one));
     }
   }
@@ -134,10 +134,11 @@ class ChoosingTest {
     List<Case> cases = cases(14, Map.of("budget.limit", "300 GBP", "room.area", "6 m2"));
     cases.addAll(cases(15, Map.of("site.ready within", "5 days")));
     for (Case one : cases) {
-      boolean stands = one.counsel().chosen().isPresent();
-      for (LeastChange.Proposal proposal : LeastChange.of(advisor, one.counsel())) {
+      boolean stands = one.assessment().chosen().isPresent();
+      for (LeastChange.Proposal proposal : LeastChange.of(advisor, one.assessment())) {
         found++;
-        Counsel then = advisor.advise(changed(one.scenario(), proposal, proposal.altered().size()));
+        Assessment then =
+            advisor.advise(changed(one.scenario(), proposal, proposal.altered().size()));
         assertThat(then.chosen()).as("%s of\n%s", proposal.altered(), one.yaml()).isPresent();
         assertThat(!stands || LeastChange.keepsLimits(then))
             .as("%s of\n%s", proposal.altered(), one.yaml())
@@ -150,7 +151,7 @@ class ChoosingTest {
 
   private void half(Case one, LeastChange.Proposal proposal, boolean stands) throws ScenarioFaults {
     LeastChange.Altered last = proposal.altered().get(proposal.altered().size() - 1);
-    Given before = one.scenario().find(last.change().fact().key(), last.about()).orElseThrow();
+    StatedFact before = one.scenario().find(last.change().fact().key(), last.about()).orElseThrow();
     if (last.change().step() == 0 || !before.known()) {
       return;
     }
@@ -158,7 +159,7 @@ class ChoosingTest {
     double to = most.find(last.change().fact().key(), last.about()).orElseThrow().number();
     double half = (before.number() + to) / 2;
     String unit = last.change().fact().dimension().base();
-    Counsel then =
+    Assessment then =
         advisor.advise(
             changed(one.scenario(), proposal, proposal.altered().size() - 1)
                 .with(last.change().fact().key(), last.about(), half + " " + unit));
@@ -182,15 +183,15 @@ class ChoosingTest {
     for (Path file : Floors.examples()) {
       Scenario scenario = Floors.reader().read(file.toString(), Files.readAllBytes(file));
       for (String layer : List.of("foam-board", "tanking", "decoupling-membrane")) {
-        WhyNot found = WhyNot.of(advisor, scenario, candidate -> lays(candidate, layer));
-        boolean nothing = found.counsel().candidates().stream().noneMatch(Candidate::stands);
+        WhyNot found = WhyNot.of(advisor, scenario, buildUp -> lays(buildUp, layer));
+        boolean nothing = found.assessment().buildUps().stream().noneMatch(BuildUp::stands);
         for (WhyNot.Opening opening : found.changes()) {
           opened++;
           Scenario changed = scenario;
           for (WhyNot.Asked asked : opening.asked()) {
             changed = changed.with(asked.fact().key(), asked.about(), asked.is());
           }
-          assertThat(advisor.advise(changed).candidates())
+          assertThat(advisor.advise(changed).buildUps())
               .as("%s in %s", opening.asked(), file)
               .anyMatch(one -> lays(one, layer) && (nothing || one.stands()));
         }
@@ -203,7 +204,7 @@ class ChoosingTest {
     assertThat(opened).isGreaterThan(20);
   }
 
-  private static boolean lays(Candidate candidate, String layer) {
-    return candidate.stack().layers().stream().anyMatch(one -> one.kind().id().equals(layer));
+  private static boolean lays(BuildUp buildUp, String layer) {
+    return buildUp.stack().layers().stream().anyMatch(one -> one.kind().id().equals(layer));
   }
 }

@@ -137,10 +137,10 @@ class EveryFloorIsAnsweredTest {
       return false;
     }
     try {
-      Counsel counsel = Floors.advisor().advise(scenario);
-      Invariants.check(counsel);
+      Assessment assessment = Floors.advisor().advise(scenario);
+      Invariants.check(assessment);
       if (++walked % NEIGHBOURS == 0) {
-        Neighbours.check(counsel);
+        Neighbours.check(assessment);
       }
     } catch (AssertionError | RuntimeException | ScenarioFaults e) {
       wrong.add(e + "\n" + yaml);

@@ -5,31 +5,31 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.LayerCover;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.StackLayer;
-import underfoot.buildup.Target;
 import underfoot.working.ScrewLength;
 
 /** What every tiler knows. Common practice, no source. */
 class FactsOfTheTradeTest {
   @Test
   void a_foam_core_board_suits_tongue_and_groove_boards() throws Exception {
-    Candidate foam =
-        route(floor("subfloor.deck", "tongue-and-groove boards"), "foam-core board overlay");
+    BuildUp foam =
+        way(floor("subfloor.deck", "tongue-and-groove boards"), "foam-core board overlay");
     assertThat(foam.stands()).isTrue();
   }
 
   @Test
   void square_edged_boards_rule_a_foam_core_board_out_and_take_a_rigid_one() throws Exception {
-    Counsel counsel = floor("subfloor.deck", "square-edged boards");
-    assertThat(route(counsel, "foam-core board overlay").of(RuledOut.class)).isNotEmpty();
-    assertThat(route(counsel, "rigid board overlay").stands()).isTrue();
+    Assessment assessment = floor("subfloor.deck", "square-edged boards");
+    assertThat(way(assessment, "foam-core board overlay").of(RuledOut.class)).isNotEmpty();
+    assertThat(way(assessment, "rigid board overlay").stands()).isTrue();
   }
 
   @Test
   void an_overlay_board_lies_in_a_full_bed() throws Exception {
-    Candidate rigid = route(floor("subfloor.deck", "square-edged boards"), "rigid board overlay");
+    BuildUp rigid = way(floor("subfloor.deck", "square-edged boards"), "rigid board overlay");
     assertThat(rigid.of(LayerCover.class))
         .anySatisfy(cover -> assertThat(cover.figure().number()).isEqualTo(100));
   }
@@ -44,7 +44,7 @@ class FactsOfTheTradeTest {
   @Test
   void the_overlay_screw_the_advice_chooses_never_comes_out_below_the_deck() throws Exception {
     for (String thickness : new String[] {"16 mm", "18 mm", "21 mm", "25 mm", "32 mm"}) {
-      Candidate rigid = route(floor("subfloor.thickness", thickness), "rigid board overlay");
+      BuildUp rigid = way(floor("subfloor.thickness", thickness), "rigid board overlay");
       double screw = rigid.facts().number("board screw");
       double depth =
           rigid.facts().number("overlay thickness") + rigid.facts().number("deck thickness");
@@ -54,8 +54,7 @@ class FactsOfTheTradeTest {
 
   @Test
   void a_leveller_on_timber_has_fibres_and_at_least_3_mm_over_the_highest_point() throws Exception {
-    Candidate rigid =
-        route(floor("levels.gap under 2 m straightedge", "8 mm"), "rigid board overlay");
+    BuildUp rigid = way(floor("levels.gap under 2 m straightedge", "8 mm"), "rigid board overlay");
     StackLayer leveller =
         rigid.stack().layers().stream()
             .filter(layer -> layer.kind().family().equals("leveller"))
@@ -68,19 +67,22 @@ class FactsOfTheTradeTest {
 
   @Test
   void a_timber_floor_aims_for_full_contact_under_every_tile() throws Exception {
-    Candidate rigid = route(floor("subfloor.deck", "square-edged boards"), "rigid board overlay");
+    BuildUp rigid = way(floor("subfloor.deck", "square-edged boards"), "rigid board overlay");
     double most =
-        rigid.of(Target.class).stream().mapToDouble(one -> one.figure().number()).max().orElse(0);
+        rigid.of(CoverageTarget.class).stream()
+            .mapToDouble(one -> one.figure().number())
+            .max()
+            .orElse(0);
     assertThat(most).isEqualTo(100);
   }
 
-  private static Counsel floor(String key, String value) throws Exception {
+  private static Assessment floor(String key, String value) throws Exception {
     return Floors.advisor().advise(Floors.read("boards").with(key, "", value));
   }
 
-  private static Candidate route(Counsel counsel, String route) {
-    return counsel.candidates().stream()
-        .filter(one -> one.route().equals(route))
+  private static BuildUp way(Assessment assessment, String way) {
+    return assessment.buildUps().stream()
+        .filter(one -> one.way().equals(way))
         .findFirst()
         .orElseThrow();
   }

@@ -76,7 +76,7 @@ public final class Floors {
   }
 
   /** The ids of all rules that concluded anything about a floor, for any build-up. */
-  public static Set<String> rulesOf(Counsel counsel) {
-    return Fired.of(counsel);
+  public static Set<String> rulesOf(Assessment assessment) {
+    return FiredRules.of(assessment);
   }
 }

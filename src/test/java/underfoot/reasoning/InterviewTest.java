@@ -17,12 +17,12 @@ import underfoot.knowledge.InterviewBook;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /** Only what could change the advice is asked, and all of that. */
 class InterviewTest {
@@ -99,7 +99,7 @@ class InterviewTest {
   private static int nothingChanges(
       Interview interview, Answers answers, List<Place> open, String who) {
     Advisor advisor = Floors.advisor().remembering();
-    Gist now = Gist.of(advisor.advise(answers.scenario()));
+    DecisionDigest now = DecisionDigest.of(advisor.advise(answers.scenario()));
     int tried = 0;
     for (Place place : answers.places()) {
       if (answers.has(place) || open.contains(place) || !interview.fits(answers, place)) {
@@ -113,7 +113,7 @@ class InterviewTest {
           continue;
         }
         tried++;
-        assertThat(Gist.of(advisor.advise(other)))
+        assertThat(DecisionDigest.of(advisor.advise(other)))
             .as("%s, seed %s: %s: %s", who, Long.getLong("seed", 9L), place, value)
             .isEqualTo(now);
       }
@@ -210,7 +210,7 @@ class InterviewTest {
   void every_question_asked_has_an_answer_that_changes_the_advice() throws Exception {
     Interview interview = interview();
     Answers answers = Answers.of(BOOK, "boards", bytes(BARE));
-    Gist now = Gist.of(Floors.advisor().advise(answers.scenario()));
+    DecisionDigest now = DecisionDigest.of(Floors.advisor().advise(answers.scenario()));
     List<Place> open = interview.open(answers);
     assertThat(open).isNotEmpty();
     for (Place place : open) {
@@ -218,7 +218,7 @@ class InterviewTest {
       for (String value : Interview.values(answers.scenario(), place)) {
         try {
           Scenario other = answers.scenario().with(place.fact().key(), place.about(), value);
-          changes |= !Gist.of(Floors.advisor().advise(other)).equals(now);
+          changes |= !DecisionDigest.of(Floors.advisor().advise(other)).equals(now);
         } catch (ScenarioFaults impossible) {
           continue;
         }
@@ -315,7 +315,7 @@ class InterviewTest {
 
   private static List<String> said(Scenario scenario) {
     List<String> said = new ArrayList<>();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       said.add(given.key() + '@' + given.about() + '=' + given.state() + ' ' + given.text());
     }
     return said;

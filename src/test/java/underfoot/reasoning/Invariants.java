@@ -7,19 +7,19 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import underfoot.buildup.Conclusion;
-import underfoot.buildup.Halt;
+import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.StackLayer;
-import underfoot.buildup.Target;
+import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
 import underfoot.knowledge.Unknown;
-import underfoot.scenario.Given;
 import underfoot.scenario.State;
+import underfoot.scenario.StatedFact;
 
 /** What holds of every answer. */
 final class Invariants {
@@ -33,69 +33,72 @@ final class Invariants {
   private Invariants() {}
 
   /** Fails, with what was expected, if an answer breaks a rule of the trade. */
-  static void check(Counsel counsel) {
-    boolean stops = counsel.verdict() == Verdict.STOP;
-    assertThat(counsel.chosen().isPresent())
+  static void check(Assessment assessment) {
+    boolean stops = assessment.verdict() == Verdict.STOP;
+    assertThat(assessment.chosen().isPresent())
         .as("a build-up unless the work stops")
         .isNotEqualTo(stops);
-    everyConclusionIsJustified(counsel);
-    whatCanKillIsHeldUp(counsel);
+    everyConclusionIsJustified(assessment);
+    whatCanKillIsHeldUp(assessment);
     if (stops) {
       assertThat(
-              counsel.general().stream().anyMatch(one -> one instanceof Halt)
-                  || counsel.candidates().stream().anyMatch(c -> !c.of(Halt.class).isEmpty()))
+              assessment.general().stream().anyMatch(one -> one instanceof StopFinding)
+                  || assessment.buildUps().stream()
+                      .anyMatch(c -> !c.of(StopFinding.class).isEmpty()))
           .as("a stop is explained")
           .isTrue();
     } else {
-      theBuildUpIsWhole(counsel, counsel.chosen().orElseThrow());
+      theBuildUpIsWhole(assessment, assessment.chosen().orElseThrow());
     }
-    for (Candidate candidate : counsel.candidates()) {
-      everyBuildUpKeepsTheTradesRules(candidate);
+    for (BuildUp buildUp : assessment.buildUps()) {
+      everyBuildUpKeepsTheTradesRules(buildUp);
     }
   }
 
-  private static void everyConclusionIsJustified(Counsel counsel) {
-    Knowledge knowledge = counsel.knowledge();
-    counsel.general().forEach(one -> justified(one.because(), knowledge));
-    for (Candidate candidate : counsel.candidates()) {
-      candidate.concluded().forEach(one -> justified(one.because(), knowledge));
-      for (StackLayer layer : candidate.stack().layers()) {
+  private static void everyConclusionIsJustified(Assessment assessment) {
+    Knowledge knowledge = assessment.knowledge();
+    assessment.general().forEach(one -> justified(one.because(), knowledge));
+    for (BuildUp buildUp : assessment.buildUps()) {
+      buildUp.concluded().forEach(one -> justified(one.because(), knowledge));
+      for (StackLayer layer : buildUp.stack().layers()) {
         assertThat(layer.because()).as("why %s is laid", layer.kind().id()).isNotEmpty();
         layer.because().forEach(because -> justified(because, knowledge));
       }
     }
   }
 
-  private static void justified(Because because, Knowledge knowledge) {
+  private static void justified(Derivation because, Knowledge knowledge) {
     assertThat(NOTES).as("the rules of the rule base").contains(because.rule());
     assertThat(knowledge.sources()).containsKey(because.rule().source());
     assertThat(because.premises()).as("what %s rests on", because.rule().id()).isNotEmpty();
   }
 
-  private static void whatCanKillIsHeldUp(Counsel counsel) {
-    List<Conclusion> all = new java.util.ArrayList<>(counsel.general());
-    counsel.candidates().forEach(candidate -> all.addAll(candidate.concluded()));
+  private static void whatCanKillIsHeldUp(Assessment assessment) {
+    List<Conclusion> all = new java.util.ArrayList<>(assessment.general());
+    assessment.buildUps().forEach(buildUp -> all.addAll(buildUp.concluded()));
     for (Conclusion one : all) {
-      if (one instanceof Halt halt && halt.isStop()) {
+      if (one instanceof StopFinding stopFinding && stopFinding.isStop()) {
         assertThat(one.because().premises())
-            .as("a bare stop because of what is not known: %s", halt.wording())
+            .as("a bare stop because of what is not known: %s", stopFinding.wording())
             .noneMatch(
                 premise -> premise instanceof Unknown unknown && CAN_KILL.contains(unknown.name()));
       }
     }
-    boolean timber = counsel.facts().text("base family").equals("timber");
-    boolean held = counsel.general().stream().anyMatch(Invariants::isHold);
-    if (timber && !(all.stream().anyMatch(o -> o instanceof Halt halt && halt.isStop()))) {
+    boolean timber = assessment.facts().text("base family").equals("timber");
+    boolean held = assessment.general().stream().anyMatch(Invariants::isHold);
+    if (timber
+        && !(all.stream()
+            .anyMatch(o -> o instanceof StopFinding stopFinding && stopFinding.isStop()))) {
       for (String name : List.of("rot", "services below")) {
-        if (unknown(counsel, name)) {
+        if (unknown(assessment, name)) {
           assertThat(held).as("the work is held up until %s is known", name).isTrue();
-          assertThat(counsel.verdict()).isNotEqualTo(Verdict.SOUND);
+          assertThat(assessment.verdict()).isNotEqualTo(Verdict.SOUND);
         }
       }
     }
-    if (counsel.facts().text("asbestos suspicion").equals("yes")
-        && unknown(counsel, "asbestos survey")) {
-      assertThat(counsel.verdict()).as("suspected asbestos").isNotEqualTo(Verdict.SOUND);
+    if (assessment.facts().text("asbestos suspicion").equals("yes")
+        && unknown(assessment, "asbestos survey")) {
+      assertThat(assessment.verdict()).as("suspected asbestos").isNotEqualTo(Verdict.SOUND);
       assertThat(held).as("suspected asbestos is sampled first").isTrue();
     }
   }
@@ -104,31 +107,31 @@ final class Invariants {
     return one instanceof Remedy remedy && remedy.hold();
   }
 
-  private static boolean unknown(Counsel counsel, String name) {
-    return counsel.scenario().givens().stream()
+  private static boolean unknown(Assessment assessment, String name) {
+    return assessment.scenario().givens().stream()
         .filter(given -> given.called().equals(name))
-        .map(Given::state)
+        .map(StatedFact::state)
         .anyMatch(state -> state == State.UNKNOWN);
   }
 
-  private static void theBuildUpIsWhole(Counsel counsel, Candidate chosen) {
+  private static void theBuildUpIsWhole(Assessment assessment, BuildUp chosen) {
     List<StackLayer> layers = chosen.stack().layers();
     assertThat(layers.get(layers.size() - 1).kind().id()).as("the top layer").isEqualTo("tile");
     assertThat(chosen.stack().has("tile-bed")).as("a tile bed").isTrue();
-    assertThat(counsel.of(Target.class)).as("a coverage target").isNotEmpty();
-    if (counsel.verdict() == Verdict.SOUND) {
-      assertThat(counsel.of(Remedy.class)).as("remedies under sound").isEmpty();
+    assertThat(assessment.of(CoverageTarget.class)).as("a coverage target").isNotEmpty();
+    if (assessment.verdict() == Verdict.SOUND) {
+      assertThat(assessment.of(Remedy.class)).as("remedies under sound").isEmpty();
     }
   }
 
-  private static void everyBuildUpKeepsTheTradesRules(Candidate candidate) {
-    List<StackLayer> layers = candidate.stack().layers();
-    Facts facts = candidate.facts();
+  private static void everyBuildUpKeepsTheTradesRules(BuildUp buildUp) {
+    List<StackLayer> layers = buildUp.stack().layers();
+    Facts facts = buildUp.facts();
     assertThat(layers)
         .extracting(layer -> layer.kind().place())
-        .as("the layers of %s from the base up", candidate.route())
+        .as("the layers of %s from the base up", buildUp.way())
         .isSorted();
-    LayerThickness rise = candidate.stack().rise();
+    LayerThickness rise = buildUp.stack().rise();
     double sum = layers.stream().mapToDouble(layer -> layer.thickness().mean()).sum();
     assertThat(rise.mean()).as("the heights add up").isCloseTo(sum, within(1e-9));
     assertThat(rise.min()).isLessThanOrEqualTo(rise.mean());
@@ -139,39 +142,39 @@ final class Invariants {
             .mapToDouble(figure -> figure.number())
             .findFirst()
             .orElseThrow();
-    for (Target target : candidate.of(Target.class)) {
+    for (CoverageTarget target : buildUp.of(CoverageTarget.class)) {
       assertThat(target.figure().number()).as("contact aimed for").isGreaterThanOrEqualTo(least);
     }
     if (facts.text("base family").equals("timber")) {
-      assertThat(candidate.stack().has("plain-leveller"))
+      assertThat(buildUp.stack().has("plain-leveller"))
           .as("a leveller without fibres on timber")
           .isFalse();
     }
     if (facts.text("base").equals("calcium sulfate screed")
-        && candidate.stands()
-        && !candidate.stack().has("new-screed")) {
+        && buildUp.stands()
+        && !buildUp.stack().has("new-screed")) {
       assertThat(layers.get(0).kind().id())
           .as("what lies on the calcium sulfate")
           .isIn("sulfate-sealer", "surface-dpm");
-      assertThat(candidate.stack().has("sulfate-sealer")).as("calcium sulfate sealed").isTrue();
+      assertThat(buildUp.stack().has("sulfate-sealer")).as("calcium sulfate sealed").isTrue();
     }
-    if (facts.text("wetness").equals("soaked") && candidate.stands()) {
-      assertThat(candidate.stack().has("tanking") || candidate.stack().has("membrane-sealing"))
+    if (facts.text("wetness").equals("soaked") && buildUp.stands()) {
+      assertThat(buildUp.stack().has("tanking") || buildUp.stack().has("membrane-sealing"))
           .as("a soaked floor is sealed")
           .isTrue();
     }
-    theScrewEndsInTheDeck(candidate, facts);
+    theScrewEndsInTheDeck(buildUp, facts);
   }
 
   /** Held against the deck and the boards alone, by another road than the program's own. */
-  private static void theScrewEndsInTheDeck(Candidate candidate, Facts facts) {
+  private static void theScrewEndsInTheDeck(BuildUp buildUp, Facts facts) {
     double screw = facts.number("board screw");
     if (Double.isNaN(screw)) {
       return;
     }
     double above = facts.number("overlay thickness");
     double deck =
-        candidate.stack().layers().stream()
+        buildUp.stack().layers().stream()
             .filter(StackLayer::replacesDeck)
             .mapToDouble(layer -> layer.thickness().min())
             .findFirst()

@@ -78,16 +78,16 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
    * What is compared in one answer: for the floor and for each build-up, and of each thing that the
    * facts are about.
    */
-  Map<String, Double> numbers(Counsel counsel) {
+  Map<String, Double> numbers(Assessment assessment) {
     Map<String, Double> numbers = new LinkedHashMap<>();
-    numbers(counsel.facts(), "", numbers);
-    for (Candidate candidate : counsel.candidates()) {
-      numbers(candidate.facts(), candidate.route(), numbers);
+    numbers(assessment.facts(), "", numbers);
+    for (BuildUp buildUp : assessment.buildUps()) {
+      numbers(buildUp.facts(), buildUp.way(), numbers);
     }
     return numbers;
   }
 
-  private void numbers(Facts held, String route, Map<String, Double> numbers) {
+  private void numbers(Facts held, String way, Map<String, Double> numbers) {
     for (String about : held.abouts(facts.get(0))) {
       double sum = 0;
       for (String name : facts) {
@@ -95,7 +95,7 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
         sum += fact == null ? Double.NaN : fact.number();
       }
       if (Double.isFinite(sum)) {
-        numbers.put(route + "|" + about, sum);
+        numbers.put(way + "|" + about, sum);
       }
     }
   }

@@ -94,8 +94,8 @@ class LimitsTest {
           .containsExactly("tile.length", "tile.width");
     }
     Figure figure = Floors.advisor().knowledge().figures().get(limit.figure());
-    Counsel one = advise(pair, pair.one());
-    Counsel other = advise(pair, pair.other());
+    Assessment one = advise(pair, pair.one());
+    Assessment other = advise(pair, pair.other());
     Map<String, Double> here = limit.numbers(one);
     Map<String, Double> there = limit.numbers(other);
     StringBuilder seen = new StringBuilder();
@@ -139,7 +139,7 @@ class LimitsTest {
     return Math.max(SMALL * Math.abs(figure.number()), unit);
   }
 
-  private static Counsel advise(Pair pair, Map<String, String> last) throws Exception {
+  private static Assessment advise(Pair pair, Map<String, String> last) throws Exception {
     Scenario scenario = Floors.read(pair.from());
     for (Map<String, String> changes : List.of(pair.with(), last)) {
       for (Map.Entry<String, String> change : changes.entrySet()) {
@@ -150,17 +150,17 @@ class LimitsTest {
   }
 
   /** The rules that concluded anything of the floor, or of one build-up on it. */
-  private static Set<String> fired(Counsel counsel, String route) {
-    if (route.isEmpty()) {
-      return Floors.rulesOf(counsel);
+  private static Set<String> fired(Assessment assessment, String way) {
+    if (way.isEmpty()) {
+      return Floors.rulesOf(assessment);
     }
-    List<Candidate> only =
-        counsel.candidates().stream().filter(one -> one.route().equals(route)).toList();
+    List<BuildUp> only =
+        assessment.buildUps().stream().filter(one -> one.way().equals(way)).toList();
     return Floors.rulesOf(
-        new Counsel(
-            counsel.scenario(),
-            counsel.knowledge(),
-            counsel.verdict(),
+        new Assessment(
+            assessment.scenario(),
+            assessment.knowledge(),
+            assessment.verdict(),
             new Facts(),
             List.of(),
             only,
@@ -170,58 +170,59 @@ class LimitsTest {
   @Test
   void a_pound_less_than_the_cost_and_the_budget_is_overdrawn() throws Exception {
     Scenario slab = Floors.read("slab");
-    Counsel poor = Floors.advisor().advise(Floors.change(slab, "budget.limit", "20 GBP"));
-    Candidate chosen = poor.chosen().orElseThrow();
+    Assessment poor = Floors.advisor().advise(Floors.change(slab, "budget.limit", "20 GBP"));
+    BuildUp chosen = poor.chosen().orElseThrow();
     long cost = (long) Math.ceil(20 + chosen.facts().number("over budget"));
     assertThat(cost).isGreaterThan(21);
-    Counsel met = Floors.advisor().advise(Floors.change(slab, "budget.limit", cost + " GBP"));
-    Counsel missed =
+    Assessment met = Floors.advisor().advise(Floors.change(slab, "budget.limit", cost + " GBP"));
+    Assessment missed =
         Floors.advisor().advise(Floors.change(slab, "budget.limit", (cost - 1) + " GBP"));
-    assertThat(fired(met, chosen.route())).contains("COST-02").doesNotContain("COST-01");
-    assertThat(fired(missed, chosen.route())).contains("COST-01").doesNotContain("COST-02");
+    assertThat(fired(met, chosen.way())).contains("COST-02").doesNotContain("COST-01");
+    assertThat(fired(missed, chosen.way())).contains("COST-01").doesNotContain("COST-02");
   }
 
   @Test
   void a_pound_less_than_the_cost_before_contingency_and_the_money_is_settled_first()
       throws Exception {
     Scenario slab = Floors.read("slab");
-    Counsel poor = Floors.advisor().advise(Floors.change(slab, "budget.limit", "20 GBP"));
-    Candidate chosen = poor.chosen().orElseThrow();
+    Assessment poor = Floors.advisor().advise(Floors.change(slab, "budget.limit", "20 GBP"));
+    BuildUp chosen = poor.chosen().orElseThrow();
     double over = chosen.facts().number("over budget before contingency");
     long cost = (long) Math.ceil(20 + over);
-    Counsel met = Floors.advisor().advise(Floors.change(slab, "budget.limit", cost + " GBP"));
-    Counsel missed =
+    Assessment met = Floors.advisor().advise(Floors.change(slab, "budget.limit", cost + " GBP"));
+    Assessment missed =
         Floors.advisor().advise(Floors.change(slab, "budget.limit", (cost - 1) + " GBP"));
-    assertThat(fired(met, chosen.route())).contains("COST-01").doesNotContain("COST-03");
-    assertThat(fired(missed, chosen.route())).contains("COST-03").doesNotContain("COST-01");
+    assertThat(fired(met, chosen.way())).contains("COST-01").doesNotContain("COST-03");
+    assertThat(fired(missed, chosen.way())).contains("COST-03").doesNotContain("COST-01");
   }
 
   @Test
   void an_hour_less_than_the_work_takes_and_the_day_is_settled_first() throws Exception {
     Scenario slab = Floors.read("slab");
-    Candidate chosen = Floors.advisor().advise(slab).chosen().orElseThrow();
+    BuildUp chosen = Floors.advisor().advise(slab).chosen().orElseThrow();
     long hours = (long) Math.ceil(chosen.facts().number("hours until use"));
-    Counsel met = Floors.advisor().advise(Floors.change(slab, "site.ready within", hours + " h"));
-    Counsel missed =
+    Assessment met =
+        Floors.advisor().advise(Floors.change(slab, "site.ready within", hours + " h"));
+    Assessment missed =
         Floors.advisor().advise(Floors.change(slab, "site.ready within", (hours - 1) + " h"));
-    assertThat(fired(met, chosen.route())).doesNotContain("TIME-90");
-    assertThat(fired(missed, chosen.route())).contains("TIME-90");
+    assertThat(fired(met, chosen.way())).doesNotContain("TIME-90");
+    assertThat(fired(missed, chosen.way())).contains("TIME-90");
   }
 
   @Test
   void of_the_ways_over_one_heated_floor_those_that_hold_back_too_much_heat_are_told_apart()
       throws Exception {
     double most = Floors.advisor().knowledge().figures().get("covering-resistance-most").number();
-    Counsel counsel =
+    Assessment assessment =
         Floors.advisor()
             .advise(
                 Floors.change(
                     Floors.read("boards"), "heating.kind", "water pipes in spreader plates"));
     Set<Boolean> seen = new TreeSet<>();
-    for (Candidate way : counsel.candidates()) {
+    for (BuildUp way : assessment.buildUps()) {
       boolean above = way.facts().number("covering resistance") > most;
       seen.add(above);
-      assertThat(fired(counsel, way.route()).contains("HEAT-41")).as(way.route()).isEqualTo(above);
+      assertThat(fired(assessment, way.way()).contains("HEAT-41")).as(way.way()).isEqualTo(above);
     }
     assertThat(seen).containsExactly(false, true);
   }

@@ -37,7 +37,7 @@ class LintTest {
 
   @Test
   void every_deck_with_every_use_and_heating_has_a_complete_answer() {
-    assertThat(Gaps.faults(Floors.advisor())).isEmpty();
+    assertThat(CoverageGaps.faults(Floors.advisor())).isEmpty();
   }
 
   @TestFactory

@@ -44,7 +44,7 @@ class MadeUpFactIsAskedTest {
     assertThat(yaml).contains("# Will people dance on this floor?\n  dance floor: yes");
     Answers again = Answers.of(book, "again", yaml.getBytes(StandardCharsets.UTF_8));
     assertThat(again.said()).isEqualTo(answers.said());
-    assertThat(interview.counsel(again).orElseThrow().of(Remedy.class))
+    assertThat(interview.assessment(again).orElseThrow().of(Remedy.class))
         .extracting(Remedy::wording)
         .contains("ask-a-specialist-of-dancing");
     Place dance = new Place(book.find("room.dance floor").orElseThrow(), "");

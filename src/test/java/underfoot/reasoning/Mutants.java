@@ -39,10 +39,10 @@ final class Mutants {
    * @param text the wrong rule without its package; empty if it is deleted
    */
   record Mutant(String sort, RuleText rule, String told, String text) {
-    Stage stage() {
-      for (Stage stage : Stage.values()) {
-        if (stage.rulePackage().equals(rule.rulePackage())) {
-          return stage;
+    Pass pass() {
+      for (Pass pass : Pass.values()) {
+        if (pass.rulePackage().equals(rule.rulePackage())) {
+          return pass;
         }
       }
       throw new IllegalStateException(rule.rulePackage());
@@ -193,7 +193,7 @@ final class Mutants {
   }
 
   /** Compiles rules of one pass, each text in a package of its own, in the order given. */
-  List<KiePackage> compile(Stage stage, List<String> texts) {
+  List<KiePackage> compile(Pass pass, List<String> texts) {
     StringBuilder joined = new StringBuilder();
     for (String path : files.list("vocabulary", ".dsl")) {
       joined.append(RuleText.text(files, path)).append('\n');
@@ -201,13 +201,13 @@ final class Mutants {
     KieServices services = KieServices.get();
     KieFileSystem staged = services.newKieFileSystem();
     staged.generateAndWritePomXML(
-        services.newReleaseId("underfoot", "mutants-" + stage + System.nanoTime(), "1"));
+        services.newReleaseId("underfoot", "mutants-" + pass + System.nanoTime(), "1"));
     staged.write("src/main/resources/rules/vocabulary/all.dsl", joined.toString());
     for (int i = 0; i < texts.size(); i++) {
       staged.write(
           "src/main/resources/rules/m" + i + ".dslr",
           "package "
-              + stage.rulePackage()
+              + pass.rulePackage()
               + ".m"
               + i
               + "\nimport underfoot.knowledge.*\nimport underfoot.buildup.*\n"
@@ -222,33 +222,33 @@ final class Mutants {
     KieBase compiled = services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
     List<KiePackage> packages = new ArrayList<>();
     for (int i = 0; i < texts.size(); i++) {
-      packages.add(compiled.getKiePackage(stage.rulePackage() + ".m" + i));
+      packages.add(compiled.getKiePackage(pass.rulePackage() + ".m" + i));
     }
     return packages;
   }
 
   /** The shipped rules with a mutant in the place of the right rule. */
   Advisor advisor(Mutant mutant, KiePackage wrong) throws Exception {
-    KieBase base = RuleBase.fresh(mutant.stage());
+    KieBase base = RuleBase.fresh(mutant.pass());
     String name = mutant.rule().note().id() + " " + mutant.rule().note().title();
     base.removeRule(mutant.rule().rulePackage(), name);
     if (wrong != null) {
       ((InternalRuleBase) base).addPackages(List.of(wrong));
     }
-    return advisor(mutant.stage(), base);
+    return advisor(mutant.pass(), base);
   }
 
-  private Advisor advisor(Stage stage, KieBase base) {
+  private Advisor advisor(Pass pass, KieBase base) {
     return new Advisor(
-        Floors.advisor().rules().with(stage, base),
+        Floors.advisor().rules().with(pass, base),
         knowledge,
         new underfoot.plan.Planner(knowledge.prices()));
   }
 
   /** The shipped rules with others for some passes. */
-  Advisor advisor(Map<Stage, KieBase> others) {
+  Advisor advisor(Map<Pass, KieBase> others) {
     RuleBase rules = Floors.advisor().rules();
-    for (Map.Entry<Stage, KieBase> entry : others.entrySet()) {
+    for (Map.Entry<Pass, KieBase> entry : others.entrySet()) {
       rules = rules.with(entry.getKey(), entry.getValue());
     }
     return new Advisor(rules, knowledge, new underfoot.plan.Planner(knowledge.prices()));

@@ -135,21 +135,21 @@ class NearMissSearch {
 
   /** Puts a probe beside the right rule for each condition that is still open. */
   private void probe() throws Exception {
-    Map<Stage, KieBase> bases = new EnumMap<>(Stage.class);
-    for (Stage stage : Stage.values()) {
+    Map<Pass, KieBase> bases = new EnumMap<>(Pass.class);
+    for (Pass pass : Pass.values()) {
       List<String> texts = new ArrayList<>();
       open.forEach(
           (name, mutant) -> {
-            if (mutant.stage() == stage) {
+            if (mutant.pass() == pass) {
               List<String> when = new ArrayList<>(mutant.rule().when());
               when.remove(mutant.told());
               texts.add(Mutants.text(mutant.rule(), name, "probe", when, List.of(speaks(mutant))));
             }
           });
       if (!texts.isEmpty()) {
-        KieBase base = RuleBase.fresh(stage);
-        ((InternalRuleBase) base).addPackages(mutants.compile(stage, texts));
-        bases.put(stage, base);
+        KieBase base = RuleBase.fresh(pass);
+        ((InternalRuleBase) base).addPackages(mutants.compile(pass, texts));
+        bases.put(pass, base);
       }
     }
     advisor = mutants.advisor(bases);
@@ -162,7 +162,7 @@ class NearMissSearch {
             .anyMatch(
                 line ->
                     vocabulary.consequence(line).orElseThrow().stands().contains("$thing.about"));
-    if (mutant.stage() == Stage.CHECK) {
+    if (mutant.pass() == Pass.CHECK) {
       return ofThing
           ? "Judge that it agrees, find-the-base"
           : "Judge that the whole falls short, find-the-base";

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.Remedy;
-import underfoot.buildup.Target;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.From;
@@ -28,34 +28,32 @@ final class Neighbours {
   private Neighbours() {}
 
   /** Fails, with what was expected, if an answer does not fit its neighbours'. */
-  static void check(Counsel counsel) throws ScenarioFaults {
-    Scenario scenario = counsel.scenario();
+  static void check(Assessment assessment) throws ScenarioFaults {
+    Scenario scenario = assessment.scenario();
     assertThat(told(Floors.advisor().advise(scenario)))
         .as("the same floor gets the same answer")
-        .isEqualTo(told(counsel));
+        .isEqualTo(told(assessment));
     stricterUseIsNeverLaxer(scenario);
-    whatIsAssumedIsNeverLaxer(counsel);
+    whatIsAssumedIsNeverLaxer(assessment);
   }
 
   /** All that is decided, in words. */
-  static Set<String> told(Counsel counsel) {
+  static Set<String> told(Assessment assessment) {
     Set<String> told = new TreeSet<>();
-    told.add("verdict " + counsel.verdict());
-    counsel.general().forEach(one -> told.add(one.because().rule().id() + " " + one.getClass()));
-    for (Candidate candidate : counsel.candidates()) {
-      told.add(candidate.route() + " " + candidate.stands() + " " + candidate.stack().rise());
-      candidate
-          .concluded()
-          .forEach(one -> told.add(candidate.route() + " " + one.because().rule().id()));
+    told.add("verdict " + assessment.verdict());
+    assessment.general().forEach(one -> told.add(one.because().rule().id() + " " + one.getClass()));
+    for (BuildUp buildUp : assessment.buildUps()) {
+      told.add(buildUp.way() + " " + buildUp.stands() + " " + buildUp.stack().rise());
+      buildUp.concluded().forEach(one -> told.add(buildUp.way() + " " + one.because().rule().id()));
     }
-    counsel.chosen().ifPresent(chosen -> told.add("chosen " + chosen.route()));
+    assessment.chosen().ifPresent(chosen -> told.add("chosen " + chosen.way()));
     return told;
   }
 
   private static void stricterUseIsNeverLaxer(Scenario scenario) throws ScenarioFaults {
-    List<Counsel> byUse = new ArrayList<>();
+    List<Assessment> byUse = new ArrayList<>();
     for (String use : WETTER) {
-      Optional<Counsel> one = with(scenario, "room.use", use);
+      Optional<Assessment> one = with(scenario, "room.use", use);
       one.ifPresent(byUse::add);
     }
     for (int i = 1; i < byUse.size(); i++) {
@@ -63,17 +61,17 @@ final class Neighbours {
     }
   }
 
-  private static void notLaxer(String what, Counsel strict, Counsel lax) {
-    for (Candidate candidate : strict.candidates()) {
-      for (Candidate other : lax.candidates()) {
-        if (!candidate.route().equals(other.route())) {
+  private static void notLaxer(String what, Assessment strict, Assessment lax) {
+    for (BuildUp buildUp : strict.buildUps()) {
+      for (BuildUp other : lax.buildUps()) {
+        if (!buildUp.way().equals(other.way())) {
           continue;
         }
-        String where = what + ": " + candidate.route();
-        assertThat(target(candidate)).as(where + ", contact").isGreaterThanOrEqualTo(target(other));
-        if (candidate.stands()
+        String where = what + ": " + buildUp.way();
+        assertThat(target(buildUp)).as(where + ", contact").isGreaterThanOrEqualTo(target(other));
+        if (buildUp.stands()
             && (other.stack().has("tanking") || other.stack().has("membrane-sealing"))) {
-          assertThat(candidate.stack().has("tanking") || candidate.stack().has("membrane-sealing"))
+          assertThat(buildUp.stack().has("tanking") || buildUp.stack().has("membrane-sealing"))
               .as(where + ", sealing")
               .isTrue();
         }
@@ -82,8 +80,8 @@ final class Neighbours {
   }
 
   /** The contact aimed for; 0 if none is. */
-  static double target(Candidate candidate) {
-    return candidate.of(Target.class).stream()
+  static double target(BuildUp buildUp) {
+    return buildUp.of(CoverageTarget.class).stream()
         .mapToDouble(one -> one.figure().number())
         .max()
         .orElse(0);
@@ -93,9 +91,9 @@ final class Neighbours {
    * What is not known is never judged more kindly than the value assumed for it, nor is less
    * contact asked for than with any of its ordinary values.
    */
-  private static void whatIsAssumedIsNeverLaxer(Counsel counsel) throws ScenarioFaults {
+  private static void whatIsAssumedIsNeverLaxer(Assessment assessment) throws ScenarioFaults {
     Set<String> tried = new TreeSet<>();
-    for (Fact fact : counsel.facts().all()) {
+    for (Fact fact : assessment.facts().all()) {
       if (fact.from() != From.ASSUMED || !fact.about().isEmpty() || !tried.add(fact.key())) {
         continue;
       }
@@ -103,20 +101,20 @@ final class Neighbours {
       if (definition.isEmpty() || definition.get().required()) {
         continue;
       }
-      Optional<Counsel> stated = with(counsel.scenario(), fact.key(), fact.text());
+      Optional<Assessment> stated = with(assessment.scenario(), fact.key(), fact.text());
       // What may be past bearing is no ordinary value: it is a hold point, not a stop.
-      boolean held = counsel.of(Remedy.class).stream().anyMatch(Remedy::hold);
+      boolean held = assessment.of(Remedy.class).stream().anyMatch(Remedy::hold);
       if (stated.isPresent() && !(held && stated.get().verdict() == Verdict.STOP)) {
-        assertThat(counsel.verdict())
+        assertThat(assessment.verdict())
             .as("not knowing the %s, which is assumed to be %s", fact.name(), fact.text())
             .isGreaterThanOrEqualTo(stated.get().verdict());
-        notLaxer("not knowing the " + fact.name(), counsel, stated.get());
+        notLaxer("not knowing the " + fact.name(), assessment, stated.get());
       }
       if (definition.get().kind() == Kind.YES_NO || definition.get().kind() == Kind.CHOICE) {
         for (String value : definition.get().otherwise()) {
-          Optional<Counsel> other = with(counsel.scenario(), fact.key(), value);
-          if (other.isPresent() && counsel.verdict() == Verdict.SOUND) {
-            notLaxer("not knowing the " + fact.name() + ", " + value, counsel, other.get());
+          Optional<Assessment> other = with(assessment.scenario(), fact.key(), value);
+          if (other.isPresent() && assessment.verdict() == Verdict.SOUND) {
+            notLaxer("not knowing the " + fact.name() + ", " + value, assessment, other.get());
           }
         }
       }
@@ -124,7 +122,7 @@ final class Neighbours {
   }
 
   /** The answer with one thing said otherwise; empty if that is a contradiction. */
-  private static Optional<Counsel> with(Scenario scenario, String key, String value)
+  private static Optional<Assessment> with(Scenario scenario, String key, String value)
       throws ScenarioFaults {
     try {
       return Optional.of(Floors.advisor().advise(scenario.with(key, "", value)));

@@ -116,11 +116,10 @@ class RuleMutation {
 
   private static Map<Mutant, KiePackage> compile(Mutants mutants, List<Mutant> all) {
     Map<Mutant, KiePackage> compiled = new LinkedHashMap<>();
-    for (Stage stage : Stage.values()) {
-      List<Mutant> of =
-          all.stream().filter(m -> m.stage() == stage && !m.text().isEmpty()).toList();
+    for (Pass pass : Pass.values()) {
+      List<Mutant> of = all.stream().filter(m -> m.pass() == pass && !m.text().isEmpty()).toList();
       if (!of.isEmpty()) {
-        List<KiePackage> packages = mutants.compile(stage, of.stream().map(Mutant::text).toList());
+        List<KiePackage> packages = mutants.compile(pass, of.stream().map(Mutant::text).toList());
         for (int i = 0; i < of.size(); i++) {
           compiled.put(of.get(i), packages.get(i));
         }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import underfoot.buildup.Conclusion;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.LayerKind;
@@ -19,12 +19,12 @@ final class RuleSays {
   private RuleSays() {}
 
   /** What a rule said in an answer, on one line; empty if it did not fire. */
-  static String of(String rule, Counsel counsel) {
-    Deque<Object> todo = new ArrayDeque<>(counsel.general());
-    todo.addAll(counsel.facts().all());
-    for (Candidate candidate : counsel.candidates()) {
-      todo.addAll(candidate.concluded());
-      todo.addAll(candidate.facts().all());
+  static String of(String rule, Assessment assessment) {
+    Deque<Object> todo = new ArrayDeque<>(assessment.general());
+    todo.addAll(assessment.facts().all());
+    for (BuildUp buildUp : assessment.buildUps()) {
+      todo.addAll(buildUp.concluded());
+      todo.addAll(buildUp.facts().all());
     }
     return of(rule, todo);
   }
@@ -36,7 +36,7 @@ final class RuleSays {
     String reason = "";
     while (!todo.isEmpty()) {
       Object one = todo.pop();
-      Because because =
+      Derivation because =
           one instanceof Conclusion conclusion
               ? conclusion.because()
               : one instanceof Fact fact ? fact.because() : null;

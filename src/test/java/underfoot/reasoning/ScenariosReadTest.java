@@ -15,8 +15,8 @@ class ScenariosReadTest {
   }
 
   private static void answer(Path file) throws Exception {
-    Counsel counsel =
+    Assessment assessment =
         Floors.advisor().advise(Floors.reader().read(file.toString(), Files.readAllBytes(file)));
-    Invariants.check(counsel);
+    Invariants.check(assessment);
   }
 }

@@ -24,11 +24,11 @@ class ToldOtherwiseTest {
                       String metric = Files.readString(file);
                       String imperial = inInches(metric);
                       assertThat(imperial).isNotEqualTo(metric);
-                      Counsel one = advise(metric);
-                      Counsel other = advise(imperial);
+                      Assessment one = advise(metric);
+                      Assessment other = advise(imperial);
                       assertThat(other.verdict()).isEqualTo(one.verdict());
-                      assertThat(other.chosen().map(Candidate::route))
-                          .isEqualTo(one.chosen().map(Candidate::route));
+                      assertThat(other.chosen().map(BuildUp::way))
+                          .isEqualTo(one.chosen().map(BuildUp::way));
                       assertThat(Floors.rulesOf(other)).isEqualTo(Floors.rulesOf(one));
                     }));
   }
@@ -42,7 +42,7 @@ class ToldOtherwiseTest {
                 String.format(Locale.ROOT, "%.9f in", Double.parseDouble(length.group(1)) / 25.4));
   }
 
-  private static Counsel advise(String yaml) throws Exception {
+  private static Assessment advise(String yaml) throws Exception {
     Scenario scenario = Floors.reader().read("told.yaml", yaml.getBytes(StandardCharsets.UTF_8));
     return Floors.advisor().advise(scenario);
   }

@@ -8,7 +8,7 @@ import underfoot.buildup.Caution;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Finding;
 import underfoot.buildup.Remedy;
-import underfoot.knowledge.Because;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.plan.Planner;
@@ -37,18 +37,18 @@ record Voice(String rule, String way, String about) {
     return voices;
   }
 
-  private static Set<Voice> of(Counsel counsel) {
+  private static Set<Voice> of(Assessment assessment) {
     Set<Voice> voices = new HashSet<>();
     // Also what others only rest on; of that it is not told apart what it is about.
-    Fired.of(counsel).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
-    gather(counsel.general(), "", voices);
-    gather(counsel.facts().all(), "", voices);
-    Set<Object> common = new HashSet<>(counsel.facts().all());
-    for (Candidate candidate : counsel.candidates()) {
-      gather(candidate.concluded(), candidate.route(), voices);
-      Deque<Object> own = new ArrayDeque<>(candidate.facts().all());
+    FiredRules.of(assessment).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
+    gather(assessment.general(), "", voices);
+    gather(assessment.facts().all(), "", voices);
+    Set<Object> common = new HashSet<>(assessment.facts().all());
+    for (BuildUp buildUp : assessment.buildUps()) {
+      gather(buildUp.concluded(), buildUp.way(), voices);
+      Deque<Object> own = new ArrayDeque<>(buildUp.facts().all());
       own.removeIf(common::contains);
-      gather(own, candidate.route(), voices);
+      gather(own, buildUp.way(), voices);
     }
     return voices;
   }
@@ -62,7 +62,7 @@ record Voice(String rule, String way, String about) {
 
   private static void gather(Iterable<?> all, String way, Set<Voice> voices) {
     for (Object one : all) {
-      Because because =
+      Derivation because =
           one instanceof Conclusion conclusion
               ? conclusion.because()
               : one instanceof Fact fact ? fact.because() : null;

@@ -36,13 +36,14 @@ class WhatIfTest {
   @Test
   void every_difference_is_a_real_one() throws Exception {
     Scenario floor = Floors.read("plain");
-    Counsel now = Floors.advisor().advise(floor);
+    Assessment now = Floors.advisor().advise(floor);
     for (WhatIf.Assumed one : new WhatIf(Floors.advisor()).of(now)) {
       for (WhatIf.Otherwise other : one.otherwise()) {
-        Counsel then = Floors.advisor().advise(floor.with(one.key(), one.about(), other.value()));
+        Assessment then =
+            Floors.advisor().advise(floor.with(one.key(), one.about(), other.value()));
         boolean same =
             now.verdict() == then.verdict()
-                && now.chosen().map(Candidate::stack).equals(then.chosen().map(Candidate::stack))
+                && now.chosen().map(BuildUp::stack).equals(then.chosen().map(BuildUp::stack))
                 && now.of(underfoot.buildup.Remedy.class)
                     .equals(then.of(underfoot.buildup.Remedy.class))
                 && now.of(underfoot.buildup.Caution.class)

@@ -14,11 +14,11 @@ import underfoot.scenario.Scenario;
 class WorkingsInTheAdviceTest {
   private static final String SPAN = "subfloor.joists.clear span";
 
-  private static Facts way(Scenario scenario, String route) {
-    return Floors.advisor().advise(scenario).candidates().stream()
-        .filter(one -> one.route().equals(route))
+  private static Facts way(Scenario scenario, String way) {
+    return Floors.advisor().advise(scenario).buildUps().stream()
+        .filter(one -> one.way().equals(way))
         .findFirst()
-        .map(Candidate::facts)
+        .map(BuildUp::facts)
         .orElseThrow();
   }
 

@@ -19,7 +19,7 @@ import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
 import underfoot.scenario.Scenario;
@@ -62,8 +62,9 @@ class ContractTest {
 
   private static Advice advice(Path file) throws Exception {
     Scenario scenario = Floors.reader().read(file.toString(), Files.readAllBytes(file));
-    Counsel counsel = Floors.advisor().advise(scenario);
-    return AdviceMaker.make(counsel, new WhatIf(Floors.advisor()).of(counsel), Consequences.none());
+    Assessment assessment = Floors.advisor().advise(scenario);
+    return AdviceMaker.make(
+        assessment, new WhatIf(Floors.advisor()).of(assessment), Consequences.none());
   }
 
   private static JsonNode json(Advice advice) {
@@ -156,12 +157,12 @@ class ContractTest {
     for (Decision decision : advice.decisions()) {
       List<Decision> found = WhyReport.find(advice, decision.id());
       assertThat(found).as(decision.id()).contains(decision);
-      Page page = new Page(80, false);
+      TextPage page = new TextPage(80, false);
       WhyReport.write(found, Floors.advisor().knowledge(), page);
       assertThat(page.text())
           .as(decision.id())
           .contains("‹" + decision.because().get(0).rule().id() + "›");
-      assertThat(page.text().lines()).allMatch(line -> Page.length(line) <= 80);
+      assertThat(page.text().lines()).allMatch(line -> TextPage.length(line) <= 80);
     }
   }
 }

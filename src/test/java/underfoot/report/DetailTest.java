@@ -23,7 +23,7 @@ import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.RuleText;
 import underfoot.reasoning.WhatIf;
@@ -41,23 +41,23 @@ class DetailTest {
   static void advise() throws Exception {
     for (Path file : Floors.examples()) {
       Scenario scenario = Floors.reader().read(file.toString(), Files.readAllBytes(file));
-      Counsel counsel = Floors.advisor().advise(scenario);
+      Assessment assessment = Floors.advisor().advise(scenario);
       WhatIf whatIf = new WhatIf(Floors.advisor());
-      Planner planner = new Planner(counsel.knowledge().prices());
+      Planner planner = new Planner(assessment.knowledge().prices());
       ADVICE.put(
           file.getFileName().toString(),
           AdviceMaker.make(
-              counsel,
-              whatIf.of(counsel),
-              whatIf.unsaid(counsel),
-              planner.of(counsel, new Justifier(scenario, counsel.knowledge()))));
+              assessment,
+              whatIf.of(assessment),
+              whatIf.unsaid(assessment),
+              planner.of(assessment, new Justifier(scenario, assessment.knowledge()))));
     }
   }
 
   private static String text(Advice advice, Detail detail) {
-    Page page = new Page(80, false);
+    TextPage page = new TextPage(80, false);
     TextReport.write(advice, new Phrases(Floors.advisor().knowledge().wording()), detail, page);
-    assertThat(page.text().lines()).allMatch(line -> Page.length(line) <= 80);
+    assertThat(page.text().lines()).allMatch(line -> TextPage.length(line) <= 80);
     return page.text();
   }
 
@@ -91,7 +91,7 @@ class DetailTest {
                 .filter(caution -> caution.severity() == Severity.DANGER)
                 .forEach(caution -> assertThat(said).as(name).contains(caution.title()));
             advice.remedies().forEach(one -> assertThat(said).as(name).contains(one.title()));
-            advice.halts().forEach(one -> assertThat(said).as(name).contains(one.text()));
+            advice.stopFindings().forEach(one -> assertThat(said).as(name).contains(one.text()));
             advice.layers().forEach(one -> assertThat(said).as(name).contains(one.name()));
           }
         });
@@ -103,7 +103,7 @@ class DetailTest {
     List<Advice.Decision> bed = WhyReport.find(advice, "tile-bed");
     Map<Detail, String> said = new TreeMap<>();
     for (Detail detail : Detail.values()) {
-      Page page = new Page(80, false);
+      TextPage page = new TextPage(80, false);
       WhyReport.write(bed, Floors.advisor().knowledge(), detail, page);
       said.put(detail, page.text());
       bed.get(0)

@@ -24,13 +24,13 @@ import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
-import underfoot.scenario.Given;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
 
 /**
  * An explanation is faithful: whatever stated fact it cites, if that fact is told otherwise, the
@@ -53,8 +53,8 @@ class FaithfulExplanationsTest {
           "CautionNote overlay-stiffens-deck-only cites room.use");
 
   private static Advice advice(Scenario scenario) {
-    Counsel counsel = Floors.advisor().advise(scenario);
-    return AdviceMaker.make(counsel, WhatIf.assumed(counsel), Consequences.none());
+    Assessment assessment = Floors.advisor().advise(scenario);
+    return AdviceMaker.make(assessment, WhatIf.assumed(assessment), Consequences.none());
   }
 
   @Test
@@ -165,7 +165,7 @@ class FaithfulExplanationsTest {
 
   /** Every other value of a fact of words, its being unknown the last. */
   private static List<String> words(Scenario scenario, String fact) {
-    Given given = given(scenario, fact);
+    StatedFact given = given(scenario, fact);
     List<String> values = new ArrayList<>();
     if (given != null && given.definition().kind() == Kind.CHOICE) {
       values.addAll(given.definition().of());
@@ -258,8 +258,8 @@ class FaithfulExplanationsTest {
       return remedy.text() + remedy.hold();
     } else if (decision instanceof Advice.CautionNote caution) {
       return caution.text() + caution.severity();
-    } else if (decision instanceof Advice.HaltNote halt) {
-      return halt.text();
+    } else if (decision instanceof Advice.HaltNote stopFinding) {
+      return stopFinding.text();
     } else if (decision instanceof Advice.Alternative other) {
       return other.text() + other.standing();
     } else if (decision instanceof Advice.Assumption one) {
@@ -277,7 +277,7 @@ class FaithfulExplanationsTest {
   }
 
   private static List<String> others(Scenario scenario, String fact, Random random) {
-    Given given = given(scenario, fact);
+    StatedFact given = given(scenario, fact);
     if (given == null) {
       return List.of();
     }
@@ -292,7 +292,7 @@ class FaithfulExplanationsTest {
     return values.stream().distinct().filter(value -> !value.equals(given.text())).toList();
   }
 
-  private static Given given(Scenario scenario, String fact) {
+  private static StatedFact given(Scenario scenario, String fact) {
     int open = fact.indexOf('[');
     int close = fact.indexOf(']');
     String key = open < 0 ? fact : fact.substring(0, open + 1) + fact.substring(close);

@@ -22,7 +22,7 @@ import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
-import underfoot.reasoning.Counsel;
+import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
 
@@ -58,9 +58,9 @@ class NumbersHaveReasonsTest {
   }
 
   private static void check(Path file) throws Exception {
-    Counsel counsel =
+    Assessment assessment =
         Floors.advisor().advise(Floors.reader().read(file.toString(), Files.readAllBytes(file)));
-    Advice advice = AdviceMaker.make(counsel, WhatIf.assumed(counsel), Consequences.none());
+    Advice advice = AdviceMaker.make(assessment, WhatIf.assumed(assessment), Consequences.none());
     Set<String> without = new TreeSet<>();
     List<Told> all = told(advice);
     assertThat(all).isNotEmpty();
@@ -80,7 +80,7 @@ class NumbersHaveReasonsTest {
   private static List<Told> told(Advice advice) {
     List<Told> all = new ArrayList<>();
     advice
-        .halts()
+        .stopFindings()
         .forEach(one -> all.add(new Told(one.id(), one.title() + ' ' + one.text(), one.because())));
     advice
         .remedies()

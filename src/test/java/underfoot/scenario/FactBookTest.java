@@ -46,7 +46,7 @@ class FactBookTest {
         case POINTS, READINGS, LIST, CHOICES ->
             assertThat(scenario.with(fact.key(), "", fact.example()).find(fact.key()).orElseThrow())
                 .as(fact.key())
-                .matches(Given::known);
+                .matches(StatedFact::known);
         default -> {
           // Read above.
         }

@@ -50,7 +50,7 @@ class ScenarioPropertyTest {
 
   private static List<String> said(Scenario scenario) {
     List<String> all = new ArrayList<>();
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       all.add(given.key() + "|" + given.about() + "|" + given.text() + "|" + given.said());
     }
     all.add(scenario.outline().toString());
@@ -86,7 +86,7 @@ class ScenarioPropertyTest {
   @DisplayName("every known value reads back from its own text")
   void round_trip() throws Exception {
     Scenario scenario = Book.read(Book.GOOD);
-    for (Given given : scenario.givens()) {
+    for (StatedFact given : scenario.givens()) {
       boolean plain =
           !(given.value() instanceof Value.Many) && !given.definition().word().equals("name");
       if (plain && given.said()) {

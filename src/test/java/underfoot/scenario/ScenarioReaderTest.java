@@ -28,7 +28,7 @@ class ScenarioReaderTest {
     assertThat(scenario.readings())
         .containsExactly(
             new Reading(0, 0, 0), new Reading(1800, 1200, -7), new Reading(3600, 2400, -2));
-    Given thickness = scenario.find("subfloor.thickness").orElseThrow();
+    StatedFact thickness = scenario.find("subfloor.thickness").orElseThrow();
     assertThat(thickness.state()).isEqualTo(State.KNOWN);
     assertThat(thickness.text()).isEqualTo("21 mm");
     assertThat(thickness.number()).isEqualTo(21);
@@ -44,12 +44,12 @@ class ScenarioReaderTest {
   @DisplayName("tells unknown facts that were said from those left out")
   void unknown() throws Exception {
     Scenario scenario = Book.read(Book.GOOD);
-    Given services = scenario.find("subfloor.services below").orElseThrow();
+    StatedFact services = scenario.find("subfloor.services below").orElseThrow();
     assertThat(services.state()).isEqualTo(State.UNKNOWN);
     assertThat(services.said()).isTrue();
     assertThat(services.text()).isEqualTo("unknown");
     assertThat(services.number()).isNaN();
-    Given swollen = scenario.find("subfloor.swollen").orElseThrow();
+    StatedFact swollen = scenario.find("subfloor.swollen").orElseThrow();
     assertThat(swollen.state()).isEqualTo(State.UNKNOWN);
     assertThat(swollen.said()).isFalse();
     assertThat(swollen.line()).isZero();
@@ -282,7 +282,7 @@ class ScenarioReaderTest {
     assertThat(changed.givens()).hasSameSizeAs(scenario.givens());
     assertThat(scenario.find("clear span").orElseThrow().number()).isEqualTo(2900);
     assertThat(scenario.with("services below", "", "none").find("services below").orElseThrow())
-        .matches(Given::known);
+        .matches(StatedFact::known);
     assertThat(
             scenario
                 .with("subfloor.thickness", "", "unknown")

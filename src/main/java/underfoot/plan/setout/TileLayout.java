@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import underfoot.plan.setout.TileSetOut.Option;
-import underfoot.plan.setout.TileSetOut.Way;
+import underfoot.plan.setout.TileSetOut.StartedFrom;
 import underfoot.working.BayLimits;
 import underfoot.working.MovementBays;
 
@@ -181,7 +181,7 @@ public final class TileLayout {
       return false;
     }
 
-    private Start start(Way way, String door, double x, double y) {
+    private Start start(StartedFrom way, String door, double x, double y) {
       Count.Tally tally = count.at(x, y);
       int off = offCentre(x, y);
       double points =
@@ -206,7 +206,7 @@ public final class TileLayout {
     }
 
     /** The best of the ways of putting a tile or a joint on each of two middles. */
-    private Start best(Way way, String door, List<Double> xs, List<Double> ys) {
+    private Start best(StartedFrom way, String door, List<Double> xs, List<Double> ys) {
       Start best = null;
       for (double x : xs) {
         for (double y : ys) {
@@ -223,7 +223,7 @@ public final class TileLayout {
   /** Fewer points; then the wider cut; then fewer cuts; then the named way before a found one. */
   private static final Comparator<Start> BETTER =
       Comparator.comparingDouble((Start one) -> Math.rint(one.option().points() * 1e6))
-          .thenComparing(one -> one.option().way() == Way.FOUND)
+          .thenComparing(one -> one.option().way() == StartedFrom.FOUND)
           .thenComparingDouble(one -> -Math.min(1e9, Math.rint(one.option().least() * 1e3)))
           .thenComparingInt(one -> one.option().cut());
 
@@ -264,7 +264,7 @@ public final class TileLayout {
                       one.option().way() == start.option().way()
                           && one.option().door().equals(start.option().door()));
       // A found start is worth telling only where it is the best.
-      boolean same = start.option().way() == Way.FOUND && !kept.isEmpty();
+      boolean same = start.option().way() == StartedFrom.FOUND && !kept.isEmpty();
       if (!known && !same) {
         kept.add(start);
       }
@@ -382,23 +382,28 @@ public final class TileLayout {
         wanted(scene, main, scene.middleX(mx), scene.middleY(my));
         later.add(
             () ->
-                starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
+                starts.add(
+                    scene.best(StartedFrom.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       } else if (Math.abs(from.x - to.x) < 1e-3) {
         List<Double> rows = List.of(to.y > from.y ? from.y : from.y - scene.tileY());
         wanted(scene, main, scene.middleX(mx), rows);
         wanted(scene, main, List.of(), scene.middleY(my));
-        later.add(() -> starts.add(scene.best(Way.DOOR_WHOLE, door, scene.middleX(mx), rows)));
+        later.add(
+            () -> starts.add(scene.best(StartedFrom.DOOR_WHOLE, door, scene.middleX(mx), rows)));
         later.add(
             () ->
-                starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
+                starts.add(
+                    scene.best(StartedFrom.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       } else if (Math.abs(from.y - to.y) < 1e-3) {
         List<Double> rows = List.of(to.x > from.x ? from.x : from.x - scene.tileX());
         wanted(scene, main, rows, scene.middleY(my));
         wanted(scene, main, scene.middleX(mx), List.of());
-        later.add(() -> starts.add(scene.best(Way.DOOR_WHOLE, door, rows, scene.middleY(my))));
+        later.add(
+            () -> starts.add(scene.best(StartedFrom.DOOR_WHOLE, door, rows, scene.middleY(my))));
         later.add(
             () ->
-                starts.add(scene.best(Way.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
+                starts.add(
+                    scene.best(StartedFrom.DOOR_EVEN, door, scene.middleX(mx), scene.middleY(my))));
       }
     }
     if (scene.centredX.isEmpty()) {
@@ -406,7 +411,7 @@ public final class TileLayout {
       scene.centredY.addAll(roomY);
     }
     later.forEach(Runnable::run);
-    starts.add(scene.best(Way.ROOM, "", roomX, roomY));
+    starts.add(scene.best(StartedFrom.ROOM, "", roomX, roomY));
     return starts;
   }
 
@@ -497,7 +502,7 @@ public final class TileLayout {
 
     private Start attempt(double x, double y) {
       tried++;
-      Start start = scene.start(Way.FOUND, "", x, y);
+      Start start = scene.start(StartedFrom.FOUND, "", x, y);
       if (best == null || BETTER.compare(start, best) < 0) {
         best = start;
       }

@@ -146,7 +146,7 @@ public record TileSetOut(
   public record Reach(int wall, double x, double y, double distance) {}
 
   /** Ways of starting. */
-  public enum Way {
+  public enum StartedFrom {
     /** Centred on the doorway, the first row whole at the door. */
     DOOR_WHOLE,
     /** Centred on the doorway, equal cuts at both ends of the view. */
@@ -174,7 +174,7 @@ public record TileSetOut(
    * @param points all of it weighed; fewer is better
    */
   public record Option(
-      Way way,
+      StartedFrom way,
       String door,
       boolean turned,
       long whole,

@@ -11,15 +11,15 @@ import underfoot.report.html.Svg.Anchor;
 final class BoardDrawing {
   private final RoomPlan room;
   private final SetOut.Boards boards;
-  private final Speech speech;
+  private final PageText speech;
 
-  BoardDrawing(RoomPlan room, SetOut.Boards boards, Speech speech) {
+  BoardDrawing(RoomPlan room, SetOut.Boards boards, PageText speech) {
     this.room = room;
     this.boards = boards;
     this.speech = speech;
   }
 
-  Markup draw() {
+  HtmlWriter draw() {
     BoardPlan plan = boards.plan();
     RoomDrawing drawing =
         new RoomDrawing(
@@ -55,7 +55,7 @@ final class BoardDrawing {
           .append(Svg.lineTo(drawing.x(line[2]), drawing.y(line[3])));
     }
     svg.stroke(joints.toString(), "#8a5a1c", 0.9, "2 3", "s-deck");
-    svg.stroke(all.toString(), Look.INK, 1.3, "", "s");
+    svg.stroke(all.toString(), MaterialStyle.INK, 1.3, "", "s");
     if (plan.screws().size() <= 4000) {
       StringBuilder dots = new StringBuilder();
       for (double[] screw : plan.screws()) {
@@ -64,7 +64,7 @@ final class BoardDrawing {
         dots.append(Svg.move(x - 0.9, y)).append(Svg.lineTo(x, y - 0.9));
         dots.append(Svg.lineTo(x + 0.9, y)).append(Svg.lineTo(x, y + 0.9)).append('Z');
       }
-      svg.fill(dots.toString(), Look.FAINT, "f-faint");
+      svg.fill(dots.toString(), MaterialStyle.FAINT, "f-faint");
     }
     for (BoardPlan.Piece piece : plan.pieces()) {
       double[] at = within(piece);

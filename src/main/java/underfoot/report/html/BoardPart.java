@@ -11,14 +11,14 @@ import underfoot.plan.setout.BoardPlan;
 
 /** The plan of the boards: the drawing, rows, cut list and screws. */
 final class BoardPart {
-  private final Markup out;
-  private final Speech speech;
+  private final HtmlWriter out;
+  private final PageText speech;
   private final Table table;
   private final RoomPlan room;
   private final SetOut.Boards boards;
   private final BoardPlan plan;
 
-  BoardPart(Markup out, Speech speech, RoomPlan room, SetOut.Boards boards) {
+  BoardPart(HtmlWriter out, PageText speech, RoomPlan room, SetOut.Boards boards) {
     this.out = out;
     this.speech = speech;
     this.table = new Table(out, speech);
@@ -34,7 +34,7 @@ final class BoardPart {
         speech.say(
             "boards-intro",
             "length",
-            Speech.number(plan.length()),
+            PageText.number(plan.length()),
             "width",
             Texts.mm(plan.width()),
             "axis",
@@ -57,9 +57,9 @@ final class BoardPart {
           speech.say(
               plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
               "stagger",
-              Speech.whole(plan.stagger()),
+              PageText.whole(plan.stagger()),
               "wanted",
-              Speech.whole(plan.wantedStagger())));
+              PageText.whole(plan.wantedStagger())));
     }
     if (!room.doors().isEmpty()) {
       out.element(
@@ -95,9 +95,9 @@ final class BoardPart {
           speech.say(
               plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
               "off",
-              Speech.whole(plan.offDeck()),
+              PageText.whole(plan.offDeck()),
               "wanted",
-              Speech.whole(plan.wantedOffDeck())));
+              PageText.whole(plan.wantedOffDeck())));
     }
   }
 
@@ -114,8 +114,8 @@ final class BoardPart {
     for (BoardPlan.Cut cut : plan.cuts()) {
       out.open("tr");
       out.element("th", cut.mark(), "scope", "row");
-      table.number(Speech.whole(cut.length()));
-      table.number(Speech.whole(cut.width()));
+      table.number(PageText.whole(cut.length()));
+      table.number(PageText.whole(cut.width()));
       table.number(Integer.toString(cut.count()));
       out.element(
           "td",
@@ -172,7 +172,7 @@ final class BoardPart {
                 "from",
                 Long.toString(Math.round(from)),
                 "to",
-                Speech.whole(to)));
+                PageText.whole(to)));
       }
       BoardPlan.Piece first = row.get(0);
       double low = plan.alongX() ? first.y1() - originY : first.x1() - originX;
@@ -193,7 +193,7 @@ final class BoardPart {
               "from",
               Long.toString(Math.round(least)),
               "to",
-              Speech.whole(high),
+              PageText.whole(high),
               "pieces",
               words.toString()));
     }

@@ -13,11 +13,11 @@ import underfoot.plan.Premise;
  * named and led to, not told again.
  */
 final class Chains {
-  private final Markup out;
-  private final Speech speech;
+  private final HtmlWriter out;
+  private final PageText speech;
   private final Map<Justification, Integer> told = new IdentityHashMap<>();
 
-  Chains(Markup out, Speech speech) {
+  Chains(HtmlWriter out, PageText speech) {
     this.out = out;
     this.speech = speech;
   }

@@ -16,7 +16,7 @@ public final class Drawings {
    * @return a figure with its caption; empty if nothing is built
    */
   public static String section(Advice advice, Phrases phrases) {
-    Speech speech = new Speech(phrases);
+    PageText speech = new PageText(phrases);
     return advice.builds()
         ? figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"))
         : "";
@@ -32,7 +32,7 @@ public final class Drawings {
    */
   public static String levels(Advice advice, Phrases phrases) {
     Consequences after = advice.consequences();
-    Speech speech = new Speech(phrases);
+    PageText speech = new PageText(phrases);
     return after
         .room()
         .flatMap(room -> LevelDrawing.of(room, after.levels(), speech))
@@ -40,8 +40,8 @@ public final class Drawings {
         .orElse("");
   }
 
-  private static String figure(Markup drawing, String caption) {
-    return new Markup()
+  private static String figure(HtmlWriter drawing, String caption) {
+    return new HtmlWriter()
         .open("figure")
         .add(drawing)
         .element("figcaption", caption)

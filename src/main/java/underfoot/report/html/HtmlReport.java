@@ -27,6 +27,7 @@ import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.ChangeNote;
+import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.Consequences;
 import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
@@ -37,9 +38,8 @@ import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
-import underfoot.plan.Way;
-import underfoot.report.Times;
-import underfoot.report.WayText;
+import underfoot.report.BuildUpLine;
+import underfoot.report.TimeText;
 
 /**
  * The advice as one page that needs nothing else: no network, no script. The answer comes first;
@@ -64,15 +64,15 @@ public final class HtmlReport {
   }
 
   private final Advice advice;
-  private final Speech speech;
+  private final PageText speech;
   private final Medium medium;
-  private final Markup out = new Markup();
+  private final HtmlWriter out = new HtmlWriter();
   private final Chains chains;
   private final Map<String, String> contents = new LinkedHashMap<>();
 
   private HtmlReport(Advice advice, Phrases phrases, Medium medium) {
     this.advice = advice;
-    this.speech = new Speech(phrases);
+    this.speech = new PageText(phrases);
     this.medium = medium;
     this.chains = new Chains(out, speech);
   }
@@ -110,7 +110,7 @@ public final class HtmlReport {
   private String page(String version, String ruleBase) {
     HtmlBody body = new HtmlBody();
     body.write(version, ruleBase);
-    Markup page = new Markup();
+    HtmlWriter page = new HtmlWriter();
     page.raw("<!DOCTYPE html>\n");
     page.open("html", "lang", "en-GB", "xmlns", "http://www.w3.org/1999/xhtml");
     page.open("head").line();
@@ -251,17 +251,19 @@ public final class HtmlReport {
         out.element("p", speech.say("nothing-is-built"));
       }
       for (Verdict kind : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-        List<HaltNote> halts =
-            advice.halts().stream().filter(halt -> halt.verdict() == kind).toList();
-        if (halts.isEmpty()) {
+        List<HaltNote> stopFindings =
+            advice.stopFindings().stream()
+                .filter(stopFinding -> stopFinding.verdict() == kind)
+                .toList();
+        if (stopFindings.isEmpty()) {
           continue;
         }
         out.element("h3", speech.say(kind == Verdict.STOP ? "heading-stop" : "heading-outside"));
-        for (HaltNote halt : halts) {
+        for (HaltNote stopFinding : stopFindings) {
           out.open("div", "class", "note danger");
-          out.element("h4", halt.title());
-          out.open("p").own(halt.text()).close("p");
-          chains.of(halt.because());
+          out.element("h4", stopFinding.title());
+          out.open("p").own(stopFinding.text()).close("p");
+          chains.of(stopFinding.because());
           out.end("div");
         }
       }
@@ -279,7 +281,7 @@ public final class HtmlReport {
       after.schedule().milestones().stream()
           .filter(one -> one.hour() == after.schedule().inUseAfterHours())
           .findFirst()
-          .ifPresent(one -> key("key-time", Times.when(speech.phrases(), one.on(), one.hour())));
+          .ifPresent(one -> key("key-time", TimeText.when(speech.phrases(), one.on(), one.hour())));
       after
           .setOut()
           .flatMap(SetOut::tiles)
@@ -300,7 +302,7 @@ public final class HtmlReport {
 
     // --- the build-up
 
-    private void figure(Markup drawing, String caption) {
+    private void figure(HtmlWriter drawing, String caption) {
       out.open("figure");
       out.add(drawing);
       out.element("figcaption", caption);
@@ -329,7 +331,8 @@ public final class HtmlReport {
     private void layer(Layer layer) {
       out.open("li");
       out.open("details", "class", "layer more").open("summary");
-      out.open("span", "class", "swatch " + Look.of(layer.family()).styled()).close("span");
+      out.open("span", "class", "swatch " + MaterialStyle.of(layer.family()).styled())
+          .close("span");
       out.element("strong", layer.order() + " " + layer.name());
       out.text(" ");
       out.element("span", thickness(layer.thickness()), "class", "thick");
@@ -370,7 +373,7 @@ public final class HtmlReport {
       if (thickness.min() == thickness.max()) {
         return Texts.mm(thickness.mean());
       }
-      return Speech.number(thickness.min()) + "–" + Texts.mm(thickness.max());
+      return PageText.number(thickness.min()) + "–" + Texts.mm(thickness.max());
     }
 
     // --- first things and cautions
@@ -554,7 +557,7 @@ public final class HtmlReport {
       Optional<LocalDateTime> first = after.programme().get(0).begins();
       String from =
           first
-              .map(start -> speech.say("programme-dated", "start", Times.day(start)))
+              .map(start -> speech.say("programme-dated", "start", TimeText.day(start)))
               .orElseGet(() -> speech.say("programme-monday"));
       from += ' ' + speech.say("programme-marked");
       if (!advice.remedies().isEmpty()) {
@@ -565,7 +568,7 @@ public final class HtmlReport {
           new ProgrammeDrawing(after.programme(), speech).draw(), speech.say("programme-caption"));
       out.open("ul", "class", "days");
       for (Milestone one : after.schedule().milestones()) {
-        String when = Times.when(speech.phrases(), one.on(), one.hour());
+        String when = TimeText.when(speech.phrases(), one.on(), one.hour());
         out.element(
             "li", speech.say("milestone-line", "what", Texts.capital(one.what()), "when", when));
       }
@@ -577,8 +580,8 @@ public final class HtmlReport {
         chains.of(step.because());
         out.close("th");
         table.number(
-            step.begins().map(Times::moment).orElseGet(() -> Times.hours(step.startHour())));
-        table.number(Times.hours(step.hours()));
+            step.begins().map(TimeText::moment).orElseGet(() -> TimeText.hours(step.startHour())));
+        table.number(TimeText.hours(step.hours()));
         out.end("tr");
       }
       table.close();
@@ -718,7 +721,7 @@ public final class HtmlReport {
             .own(speech.say("change-then", "change", change.text(), "way", change.way()))
             .close("p");
         out.open("p", "class", "faint")
-            .own(WayText.numbers(change.numbers(), speech.phrases()))
+            .own(BuildUpLine.numbers(change.numbers(), speech.phrases()))
             .close("p");
         out.end("li");
       }
@@ -751,9 +754,11 @@ public final class HtmlReport {
         out.open("li");
         out.element("h3", speech.say("standing-" + standing, "way", one.title()));
         out.open("p").own(one.text()).close("p");
-        for (Way way : after.ways()) {
+        for (ComparedBuildUp way : after.ways()) {
           if (way.id().equals(one.id())) {
-            out.open("p", "class", "faint").own(WayText.numbers(way, speech.phrases())).close("p");
+            out.open("p", "class", "faint")
+                .own(BuildUpLine.numbers(way, speech.phrases()))
+                .close("p");
           }
         }
         chains.of(one.because());

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.Texts;
-import underfoot.measure.Tin;
+import underfoot.measure.TriangulatedSurface;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.RoomPlan;
 import underfoot.report.html.Svg.Anchor;
@@ -32,12 +32,13 @@ final class LevelDrawing {
 
   private final RoomPlan room;
   private final Optional<LevelPlan> plan;
-  private final Speech speech;
-  private final Tin tin;
+  private final PageText speech;
+  private final TriangulatedSurface tin;
   private final double step;
   private final double lowest;
 
-  private LevelDrawing(RoomPlan room, Optional<LevelPlan> plan, Speech speech, LevelSurvey survey) {
+  private LevelDrawing(
+      RoomPlan room, Optional<LevelPlan> plan, PageText speech, LevelSurvey survey) {
     this.room = room;
     this.plan = plan;
     this.speech = speech;
@@ -51,7 +52,7 @@ final class LevelDrawing {
       }
       shown.add(new Coordinate(vertex.x, vertex.y, z));
     }
-    this.tin = Tin.of(shown);
+    this.tin = TriangulatedSurface.of(shown);
     double low = shown.stream().mapToDouble(Coordinate::getZ).min().orElse(0);
     double high = shown.stream().mapToDouble(Coordinate::getZ).max().orElse(0);
     double found = STEPS[STEPS.length - 1];
@@ -65,7 +66,7 @@ final class LevelDrawing {
   }
 
   /** The drawing; empty where there are too few readings. */
-  static Optional<LevelDrawing> of(RoomPlan room, Optional<LevelPlan> plan, Speech speech) {
+  static Optional<LevelDrawing> of(RoomPlan room, Optional<LevelPlan> plan, PageText speech) {
     List<Point> outline = new ArrayList<>();
     room.corners().forEach(c -> outline.add(new Point(c[0], c[1])));
     List<Reading> readings = new ArrayList<>();
@@ -95,10 +96,11 @@ final class LevelDrawing {
   }
 
   private String step(double from) {
-    return speech.say("from-to-plain", "least", Speech.number(from), "most", Texts.mm(from + step));
+    return speech.say(
+        "from-to-plain", "least", PageText.number(from), "most", Texts.mm(from + step));
   }
 
-  Markup draw() {
+  HtmlWriter draw() {
     int bands = 1;
     for (Coordinate c : tin.vertices()) {
       bands = Math.max(bands, (int) Math.ceil((c.getZ() - lowest) / step - 1e-9));
@@ -132,7 +134,7 @@ final class LevelDrawing {
       }
     }
     for (String line : lines) {
-      svg.stroke(line, Look.POUR, 0.9, "", "s-pour");
+      svg.stroke(line, MaterialStyle.POUR, 0.9, "", "s-pour");
     }
     svg.endClip();
     drawing.walls(this::said);
@@ -221,10 +223,10 @@ final class LevelDrawing {
       if (reading[2] == highest) {
         svg.fill(
             Svg.move(x - 5, y + 4) + Svg.lineTo(x + 5, y + 4) + Svg.lineTo(x, y - 5) + "Z",
-            Look.MARK,
+            MaterialStyle.MARK,
             "f-mark");
       } else {
-        svg.circle(x, y, 2.2, Look.INK, "f");
+        svg.circle(x, y, 2.2, MaterialStyle.INK, "f");
       }
       double dx = cx - x;
       double dy = cy - y;
@@ -242,7 +244,7 @@ final class LevelDrawing {
             plan.isPresent() && i < plan.get().markers().size()
                 ? Math.round(plan.get().markers().get(i).heightMm() * 2) / 2.0
                 : reading[2];
-        svg.halo(wx, wy, (i + 1) + ": " + Speech.number(value), 8.5, anchor);
+        svg.halo(wx, wy, (i + 1) + ": " + PageText.number(value), 8.5, anchor);
       }
     }
   }
@@ -270,13 +272,14 @@ final class LevelDrawing {
     double tipX = cx + dx * length / 2;
     double tipY = cy + dy * length / 2;
     Svg svg = drawing.svg();
-    svg.line(cx - dx * length / 2, cy - dy * length / 2, tipX, tipY, Look.MARK, 2, "s-mark");
+    svg.line(
+        cx - dx * length / 2, cy - dy * length / 2, tipX, tipY, MaterialStyle.MARK, 2, "s-mark");
     svg.fill(
         Svg.move(tipX + dx * 5, tipY + dy * 5)
             + Svg.lineTo(tipX - dx * 4 - dy * 4, tipY - dy * 4 + dx * 4)
             + Svg.lineTo(tipX - dx * 4 + dy * 4, tipY - dy * 4 - dx * 4)
             + "Z",
-        Look.MARK,
+        MaterialStyle.MARK,
         "f-mark");
     return slope;
   }
@@ -297,7 +300,7 @@ final class LevelDrawing {
               drawing.y(door.y1()),
               drawing.x(door.x2()),
               drawing.y(door.y2()),
-              Look.MARK,
+              MaterialStyle.MARK,
               2.4,
               "s-mark");
     }
@@ -319,10 +322,10 @@ final class LevelDrawing {
       svg.text(
           RoomDrawing.WIDTH - 8,
           top + 8,
-          speech.say("falls", "slope", Speech.number(slope)),
+          speech.say("falls", "slope", PageText.number(slope)),
           9.5,
           Anchor.END,
-          Look.MARK,
+          MaterialStyle.MARK,
           "t-mark",
           false,
           0);
@@ -333,7 +336,7 @@ final class LevelDrawing {
         speech.say(plan.isPresent() ? "legend-depth" : "legend-height"),
         9.5,
         Anchor.START,
-        Look.INK,
+        MaterialStyle.INK,
         "t",
         true,
         0);
@@ -342,7 +345,7 @@ final class LevelDrawing {
       double y = top + 16 + 13.0 * (band / 3);
       int tint = tint(band, bands);
       svg.rect(x, y, 16, 9, TINTS[tint], "p" + tint);
-      svg.stroke(Svg.move(x, y) + "h16v9h-16Z", Look.FAINT, 0.6, "", "s-faint");
+      svg.stroke(Svg.move(x, y) + "h16v9h-16Z", MaterialStyle.FAINT, 0.6, "", "s-faint");
       svg.text(x + 21, y + 8, step(lowest + band * step), 9, Anchor.START);
     }
   }

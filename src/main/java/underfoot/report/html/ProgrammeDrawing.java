@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import underfoot.knowledge.Step;
 import underfoot.plan.ProgrammeStep;
-import underfoot.report.Times;
+import underfoot.report.TimeText;
 import underfoot.report.html.Svg.Anchor;
 
 /** The steps of the work against time: work in full, waits hatched. */
@@ -19,9 +19,9 @@ final class ProgrammeDrawing {
   private static final double[] TICKS = {6, 12, 24, 48, 24 * 7, 24 * 14, 24 * 28, 24 * 56};
 
   private final List<ProgrammeStep> steps;
-  private final Speech speech;
+  private final PageText speech;
 
-  ProgrammeDrawing(List<ProgrammeStep> steps, Speech speech) {
+  ProgrammeDrawing(List<ProgrammeStep> steps, PageText speech) {
     this.steps = steps;
     this.speech = speech;
   }
@@ -31,7 +31,7 @@ final class ProgrammeDrawing {
     return step.kind() == Step.Kind.WAIT;
   }
 
-  Markup draw() {
+  HtmlWriter draw() {
     double end = steps.stream().mapToDouble(ProgrammeStep::endHour).max().orElse(1);
     double scale = (WIDTH - 2 * LEFT - 6) / Math.max(1, end);
     double height = TOP + steps.size() * ROW + 8;
@@ -41,7 +41,7 @@ final class ProgrammeDrawing {
             WIDTH,
             height,
             speech.say("programme-title"),
-            speech.say("programme-described", "total", Times.hours(end)));
+            speech.say("programme-described", "total", TimeText.hours(end)));
     svg.hatch("programme-wait", 6, 6, "M-1 1L1 -1M0 6L6 0M5 7L7 5", "");
     double tick = TICKS[TICKS.length - 1];
     for (int i = TICKS.length - 1; i >= 0; i--) {
@@ -55,10 +55,10 @@ final class ProgrammeDrawing {
       svg.line(x, TOP - 4, x, height - 6, "#c9c6bd", 0.8, "s-grid");
       String words =
           tick < A_DAY
-              ? Speech.number(at) + " h"
+              ? PageText.number(at) + " h"
               : date(at)
-                  .map(Times::dayAndMonth)
-                  .orElseGet(() -> speech.say("day", "number", Speech.number(at / A_DAY)));
+                  .map(TimeText::dayAndMonth)
+                  .orElseGet(() -> speech.say("day", "number", PageText.number(at / A_DAY)));
       if (x <= WIDTH - 30) { // a word further out would be cut off
         svg.text(x, TOP - 9, words, 8.5, Anchor.START);
       }
@@ -74,8 +74,13 @@ final class ProgrammeDrawing {
         svg.rect(x, y + 13, w, 9, "url(#programme-wait)", "");
       }
       svg.stroke(
-          Svg.move(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z", Look.INK, 0.7, "", "s");
-      String words = (step.critical() ? "» " : "") + step.step() + ", " + Times.hours(step.hours());
+          Svg.move(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z",
+          MaterialStyle.INK,
+          0.7,
+          "",
+          "s");
+      String words =
+          (step.critical() ? "» " : "") + step.step() + ", " + TimeText.hours(step.hours());
       boolean right = x + Svg.cut(words, 62).length() * PER_LETTER > WIDTH - LEFT;
       svg.halo(
           right ? WIDTH - LEFT : Math.max(LEFT, x),

@@ -107,10 +107,17 @@ final class RoomDrawing {
 
   /** The walls, with something said of each doorway after its name. */
   void walls(Function<RoomPlan.Door, String> said) {
-    svg.stroke(outline(), Look.INK, 2.6, "", "s");
+    svg.stroke(outline(), MaterialStyle.INK, 2.6, "", "s");
     double inward = turnsLeft() ? 1 : -1;
     for (RoomPlan.Door door : room.doors()) {
-      svg.line(x(door.x1()), y(door.y1()), x(door.x2()), y(door.y2()), Look.PAPER, 4.4, "s-paper");
+      svg.line(
+          x(door.x1()),
+          y(door.y1()),
+          x(door.x2()),
+          y(door.y2()),
+          MaterialStyle.PAPER,
+          4.4,
+          "s-paper");
       tick(door.x1(), door.y1(), door, inward);
       tick(door.x2(), door.y2(), door, inward);
     }
@@ -133,7 +140,7 @@ final class RoomDrawing {
       double[] middle = clearOfDoors(i, a, b, length);
       double x = x(middle[0]) + nx * off;
       double y = y(middle[1]) - ny * off;
-      outside(x, y, words, a, b, 8.5, Look.INK, "t", false);
+      outside(x, y, words, a, b, 8.5, MaterialStyle.INK, "t", false);
     }
     for (RoomPlan.Door door : room.doors()) {
       double[] a = {door.x1(), door.y1()};
@@ -148,7 +155,7 @@ final class RoomDrawing {
           a,
           b,
           8.5,
-          Look.MARK,
+          MaterialStyle.MARK,
           "t-mark",
           true);
     }
@@ -194,7 +201,14 @@ final class RoomDrawing {
     double length = Math.hypot(door.x2() - door.x1(), door.y2() - door.y1());
     double nx = (door.y2() - door.y1()) / length * inward;
     double ny = -(door.x2() - door.x1()) / length * inward;
-    svg.line(x(px) - nx * 3, y(py) + ny * 3, x(px) + nx * 6, y(py) - ny * 6, Look.INK, 1.6, "s");
+    svg.line(
+        x(px) - nx * 3,
+        y(py) + ny * 3,
+        x(px) + nx * 6,
+        y(py) - ny * 6,
+        MaterialStyle.INK,
+        1.6,
+        "s");
   }
 
   /** Writing along a wall, outside it, never upside down. */

@@ -6,7 +6,7 @@ import underfoot.buildup.LayerThickness;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
-import underfoot.plan.Beneath;
+import underfoot.plan.BaseBelow;
 import underfoot.report.html.Svg.Anchor;
 
 /** The build-up cut through, heights to scale, each layer labelled with a line that leads to it. */
@@ -23,16 +23,16 @@ final class SectionDrawing {
   private static final double COAT = 2;
 
   private final Advice advice;
-  private final Speech speech;
+  private final PageText speech;
   private final double scale;
   private final double deck;
   private final double base;
   private Svg svg;
 
-  SectionDrawing(Advice advice, Speech speech) {
+  SectionDrawing(Advice advice, PageText speech) {
     this.advice = advice;
     this.speech = speech;
-    Beneath beneath = advice.consequences().beneath();
+    BaseBelow beneath = advice.consequences().beneath();
     boolean timber = !beneath.family().equals("solid");
     this.deck =
         timber && !beneath.taken() && !Double.isNaN(beneath.thicknessMm())
@@ -65,7 +65,7 @@ final class SectionDrawing {
     }
   }
 
-  Markup draw() {
+  HtmlWriter draw() {
     List<Label> labels = labels();
     double bottom = base + deck * scale + GROUND;
     double needed = labels.stream().mapToDouble(Label::height).sum();
@@ -77,7 +77,7 @@ final class SectionDrawing {
             height,
             speech.say("section-title"),
             speech.say("section-described", "layers", described()));
-    for (Look look : Look.values()) {
+    for (MaterialStyle look : MaterialStyle.values()) {
       look.defineHatch(svg, svg.id());
     }
     ground(bottom);
@@ -121,14 +121,14 @@ final class SectionDrawing {
     if (thickness.min() == thickness.max()) {
       return Texts.mm(thickness.mean());
     }
-    return Speech.number(thickness.min()) + "–" + Texts.mm(thickness.max());
+    return PageText.number(thickness.min()) + "–" + Texts.mm(thickness.max());
   }
 
   private double y(double level) {
     return base - level * scale;
   }
 
-  private void hatched(double x, double y, double w, double h, Look look) {
+  private void hatched(double x, double y, double w, double h, MaterialStyle look) {
     svg.rect(x, y, w, h, look.colour(), look.styled());
     svg.rect(x, y, w, h, "url(#" + look.hatch(svg.id()) + ")", "");
     svg.stroke(
@@ -137,7 +137,7 @@ final class SectionDrawing {
             + Svg.lineTo(x + w, y + h)
             + Svg.lineTo(x, y + h)
             + "Z",
-        Look.INK,
+        MaterialStyle.INK,
         0.8,
         "",
         "s");
@@ -146,13 +146,14 @@ final class SectionDrawing {
   private void layer(Layer layer) {
     double top = y(layer.level());
     double bottom = y(layer.level() - layer.thickness().mean());
-    Look look = Look.of(layer.family());
+    MaterialStyle look = MaterialStyle.of(layer.family());
     double high = bottom - top;
     if (layer.family().equals("tile")) {
       double middle = LEFT + (RIGHT - LEFT) * 0.62;
       hatched(LEFT, top, middle - LEFT - 2, high, look);
       hatched(middle + 2, top, RIGHT - middle - 2, high, look);
-      svg.rect(middle - 2, top + 0.5, 4, high, Look.BED.colour(), Look.BED.styled());
+      svg.rect(
+          middle - 2, top + 0.5, 4, high, MaterialStyle.BED.colour(), MaterialStyle.BED.styled());
     } else {
       hatched(LEFT, top, RIGHT - LEFT, high, look);
     }
@@ -161,28 +162,40 @@ final class SectionDrawing {
   /** A coat has no thickness to speak of: a thick broken line stands for it. */
   private void coat(Layer layer) {
     double at = y(layer.level()) - COAT / 2;
-    svg.stroke(Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), Look.PAPER, COAT + 1, "", "s-paper");
-    svg.stroke(Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), Look.INK, COAT, "6 2.5", "s");
+    svg.stroke(
+        Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), MaterialStyle.PAPER, COAT + 1, "", "s-paper");
+    svg.stroke(Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), MaterialStyle.INK, COAT, "6 2.5", "s");
   }
 
   private void ground(double bottom) {
-    Beneath beneath = advice.consequences().beneath();
+    BaseBelow beneath = advice.consequences().beneath();
     boolean solid = beneath.family().equals("solid");
     double under = base + deck * scale;
     String tear = tear(bottom - 8);
     if (solid) {
       svg.clip("ground", Svg.move(LEFT, base) + Svg.lineTo(RIGHT, base) + tear + "Z");
-      svg.rect(LEFT, base, RIGHT - LEFT, bottom - base, Look.SOLID.colour(), Look.SOLID.styled());
       svg.rect(
-          LEFT, base, RIGHT - LEFT, bottom - base, "url(#" + Look.SOLID.hatch(svg.id()) + ")", "");
+          LEFT,
+          base,
+          RIGHT - LEFT,
+          bottom - base,
+          MaterialStyle.SOLID.colour(),
+          MaterialStyle.SOLID.styled());
+      svg.rect(
+          LEFT,
+          base,
+          RIGHT - LEFT,
+          bottom - base,
+          "url(#" + MaterialStyle.SOLID.hatch(svg.id()) + ")",
+          "");
       svg.endClip();
-      svg.line(LEFT, base, RIGHT, base, Look.INK, 1.6, "s");
+      svg.line(LEFT, base, RIGHT, base, MaterialStyle.INK, 1.6, "s");
     } else {
       if (deck > 0) {
-        hatched(LEFT, base, RIGHT - LEFT, deck * scale, Look.TIMBER);
+        hatched(LEFT, base, RIGHT - LEFT, deck * scale, MaterialStyle.TIMBER);
         if (advice.base().contains("boards")) {
           double joint = LEFT + (RIGHT - LEFT) * 0.3;
-          svg.line(joint, base, joint, under, Look.INK, 1.2, "s");
+          svg.line(joint, base, joint, under, MaterialStyle.INK, 1.2, "s");
         }
       }
       boolean joists = !Double.isNaN(beneath.joistDepthMm());
@@ -195,8 +208,8 @@ final class SectionDrawing {
             under,
             2 * half,
             bottom - under,
-            Look.TIMBER.colour(),
-            Look.TIMBER.styled());
+            MaterialStyle.TIMBER.colour(),
+            MaterialStyle.TIMBER.styled());
         svg.endClip();
         svg.stroke(
             Svg.move(middle - half, under)
@@ -207,14 +220,14 @@ final class SectionDrawing {
                 + Svg.lineTo(middle + half, bottom - 12)
                 + Svg.move(middle + half, under)
                 + Svg.lineTo(middle - half, bottom - 12),
-            Look.INK,
+            MaterialStyle.INK,
             0.8,
             "",
             "s");
       }
-      svg.line(LEFT, base, RIGHT, base, Look.INK, 1.6, "s");
+      svg.line(LEFT, base, RIGHT, base, MaterialStyle.INK, 1.6, "s");
     }
-    svg.stroke(tearAlone(bottom - 8), Look.FAINT, 1, "", "s-faint");
+    svg.stroke(tearAlone(bottom - 8), MaterialStyle.FAINT, 1, "", "s-faint");
   }
 
   /** The line along which a drawing is broken off. */
@@ -242,7 +255,16 @@ final class SectionDrawing {
         told.add(layer.level());
       }
     }
-    svg.text(4, 12, speech.say("level-column"), 9.5, Anchor.START, Look.FAINT, "t-faint", false, 0);
+    svg.text(
+        4,
+        12,
+        speech.say("level-column"),
+        9.5,
+        Anchor.START,
+        MaterialStyle.FAINT,
+        "t-faint",
+        false,
+        0);
     for (double level : told) {
       double at = y(level);
       double writing = Math.min(at + 3.5, last - 10.5);
@@ -252,11 +274,12 @@ final class SectionDrawing {
               + Svg.lineTo(LEFT - 7, at)
               + Svg.lineTo(LEFT - 11, writing - 3.5)
               + Svg.lineTo(LEFT - 14, writing - 3.5),
-          Look.FAINT,
+          MaterialStyle.FAINT,
           0.8,
           "",
           "s-faint");
-      svg.text(LEFT - 16, writing, (level > 0 ? "+" : "") + Speech.number(level), 9.5, Anchor.END);
+      svg.text(
+          LEFT - 16, writing, (level > 0 ? "+" : "") + PageText.number(level), 9.5, Anchor.END);
     }
   }
 
@@ -280,7 +303,7 @@ final class SectionDrawing {
       double at = layer.thickness().max() == 0 ? bottom - COAT / 2 : (top + bottom) / 2;
       labels.add(new Label(lines, bold, at));
     }
-    Beneath beneath = advice.consequences().beneath();
+    BaseBelow beneath = advice.consequences().beneath();
     List<String> lines =
         new ArrayList<>(Svg.lines(speech.say("old-floor", "base", advice.base()), LETTERS, 3));
     int bold = lines.size();
@@ -293,7 +316,7 @@ final class SectionDrawing {
               speech.say(
                   "joists-beneath",
                   "breadth",
-                  Speech.number(beneath.joistBreadthMm()),
+                  PageText.number(beneath.joistBreadthMm()),
                   "depth",
                   Texts.mm(beneath.joistDepthMm()),
                   "centres",
@@ -327,11 +350,11 @@ final class SectionDrawing {
             + Svg.lineTo(RIGHT + 5, label.wanted)
             + Svg.lineTo(LABELS - 8, at)
             + Svg.lineTo(LABELS - 3, at),
-        Look.FAINT,
+        MaterialStyle.FAINT,
         0.9,
         "",
         "s-faint");
-    svg.circle(RIGHT - 7, label.wanted, 1.8, Look.INK, "f");
+    svg.circle(RIGHT - 7, label.wanted, 1.8, MaterialStyle.INK, "f");
     for (int i = 0; i < label.lines.size(); i++) {
       boolean bold = i < label.bold;
       svg.text(
@@ -340,7 +363,7 @@ final class SectionDrawing {
           label.lines.get(i),
           bold ? 10.5 : 9.5,
           Anchor.START,
-          bold ? Look.INK : Look.FAINT,
+          bold ? MaterialStyle.INK : MaterialStyle.FAINT,
           bold ? "t" : "t-faint",
           bold,
           0);
@@ -359,7 +382,7 @@ final class SectionDrawing {
             + Svg.lineTo(x + 3, y - length)
             + Svg.move(x - 3, y)
             + Svg.lineTo(x + 3, y),
-        Look.INK,
+        MaterialStyle.INK,
         1,
         "",
         "s");

@@ -11,7 +11,7 @@ final class Svg {
   /** How large it is drawn where no style sheet says, in px for each of its units. */
   private static final double ON_PAPER = 1.4;
 
-  private final Markup out = new Markup();
+  private final HtmlWriter out = new HtmlWriter();
   private final String id;
 
   /**
@@ -80,7 +80,7 @@ final class Svg {
           "fill",
           "none",
           "stroke",
-          Look.INK,
+          MaterialStyle.INK,
           "stroke-width",
           "0.7",
           "stroke-opacity",
@@ -99,7 +99,7 @@ final class Svg {
           "r",
           "0.8",
           "fill",
-          Look.INK,
+          MaterialStyle.INK,
           "fill-opacity",
           "0.6",
           "class",
@@ -175,7 +175,7 @@ final class Svg {
   }
 
   void text(double x, double y, String words, double size, Anchor anchor) {
-    text(x, y, words, size, anchor, Look.INK, "t", false, 0);
+    text(x, y, words, size, anchor, MaterialStyle.INK, "t", false, 0);
   }
 
   void text(
@@ -222,9 +222,9 @@ final class Svg {
         "text-anchor",
         anchor.name().toLowerCase(Locale.ROOT),
         "fill",
-        Look.PAPER,
+        MaterialStyle.PAPER,
         "stroke",
-        Look.PAPER,
+        MaterialStyle.PAPER,
         "stroke-width",
         "3",
         "stroke-linejoin",
@@ -282,7 +282,7 @@ final class Svg {
   }
 
   /** The drawing. */
-  Markup markup() {
+  HtmlWriter markup() {
     return out.end("svg");
   }
 }

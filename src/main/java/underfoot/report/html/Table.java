@@ -2,10 +2,10 @@ package underfoot.report.html;
 
 /** A table of the page, in a region that scrolls on its own where it is wider than the screen. */
 final class Table {
-  private final Markup out;
-  private final Speech speech;
+  private final HtmlWriter out;
+  private final PageText speech;
 
-  Table(Markup out, Speech speech) {
+  Table(HtmlWriter out, PageText speech) {
     this.out = out;
     this.speech = speech;
   }

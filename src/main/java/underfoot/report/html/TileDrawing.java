@@ -19,15 +19,15 @@ final class TileDrawing {
   private final List<double[]> written = new ArrayList<>();
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
-  private final Speech speech;
+  private final PageText speech;
 
-  TileDrawing(RoomPlan room, SetOut.Tiles tiles, Speech speech) {
+  TileDrawing(RoomPlan room, SetOut.Tiles tiles, PageText speech) {
     this.room = room;
     this.tiles = tiles;
     this.speech = speech;
   }
 
-  Markup draw() {
+  HtmlWriter draw() {
     TileSetOut out = tiles.layout();
     RoomDrawing plan =
         new RoomDrawing(
@@ -42,8 +42,8 @@ final class TileDrawing {
                 Integer.toString(out.cut())),
             8);
     Svg svg = plan.svg();
-    Look.BED.defineHatch(svg, svg.id());
-    svg.fill(plan.outline(), Look.BED.colour(), Look.BED.styled());
+    MaterialStyle.BED.defineHatch(svg, svg.id());
+    svg.fill(plan.outline(), MaterialStyle.BED.colour(), MaterialStyle.BED.styled());
     StringBuilder whole = new StringBuilder();
     StringBuilder cut = new StringBuilder();
     for (Piece piece : out.pieces()) {
@@ -52,14 +52,14 @@ final class TileDrawing {
     svg.fill(whole.toString(), "#fbf9f3", "tile-whole");
     svg.fill(cut.toString(), "#d9cdb4", "tile-cut");
     double thin = out.pieces().size() > 600 ? 0.3 : 0.6;
-    svg.stroke(whole.toString() + cut, Look.FAINT, thin, "", "s-faint");
+    svg.stroke(whole.toString() + cut, MaterialStyle.FAINT, thin, "", "s-faint");
     for (Strip strip : out.movement()) {
       svg.line(
           plan.x(strip.x1()),
           plan.y(strip.y1()),
           plan.x(strip.x2()),
           plan.y(strip.y2()),
-          Look.POUR,
+          MaterialStyle.POUR,
           2.2,
           "s-pour");
     }
@@ -99,13 +99,13 @@ final class TileDrawing {
   private void start(RoomDrawing plan, Svg svg, TileSetOut out) {
     String first = plan.path(List.of(out.start().first()));
     svg.fill(first, "#f3c9bd", "tile-first");
-    svg.stroke(first, Look.MARK, 1.6, "", "s-mark");
+    svg.stroke(first, MaterialStyle.MARK, 1.6, "", "s-mark");
     double sx = plan.x(out.start().x());
     double sy = plan.y(out.start().y());
     for (Reach reach : out.start().reaches()) {
       svg.stroke(
           Svg.move(sx, sy) + Svg.lineTo(plan.x(reach.x()), plan.y(reach.y())),
-          Look.MARK,
+          MaterialStyle.MARK,
           1.5,
           "6 3",
           "s-mark");
@@ -118,7 +118,7 @@ final class TileDrawing {
         svg.halo(mx, my + 3, Long.toString(Math.round(reach.distance())), 9, Anchor.MIDDLE);
       }
     }
-    svg.circle(sx, sy, 4, Look.MARK, "f-mark");
+    svg.circle(sx, sy, 4, MaterialStyle.MARK, "f-mark");
     svg.halo(sx + 7, sy - 6, speech.say("start-mark"), 10, Anchor.START);
   }
 }

@@ -11,14 +11,14 @@ import underfoot.plan.setout.TileSetOut.WallCuts;
 
 /** The set-out of the tiles: the plan, where to start, the cuts, what was compared. */
 final class TilePart {
-  private final Markup out;
-  private final Speech speech;
+  private final HtmlWriter out;
+  private final PageText speech;
   private final Table table;
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
   private final TileSetOut layout;
 
-  TilePart(Markup out, Speech speech, RoomPlan room, SetOut.Tiles tiles) {
+  TilePart(HtmlWriter out, PageText speech, RoomPlan room, SetOut.Tiles tiles) {
     this.out = out;
     this.speech = speech;
     this.table = new Table(out, speech);
@@ -35,7 +35,7 @@ final class TilePart {
             "pattern",
             speech.say("pattern-" + layout.kind().words().replace(' ', '-')),
             "length",
-            Speech.number(layout.length()),
+            PageText.number(layout.length()),
             "width",
             Texts.mm(layout.width()),
             "joint",
@@ -75,7 +75,7 @@ final class TilePart {
           speech.say(
               "reach",
               "distance",
-              Speech.whole(reach.distance()),
+              PageText.whole(reach.distance()),
               "wall",
               reach.wall() < 0 ? speech.say("a-column") : "W" + reach.wall()));
     }
@@ -180,9 +180,9 @@ final class TilePart {
       return speech.say(
           "cuts-range",
           "least",
-          Speech.whole(wall.least()),
+          PageText.whole(wall.least()),
           "most",
-          Speech.whole(wall.most()),
+          PageText.whole(wall.most()),
           "count",
           Integer.toString(wall.sizes().stream().mapToInt(TileSetOut.Size::count).sum()));
     }
@@ -234,8 +234,8 @@ final class TilePart {
       number(option.whole() + option.boxed());
       number(option.narrow());
       number(option.slivers());
-      table.number(Double.isInfinite(option.least()) ? "–" : Speech.whole(option.least()));
-      table.number(Speech.number(option.points()));
+      table.number(Double.isInfinite(option.least()) ? "–" : PageText.whole(option.least()));
+      table.number(PageText.number(option.points()));
       out.end("tr");
       first = false;
     }

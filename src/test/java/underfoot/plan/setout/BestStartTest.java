@@ -218,7 +218,7 @@ class BestStartTest {
   private static double effort(TileSetOut out) {
     int cut =
         out.options().stream()
-            .filter(one -> one.way() == TileSetOut.Way.ROOM)
+            .filter(one -> one.way() == TileSetOut.StartedFrom.ROOM)
             .findFirst()
             .orElseThrow()
             .cut();

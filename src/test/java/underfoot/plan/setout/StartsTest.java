@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import underfoot.plan.setout.TileSetOut.Option;
-import underfoot.plan.setout.TileSetOut.Way;
+import underfoot.plan.setout.TileSetOut.StartedFrom;
 
 /**
  * The ways of starting of one room of 3 by 2 m, counted by hand: tiles of 300, no joints, no gap.
@@ -29,7 +29,7 @@ class StartsTest {
     return TileLayout.of(Rooms.task(room, List.of(doors), kind, 300, 300, 0, 0)).orElseThrow();
   }
 
-  private static Option option(TileSetOut out, Way way, String door) {
+  private static Option option(TileSetOut out, StartedFrom way, String door) {
     return out.options().stream()
         .filter(one -> one.way() == way && one.door().equals(door))
         .findFirst()
@@ -48,24 +48,38 @@ class StartsTest {
     // A whole row at the door, a tile centred on it: 100, nine whole and 200 across, six whole and
     // 200 up. Of the uprights 200 go with no 100 (the saw takes 3), but two of 100 do: 7 and 4; the
     // levels of 200 are 9. 54 + 20 tiles, 23 cuts, 7 of them narrow at 3.
-    assertThat(option(out, Way.DOOR_WHOLE, "door 0"))
-        .isEqualTo(new Option(Way.DOOR_WHOLE, "door 0", false, 54, 23, 20, 7, 0, 0, 100, 0, 118));
+    assertThat(option(out, StartedFrom.DOOR_WHOLE, "door 0"))
+        .isEqualTo(
+            new Option(StartedFrom.DOOR_WHOLE, "door 0", false, 54, 23, 20, 7, 0, 0, 100, 0, 118));
     // Equal cuts of 250 before and behind: 45 whole, 32 cuts, 7 narrow, and 11 + 18 tiles for the
     // cuts; where the room is turned on its side the four pieces in corners go with the 22 of 250,
     // and 5 of 100 and 5 of 200 are left: 8 + 22.
     int boxed = quarters % 2 == 0 ? 29 : 30;
-    assertThat(option(out, Way.DOOR_EVEN, "door 0"))
+    assertThat(option(out, StartedFrom.DOOR_EVEN, "door 0"))
         .isEqualTo(
-            new Option(Way.DOOR_EVEN, "door 0", false, 45, 32, boxed, 7, 0, 0, 100, 0, 98 + boxed));
+            new Option(
+                StartedFrom.DOOR_EVEN,
+                "door 0",
+                false,
+                45,
+                32,
+                boxed,
+                7,
+                0,
+                0,
+                100,
+                0,
+                98 + boxed));
     // A joint in the middle of the room: ten whole across, 250 and five whole and 250 up. Only one
     // direction is centred on the door: 50 + 20 tiles, 20 cuts and 6 for the other.
-    assertThat(option(out, Way.ROOM, ""))
-        .isEqualTo(new Option(Way.ROOM, "", false, 50, 20, 20, 0, 0, 0, 250, 1, 96));
+    assertThat(option(out, StartedFrom.ROOM, ""))
+        .isEqualTo(new Option(StartedFrom.ROOM, "", false, 50, 20, 20, 0, 0, 0, 250, 1, 96));
     // Whole tiles from the corner, the row at the door whole: 60 + 10 tiles, 10 cuts and 6.
     assertThat(out.chosen())
-        .isEqualTo(new Option(Way.FOUND, "", false, 60, 10, 10, 0, 0, 0, 200, 1, 86));
+        .isEqualTo(new Option(StartedFrom.FOUND, "", false, 60, 10, 10, 0, 0, 0, 200, 1, 86));
     assertThat(out.options().stream().map(Option::way))
-        .containsExactly(Way.FOUND, Way.ROOM, Way.DOOR_WHOLE, Way.DOOR_EVEN);
+        .containsExactly(
+            StartedFrom.FOUND, StartedFrom.ROOM, StartedFrom.DOOR_WHOLE, StartedFrom.DOOR_EVEN);
     assertThat(out.every()).isTrue();
     assertThat(Math.abs(out.direction())).isLessThan(1e-9);
     // The first tile goes by the place 600 straight in from the middle of the door: (1450, 600) as
@@ -78,11 +92,12 @@ class StartsTest {
   @Test
   void without_a_doorway_the_room_is_the_middle() {
     TileSetOut out = set(ROOM);
-    assertThat(option(out, Way.ROOM, "").offCentre()).isZero();
-    assertThat(option(out, Way.ROOM, "").points()).isEqualTo(90);
+    assertThat(option(out, StartedFrom.ROOM, "").offCentre()).isZero();
+    assertThat(option(out, StartedFrom.ROOM, "").points()).isEqualTo(90);
     // From the corner one direction is off the middle: 60 + 10 + 10 + 6.
     assertThat(out.chosen().points()).isEqualTo(86);
-    assertThat(out.options().stream().map(Option::way)).containsExactly(Way.FOUND, Way.ROOM);
+    assertThat(out.options().stream().map(Option::way))
+        .containsExactly(StartedFrom.FOUND, StartedFrom.ROOM);
   }
 
   @Test
@@ -92,9 +107,9 @@ class StartsTest {
     Field.Opening right = Rooms.door(ROOM, 1, 300, 700);
     for (List<Field.Opening> doors : List.of(List.of(below, right), List.of(right, below))) {
       TileSetOut out = set(ROOM, doors.get(0), doors.get(1));
-      assertThat(option(out, Way.DOOR_WHOLE, "door 1").offCentre()).isZero();
-      assertThat(option(out, Way.DOOR_EVEN, "door 1").offCentre()).isZero();
-      assertThat(option(out, Way.DOOR_WHOLE, "door 0").offCentre()).isPositive();
+      assertThat(option(out, StartedFrom.DOOR_WHOLE, "door 1").offCentre()).isZero();
+      assertThat(option(out, StartedFrom.DOOR_EVEN, "door 1").offCentre()).isZero();
+      assertThat(option(out, StartedFrom.DOOR_WHOLE, "door 0").offCentre()).isPositive();
     }
   }
 
@@ -124,8 +139,8 @@ class StartsTest {
         TileSetOut out = set(room, doors.get(0), doors.get(1));
         String main = beforeBelow ? "door 2" : "door 0";
         String other = beforeBelow ? "door 0" : "door 2";
-        assertThat(option(out, Way.DOOR_WHOLE, main).offCentre()).isZero();
-        assertThat(option(out, Way.DOOR_WHOLE, other).offCentre()).isPositive();
+        assertThat(option(out, StartedFrom.DOOR_WHOLE, main).offCentre()).isZero();
+        assertThat(option(out, StartedFrom.DOOR_WHOLE, other).offCentre()).isPositive();
       }
     }
   }
@@ -141,7 +156,7 @@ class StartsTest {
     List<Field.Opening> doors = List.of(Rooms.door(room, 0, 962, 800));
     TileSetOut out =
         TileLayout.of(Rooms.task(room, doors, Pattern.Kind.GRID, 300, 300, 3, 0)).orElseThrow();
-    Option whole = option(out, Way.DOOR_WHOLE, "door 0");
+    Option whole = option(out, StartedFrom.DOOR_WHOLE, "door 0");
     assertThat(whole.whole()).isEqualTo(60);
     assertThat(whole.cut()).isEqualTo(10);
     assertThat(whole.least()).isCloseTo(182, within(1e-6));
@@ -230,9 +245,9 @@ class StartsTest {
       names = {"DIAGONAL", "HERRINGBONE"})
   void patterns_that_stand_aslant_are_centred_both_ways_or_not_at_all(Pattern.Kind kind) {
     TileSetOut out = set(ROOM, kind, Rooms.door(ROOM, 0, 1000, 900));
-    assertThat(option(out, Way.DOOR_EVEN, "door 0").offCentre()).isZero();
-    assertThat(out.options()).noneMatch(one -> one.way() == Way.DOOR_WHOLE);
-    assertThat(option(out, Way.ROOM, "").offCentre()).isEqualTo(2);
+    assertThat(option(out, StartedFrom.DOOR_EVEN, "door 0").offCentre()).isZero();
+    assertThat(out.options()).noneMatch(one -> one.way() == StartedFrom.DOOR_WHOLE);
+    assertThat(option(out, StartedFrom.ROOM, "").offCentre()).isEqualTo(2);
     assertThat(out.options()).allMatch(one -> one.offCentre() == 0 || one.offCentre() == 2);
     assertThat(out.every()).isFalse();
   }
@@ -368,8 +383,9 @@ class StartsTest {
         }
       }
       TileSetOut out = set(room, door);
-      assertThat(option(out, Way.DOOR_EVEN, "door 0").offCentre()).isZero();
-      assertThat(option(out, Way.DOOR_EVEN, "door 0").points()).isCloseTo(best, within(1e-6));
+      assertThat(option(out, StartedFrom.DOOR_EVEN, "door 0").offCentre()).isZero();
+      assertThat(option(out, StartedFrom.DOOR_EVEN, "door 0").points())
+          .isCloseTo(best, within(1e-6));
     }
   }
 
@@ -407,7 +423,7 @@ class StartsTest {
             OptionalDouble.empty(),
             6,
             20_000);
-    assertThat(option(TileLayout.of(task).orElseThrow(), Way.ROOM, ""))
-        .isEqualTo(new Option(Way.ROOM, "", false, 4, 2, 2, 0, 0, 0, 65, 0, 6));
+    assertThat(option(TileLayout.of(task).orElseThrow(), StartedFrom.ROOM, ""))
+        .isEqualTo(new Option(StartedFrom.ROOM, "", false, 4, 2, 2, 0, 0, 0, 65, 0, 6));
   }
 }

@@ -110,7 +110,7 @@ class TileLayoutTest {
     TileSetOut out = TileLayout.of(task).orElseThrow();
     Option room1 =
         out.options().stream()
-            .filter(option -> option.way() == TileSetOut.Way.ROOM)
+            .filter(option -> option.way() == TileSetOut.StartedFrom.ROOM)
             .findFirst()
             .orElseThrow();
     assertThat(room1.least()).isCloseTo(cuts.cutMm(), within(0.01));

@@ -1,0 +1,76 @@
+package underfoot.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+
+/** The part of a surface of triangles that lies over a floor of any shape. */
+final class SurfaceCut {
+  private SurfaceCut() {}
+
+  /**
+   * A triangle of the part, with heights at its corners.
+   *
+   * @param areaM2 its area, m2
+   * @param corners its corners, z being the height, mm
+   */
+  record Piece(double areaM2, Coordinate[] corners) {}
+
+  /**
+   * Cuts a surface to a floor: each triangle that crosses the edge of the floor is cut along it and
+   * what is left is cut into triangles again, so that heights stay exact.
+   *
+   * @param tin the surface
+   * @param floor the floor, mm
+   */
+  static List<Piece> of(TriangulatedSurface tin, Geometry floor) {
+    PreparedGeometry prepared = PreparedGeometryFactory.prepare(floor);
+    List<Piece> pieces = new ArrayList<>();
+    for (int[] triangle : tin.triangles()) {
+      Coordinate[] c = tin.corners(triangle);
+      Polygon whole = RoomShape.SHAPES.createPolygon(new Coordinate[] {c[0], c[1], c[2], c[0]});
+      if (prepared.covers(whole)) {
+        pieces.add(new Piece(area(c), c));
+      } else if (prepared.intersects(whole)) {
+        cut(c, whole.intersection(floor), pieces);
+      }
+    }
+    return pieces;
+  }
+
+  private static void cut(Coordinate[] c, Geometry part, List<Piece> pieces) {
+    for (int i = 0; i < part.getNumGeometries(); i++) {
+      if (!(part.getGeometryN(i) instanceof Polygon polygon) || polygon.getArea() == 0) {
+        continue; // touches the floor's edge only
+      }
+      Geometry triangles = PolygonTriangulator.triangulate(polygon);
+      for (int k = 0; k < triangles.getNumGeometries(); k++) {
+        Coordinate[] ring = triangles.getGeometryN(k).getCoordinates();
+        Coordinate[] corners = {on(c, ring[0]), on(c, ring[1]), on(c, ring[2])};
+        pieces.add(new Piece(area(corners), corners));
+      }
+    }
+  }
+
+  /** A place on the plane of a triangle, with its height. */
+  private static Coordinate on(Coordinate[] c, Coordinate place) {
+    double whole = cross(c[0], c[1], c[2]);
+    double u = cross(c[1], c[2], place) / whole;
+    double v = cross(c[2], c[0], place) / whole;
+    return new Coordinate(
+        place.x, place.y, u * c[0].getZ() + v * c[1].getZ() + (1 - u - v) * c[2].getZ());
+  }
+
+  private static double area(Coordinate[] c) {
+    return Math.abs(cross(c[0], c[1], c[2])) / 2 / 1e6;
+  }
+
+  private static double cross(Coordinate a, Coordinate b, Coordinate c) {
+    return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+  }
+}

@@ -1,0 +1,26 @@
+package underfoot.plan;
+
+/**
+ * What the lowest layer lies on, as it is drawn.
+ *
+ * @param family {@code timber}, {@code floating} or {@code solid}
+ * @param name what it is called
+ * @param thicknessMm how thick the deck or slab is, mm; NaN if unknown
+ * @param joistBreadthMm mm; NaN where there are no joists or they are unknown
+ * @param joistDepthMm mm; NaN as well
+ * @param joistCentresMm mm; NaN as well
+ * @param taken whether the old deck is taken up, so that the layers lie on what carried it
+ */
+public record BaseBelow(
+    String family,
+    String name,
+    double thicknessMm,
+    double joistBreadthMm,
+    double joistDepthMm,
+    double joistCentresMm,
+    boolean taken) {
+  /** Nothing known. */
+  public static BaseBelow unknown() {
+    return new BaseBelow("", "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
+  }
+}

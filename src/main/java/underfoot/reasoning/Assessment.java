@@ -1,0 +1,63 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import underfoot.buildup.Conclusion;
+import underfoot.buildup.Criterion;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Knowledge;
+import underfoot.scenario.Scenario;
+
+/**
+ * What the rules made of a floor.
+ *
+ * @param scenario the floor
+ * @param knowledge the knowledge base it was judged by
+ * @param verdict the answer in one word
+ * @param facts all facts held of the floor
+ * @param general what was concluded whatever is built
+ * @param buildUps the build-ups worked out, the recommended one first, those that do not stand last
+ * @param criteria what they were ranked by
+ */
+public record Assessment(
+    Scenario scenario,
+    Knowledge knowledge,
+    Verdict verdict,
+    Facts facts,
+    List<Conclusion> general,
+    List<BuildUp> buildUps,
+    List<Criterion> criteria) {
+  /** Copies the lists. */
+  public Assessment {
+    general = List.copyOf(general);
+    buildUps = List.copyOf(buildUps);
+    criteria = List.copyOf(criteria);
+  }
+
+  /** The recommended build-up; empty if none stands or the work must stop. */
+  public Optional<BuildUp> chosen() {
+    if (verdict == Verdict.STOP || buildUps.isEmpty() || !buildUps.get(0).stands()) {
+      return Optional.empty();
+    }
+    return Optional.of(buildUps.get(0));
+  }
+
+  /** Conclusions of one sort that hold for the recommended build-up, general ones first. */
+  public <T extends Conclusion> List<T> of(Class<T> sort) {
+    List<T> found = new ArrayList<>();
+    for (Conclusion one : general) {
+      if (sort.isInstance(one)) {
+        found.add(sort.cast(one));
+      }
+    }
+    chosen().ifPresent(buildUp -> found.addAll(buildUp.of(sort)));
+    return found;
+  }
+
+  /** The facts that hold for the recommended build-up, or for the floor if there is none. */
+  public Facts factsOfChosen() {
+    return chosen().map(BuildUp::facts).orElse(facts);
+  }
+}

@@ -1,0 +1,164 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.LayerKind;
+import underfoot.knowledge.MaterialItem;
+import underfoot.knowledge.ProposedKinds;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Nearest;
+
+/** Finds out which layers, or which way of building, a person means by a few words. */
+public final class MaterialLookup {
+  private static final int NEAREST = 3;
+
+  private final Knowledge knowledge;
+  private final List<RuleText> rules;
+  private final ProposedKinds kinds;
+  private final FactDefinition kind;
+  private final Set<String> ways = new LinkedHashSet<>();
+
+  /**
+   * @param knowledge the layers and what there is to buy
+   * @param rules the rules, which name the ways of building
+   * @param kinds what people call layers
+   * @param kind what may be written as a kind of layer, other words for it included
+   */
+  public MaterialLookup(
+      Knowledge knowledge, List<RuleText> rules, ProposedKinds kinds, FactDefinition kind) {
+    this.kinds = kinds;
+    this.kind = kind;
+    this.knowledge = knowledge;
+    this.rules = rules;
+    for (RuleText rule : rules) {
+      for (String line : rule.then()) {
+        if (line.startsWith("Offer ")) {
+          ways.add(line.substring("Offer ".length(), line.lastIndexOf(" as ")));
+        }
+      }
+    }
+  }
+
+  /**
+   * What is meant.
+   *
+   * @param layers kinds of layer; any of them will do
+   * @param ways ways of building; any of them will do
+   * @param askedFor the ids of the rules that lay or offer one of them
+   */
+  public record Meant(Set<String> layers, Set<String> ways, List<String> askedFor) {
+    /** Whether a build-up is one with it. */
+    public boolean isIn(BuildUp buildUp) {
+      return ways.contains(buildUp.way())
+          || buildUp.stack().layers().stream()
+              .anyMatch(layer -> layers.contains(layer.kind().id()));
+    }
+
+    /** Whether nothing is meant. */
+    public boolean isNothing() {
+      return layers.isEmpty() && ways.isEmpty();
+    }
+  }
+
+  /** What is meant by a few words; nothing if they are none of the trade that is known here. */
+  public Meant find(String words) {
+    String asked = plain(words);
+    Set<String> layers = new LinkedHashSet<>();
+    Set<String> ways = new LinkedHashSet<>();
+    Map<String, Set<String>> names = names();
+    for (String way : ways) {
+      if (plain(way).equals(asked)) {
+        ways.add(way);
+      }
+    }
+    if (ways.isEmpty()) {
+      layers.addAll(names.getOrDefault(asked, Set.of()));
+    }
+    if (ways.isEmpty() && layers.isEmpty()) {
+      List<String> wanted = Arrays.asList(asked.split(" "));
+      names.forEach(
+          (name, ids) -> {
+            if (Arrays.asList(name.split(" ")).containsAll(wanted)) {
+              layers.addAll(ids);
+            }
+          });
+    }
+    return new Meant(layers, ways, askedFor(layers, ways));
+  }
+
+  /** The names most like words that mean nothing, the nearest first. */
+  public List<String> nearest(String words) {
+    List<String> names = new ArrayList<>(names().keySet());
+    names.addAll(ways);
+    String asked = plain(words);
+    String cut = asked.length() > 80 ? asked.substring(0, 80) : asked;
+    names.sort(Comparator.comparingInt(name -> Nearest.distance(name, cut)));
+    return names.stream().distinct().limit(NEAREST).toList();
+  }
+
+  private Map<String, Set<String>> names() {
+    Map<String, Set<String>> names = new LinkedHashMap<>();
+    for (LayerKind kind : knowledge.layers().all()) {
+      for (String name : List.of(kind.id(), kind.name(), kind.material(), kind.family())) {
+        name(names, name, kind.id());
+      }
+    }
+    for (MaterialItem item : knowledge.materials().all()) {
+      for (String layer : item.forLayers()) {
+        name(names, item.item(), layer);
+      }
+    }
+    for (String called : kinds.names()) {
+      kinds.get(called).is().forEach(layer -> name(names, called, layer));
+    }
+    kind.also()
+        .forEach(
+            (word, called) -> kinds.get(called).is().forEach(layer -> name(names, word, layer)));
+    return names;
+  }
+
+  /** What people call the layers meant, in a proposal; empty if they have no word for them. */
+  public Optional<String> called(Meant meant) {
+    return kinds.names().stream()
+        .filter(called -> meant.layers().containsAll(kinds.get(called).is()))
+        .findFirst();
+  }
+
+  private static void name(Map<String, Set<String>> names, String name, String layer) {
+    if (!name.isBlank()) {
+      names.computeIfAbsent(plain(name), one -> new LinkedHashSet<>()).add(layer);
+    }
+  }
+
+  private List<String> askedFor(Set<String> layers, Set<String> ways) {
+    List<String> ids = new ArrayList<>();
+    for (RuleText rule : rules) {
+      for (String line : rule.then()) {
+        boolean lays =
+            line.startsWith("Lay ") && layers.contains(line.substring(4).split(" of ")[0].strip());
+        boolean offers = ways.stream().anyMatch(way -> line.startsWith("Offer " + way + " as "));
+        if (lays || offers) {
+          ids.add(rule.note().id());
+        }
+      }
+    }
+    return ids;
+  }
+
+  private static String plain(String words) {
+    String plain =
+        words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", " ").strip().replaceAll(" +", " ");
+    return plain.endsWith("s") && !plain.endsWith("ss")
+        ? plain.substring(0, plain.length() - 1)
+        : plain;
+  }
+}

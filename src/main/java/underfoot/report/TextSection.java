@@ -1,0 +1,101 @@
+package underfoot.report;
+
+import java.util.List;
+import java.util.Map;
+import underfoot.buildup.LayerThickness;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Layer;
+import underfoot.report.TextPage.Tone;
+
+/**
+ * The build-up cut through: the tile on top, the old floor at the bottom, each layer with its
+ * thickness, each surface with its level above the old floor.
+ */
+final class TextSection {
+  private static final int LEVEL = 10;
+  private static final int THICKNESS = 10;
+  private static final Map<String, String> GRAIN =
+      Map.ofEntries(
+          Map.entry("tile", "████"),
+          Map.entry("bed", "░░░░"),
+          Map.entry("board", "▓▓▓▓"),
+          Map.entry("deck", "▓▓▓▓"),
+          Map.entry("leveller", "▒▒▒▒"),
+          Map.entry("screed", "▒▒▒▒"),
+          Map.entry("heating", "∿∿∿∿"),
+          Map.entry("membrane", "╌╌╌╌"),
+          Map.entry("sealing", "━━━━"),
+          Map.entry("primer", "····"),
+          Map.entry("packing", "▓▓▓▓"));
+
+  private final Advice advice;
+  private final Phrases phrases;
+  private final TextPage page;
+  private final int inside;
+
+  TextSection(Advice advice, Phrases phrases, TextPage page) {
+    this.advice = advice;
+    this.phrases = phrases;
+    this.page = page;
+    this.inside = page.width() - LEVEL - THICKNESS - 4;
+  }
+
+  void draw() {
+    List<Layer> layers = advice.layers();
+    page.line(
+        page.paint(
+            left(phrases.say("level-column"))
+                + " ".repeat(inside + 4)
+                + phrases.say("thickness-column"),
+            Tone.FAINT));
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      Layer layer = layers.get(i);
+      boolean top = i == layers.size() - 1;
+      rule(layer.level(), top ? "┌" : "├", "─", top ? "┐" : "┤");
+      row(
+          GRAIN.getOrDefault(layer.family(), "    ") + " " + layer.order() + " " + layer.name(),
+          thickness(layer.thickness()));
+    }
+    rule(0, "╞", "═", "╡");
+    row("//// " + phrases.say("old-floor", "base", advice.base()), "");
+    page.line(" ".repeat(LEVEL) + "└" + "╱".repeat(inside + 2) + "┘");
+  }
+
+  private void rule(double level, String start, String line, String end) {
+    String height = (level > 0 ? "+" : "") + Texts.mm(level);
+    page.line(left(height) + start + line.repeat(inside + 2) + end);
+  }
+
+  private void row(String words, String thickness) {
+    String hanging = "     ";
+    boolean first = true;
+    for (String text : TextPage.wrap(words, inside, inside - hanging.length())) {
+      String line = first ? text : hanging + text;
+      page.line(
+          " ".repeat(LEVEL)
+              + "│ "
+              + line
+              + " ".repeat(Math.max(0, inside - TextPage.length(line)))
+              + " │"
+              + (first ? " " + thickness : ""));
+      first = false;
+    }
+  }
+
+  private static String left(String words) {
+    return " ".repeat(Math.max(0, LEVEL - 1 - TextPage.length(words))) + words + " ";
+  }
+
+  private String thickness(LayerThickness thickness) {
+    if (thickness.max() == 0) {
+      return phrases.say("a-coat");
+    }
+    if (thickness.min() == thickness.max()) {
+      return Texts.mm(thickness.mean());
+    }
+    String least = Texts.of(Math.round(thickness.min() * 10) / 10.0, "");
+    return least + "–" + Texts.mm(thickness.max());
+  }
+}
