@@ -25,7 +25,7 @@ public final class MaterialLookup {
   private final List<RuleText> rules;
   private final ProposedKinds kinds;
   private final FactDefinition kind;
-  private final Set<String> ways = new LinkedHashSet<>();
+  private final Set<String> allWays = new LinkedHashSet<>();
 
   /**
    * @param knowledge the layers and what there is to buy
@@ -42,7 +42,7 @@ public final class MaterialLookup {
     for (RuleText rule : rules) {
       for (String line : rule.then()) {
         if (line.startsWith("Offer ")) {
-          ways.add(line.substring("Offer ".length(), line.lastIndexOf(" as ")));
+          allWays.add(line.substring("Offer ".length(), line.lastIndexOf(" as ")));
         }
       }
     }
@@ -75,7 +75,7 @@ public final class MaterialLookup {
     Set<String> layers = new LinkedHashSet<>();
     Set<String> ways = new LinkedHashSet<>();
     Map<String, Set<String>> names = names();
-    for (String way : ways) {
+    for (String way : allWays) {
       if (plain(way).equals(asked)) {
         ways.add(way);
       }
@@ -98,7 +98,7 @@ public final class MaterialLookup {
   /** The names most like words that mean nothing, the nearest first. */
   public List<String> nearest(String words) {
     List<String> names = new ArrayList<>(names().keySet());
-    names.addAll(ways);
+    names.addAll(allWays);
     String asked = plain(words);
     String cut = asked.length() > 80 ? asked.substring(0, 80) : asked;
     names.sort(Comparator.comparingInt(name -> Nearest.distance(name, cut)));
