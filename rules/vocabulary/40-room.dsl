@@ -6,8 +6,8 @@
 [condition][]The floor is wanted level=Fact( about == "", says == "levels wanted: level" )
 [condition][]A sealer or surface membrane lies beneath it=exists Laid( layer in ( "sulfate-sealer", "surface-dpm" ) )
 [condition][]Heating cables must be buried=Fact( about == "", says == "cables to bury: yes" )
-[consequence][]The floor must then be levelled=insertLogical( draft.conclude( "levelling", "", "needed" ) );
-[consequence][]Heating cables must then be buried=insertLogical( draft.conclude( "cables to bury", "", "yes" ) );
+[consequence][]The floor must then be levelled=conclude( "levelling", "", "needed" )
+[consequence][]Heating cables must then be buried=conclude( "cables to bury", "", "yes" )
 
 # --- water
 [condition][]The room has a sink or basin but no bath or shower=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom" ) )
@@ -31,9 +31,9 @@
 [condition][]Its leaf may be cut=Fact( about == $thing.about, says == "trimming: allowed" )
 [condition][]Its leaf is fully described=Fact( about == $thing.about, says == "leaf question: settled" )
 [condition][]Its trimming, leaf and fire rating have all been told=not Unknown( name == "can be trimmed", about == $thing.about ) not Unknown( name == "leaf", about == $thing.about ) not Unknown( name == "fire door", about == $thing.about )
-[condition][]The owner will not have its leaf cut=Fact( about == $thing.about, says == "can be trimmed: no", from == From.SCENARIO )
-[condition][]It is known to be a fire door=Fact( about == $thing.about, says == "fire door: yes", from == From.SCENARIO )
-[condition][]It is known to lead outside=Fact( about == $thing.about, says == "external door: yes", from == From.SCENARIO )
+[condition][]The owner will not have its leaf cut=Fact( about == $thing.about, says == "can be trimmed: no", from == "scenario" )
+[condition][]It is known to be a fire door=Fact( about == $thing.about, says == "fire door: yes", from == "scenario" )
+[condition][]It is known to lead outside=Fact( about == $thing.about, says == "external door: yes", from == "scenario" )
 [condition][]Its leaf is not fully described=not Fact( about == $thing.about, says == "leaf question: settled" )
 [condition][]A new leaf may be hung for it=Fact( about == $thing.about, says == "new leaf: possible" )
 [condition][]No new leaf may be hung for it=not Fact( about == $thing.about, says == "new leaf: possible" )
@@ -45,8 +45,8 @@
 [condition][]Even cut by its most trim its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number > $itsLeft.number + $itsTrim.number )
 [condition][]The new floor would stand above its sill=$itsSill : Fact( name == "sill height", about == $thing.about ) Fact( name == "rise most", about == "", number > $itsSill.number )
 [condition][]The room has an extract fan as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom", "wet room" ) )
-[consequence][]Its leaf may then be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "allowed" ) );
-[consequence][]Its leaf must then never be cut=insertLogical( draft.conclude( "trimming", $thing.about(), "never" ) );
+[consequence][]Its leaf may then be cut=conclude( "trimming", $thing.about, "allowed" )
+[consequence][]Its leaf must then never be cut=conclude( "trimming", $thing.about, "never" )
 
 # --- rooms
 [condition][]The room has units, a WC or appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom" ) )
@@ -56,5 +56,5 @@
 
 # --- choosing
 [condition][]There is a choice of build-ups=Fact( name == "build-ups that stand", text not in ( "0", "1" ) )
-[condition][]The client asks first for {priority}=Fact( name == "priorities", about == "", text matches "{priority}(,.*)?" )
-[condition][]The client asks next for {priority}=Fact( name == "priorities", about == "", text matches "[^,]+, {priority}(,.*)?" )
+[condition][]The client asks first for {priority}=Fact( name == "priorities", about == "", text first == "{priority}" )
+[condition][]The client asks next for {priority}=Fact( name == "priorities", about == "", text second == "{priority}" )

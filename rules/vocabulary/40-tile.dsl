@@ -83,21 +83,21 @@
 [condition][]Its leaf may not be cut=Fact( about == $thing.about, says == "can be trimmed: no" )
 
 # --- what follows
-[consequence][]Take the edges as pressed=insertLogical( draft.assume( "tile edges", "", "pressed" ) );
-[consequence][]Take it that moisture harms the tile=insertLogical( draft.assume( "moisture-sensitive", "", "yes" ) );
-[consequence][]Take it that colour shows through the tile=insertLogical( draft.assume( "light or translucent", "", "yes" ) );
-[consequence][]Take the pieces as uneven in thickness=insertLogical( draft.assume( "gauged", "", "no" ) );
-[consequence][]Take the pieces as of one thickness=insertLogical( draft.assume( "gauged", "", "yes" ) );
-[consequence][]Take it that the sun lies on the floor=insertLogical( draft.assume( "sunlit", "", "yes" ) );
-[consequence][]Take it that the base has joints=insertLogical( draft.assume( "existing joints", "", "yes" ) );
-[consequence][]Take it that a wall holds the floor from below=insertLogical( draft.assume( "supporting wall below", "", "yes" ) );
-[consequence][]Take it that the sun shines on the work=insertLogical( draft.assume( "sun on the work", "", "yes" ) );
-[consequence][]Take it that the heating is on=insertLogical( draft.assume( "heating running", "", "yes" ) );
-[consequence][]Call the tile irregular=insertLogical( draft.conclude( "irregular", "", "yes" ) );
-[consequence][]Ask for a joint of at least {figure}=insertLogical( draft.concludeAs( "least joint", "", "{figure}" ) );
-[consequence][]Order {figure} more tiles than the floor area=insertLogical( draft.concludeAs( "tile waste", "", "{figure}" ) );
-[consequence][]Comb under boards with a notch of {figure}=insertLogical( draft.concludeAs( "board notch", "", "{figure}" ) );
-[consequence][]Comb under membranes with a notch of {figure}=insertLogical( draft.concludeAs( "membrane notch", "", "{figure}" ) );
-[consequence][]Comb with a notch of {figure}=insertLogical( draft.concludeAs( "trowel notch", "", "{figure}" ) );
-[consequence][]Grout the joints with at least class {grade}=insertLogical( draft.grade( "tile", "{grade}" ) );
-[consequence][]Say of the joints that {wording}=insertLogical( draft.say( "tile", "{wording}" ) );
+[consequence][]Take the edges as pressed=assume( "tile edges", "", "pressed" )
+[consequence][]Take it that moisture harms the tile=assume( "moisture-sensitive", "", "yes" )
+[consequence][]Take it that colour shows through the tile=assume( "light or translucent", "", "yes" )
+[consequence][]Take the pieces as uneven in thickness=assume( "gauged", "", "no" )
+[consequence][]Take the pieces as of one thickness=assume( "gauged", "", "yes" )
+[consequence][]Take it that the sun lies on the floor=assume( "sunlit", "", "yes" )
+[consequence][]Take it that the base has joints=assume( "existing joints", "", "yes" )
+[consequence][]Take it that a wall holds the floor from below=assume( "supporting wall below", "", "yes" )
+[consequence][]Take it that the sun shines on the work=assume( "sun on the work", "", "yes" )
+[consequence][]Take it that the heating is on=assume( "heating running", "", "yes" )
+[consequence][]Call the tile irregular=conclude( "irregular", "", "yes" )
+[consequence][]Ask for a joint of at least {figure}=concludeAs( "least joint", "", "{figure}" )
+[consequence][]Order {figure} more tiles than the floor area=concludeAs( "tile waste", "", "{figure}" )
+[consequence][]Comb under boards with a notch of {figure}=concludeAs( "board notch", "", "{figure}" )
+[consequence][]Comb under membranes with a notch of {figure}=concludeAs( "membrane notch", "", "{figure}" )
+[consequence][]Comb with a notch of {figure}=concludeAs( "trowel notch", "", "{figure}" )
+[consequence][]Grout the joints with at least class {grade}=grade( "tile", "{grade}" )
+[consequence][]Say of the joints that {wording}=say( "tile", "{wording}" )

@@ -59,13 +59,13 @@
 [condition][]unless {id} says so of it=not Finding( rule == "{id}", about == $thing.about )
 
 # --- what follows
-[consequence][]Judge that it agrees, {wording}=insertLogical( draft.find( "agrees", "{wording}", $thing.about() ) );
-[consequence][]Judge that it must not be laid so, {wording}=insertLogical( draft.find( "must not", "{wording}", $thing.about() ) );
-[consequence][]Judge that it falls short, {wording}=insertLogical( draft.find( "short of", "{wording}", $thing.about() ) );
-[consequence][]Judge that it goes beyond, {wording}=insertLogical( draft.find( "more than needed", "{wording}", $thing.about() ) );
-[consequence][]Judge that it comes at the wrong time, {wording}=insertLogical( draft.find( "wrong order", "{wording}", $thing.about() ) );
-[consequence][]Judge that it is missing, {wording}=insertLogical( draft.find( "missing", "{wording}", $thing.about() ) );
-[consequence][]Judge that it is not said, {wording}=insertLogical( draft.find( "not said", "{wording}", $thing.about() ) );
-[consequence][]Judge that the whole must not be built so, {wording}=insertLogical( draft.find( "must not", "{wording}", "" ) );
-[consequence][]Judge that the whole falls short, {wording}=insertLogical( draft.find( "short of", "{wording}", "" ) );
-[consequence][]Judge that the whole does not say, {wording}=insertLogical( draft.find( "not said", "{wording}", "" ) );
+[consequence][]Judge that it agrees, {wording}=find( "agrees", "{wording}", $thing.about )
+[consequence][]Judge that it must not be laid so, {wording}=find( "must not", "{wording}", $thing.about )
+[consequence][]Judge that it falls short, {wording}=find( "short of", "{wording}", $thing.about )
+[consequence][]Judge that it goes beyond, {wording}=find( "more than needed", "{wording}", $thing.about )
+[consequence][]Judge that it comes at the wrong time, {wording}=find( "wrong order", "{wording}", $thing.about )
+[consequence][]Judge that it is missing, {wording}=find( "missing", "{wording}", $thing.about )
+[consequence][]Judge that it is not said, {wording}=find( "not said", "{wording}", $thing.about )
+[consequence][]Judge that the whole must not be built so, {wording}=find( "must not", "{wording}", "" )
+[consequence][]Judge that the whole falls short, {wording}=find( "short of", "{wording}", "" )
+[consequence][]Judge that the whole does not say, {wording}=find( "not said", "{wording}", "" )

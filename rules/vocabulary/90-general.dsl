@@ -19,7 +19,7 @@
 [condition][]The {name} is more than the {other}=$greater : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number < $greater.number )
 
 # --- one of several things: a door, a heavy item, a notch, a hole. "Its" leans on the thing named before.
-[condition][]There is an? {thing} named=$thing : Fact( name == "{thing}" )
+[condition][]There is {article:a|an} {thing} named=$thing : Fact( name == "{thing}" )
 [condition][]Its {name} is unknown=Unknown( name == "{name}", about == $thing.about )
 [condition][]Its {name} is below {figure}=$itsLow : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number > $itsLow.number )
 [condition][]Its {name} is above {figure}=$itsHigh : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number < $itsHigh.number )
@@ -45,38 +45,38 @@
 [condition][]The {name} is {value}=Fact( about == "", says == "{name}: {value}" )
 
 # --- what follows
-[consequence][]Assume its {name} is as {figure}=insertLogical( draft.assumeAs( "{name}", $thing.about(), "{figure}" ) );
-[consequence][]Assume the {name} is as {figure}=insertLogical( draft.assumeAs( "{name}", "", "{figure}" ) );
-[consequence][]Assume its {name} is {value}=insertLogical( draft.assume( "{name}", $thing.about(), "{value}" ) );
-[consequence][]Assume the {name} is {value}=insertLogical( draft.assume( "{name}", "", "{value}" ) );
-[consequence][]Conclude that the {name} is as {figure}=insertLogical( draft.concludeAs( "{name}", "", "{figure}" ) );
-[consequence][]Conclude that its {name} is {value}=insertLogical( draft.conclude( "{name}", $thing.about(), "{value}" ) );
-[consequence][]Conclude that the {name} is {value}=insertLogical( draft.conclude( "{name}", "", "{value}" ) );
-[consequence][]Hold the work at that thing until {wording}=insertLogical( draft.hold( "{wording}", $thing.about() ) );
-[consequence][]Hold the work until {wording}=insertLogical( draft.hold( "{wording}", "" ) );
-[consequence][]Put right first at that thing {wording}=insertLogical( draft.remedy( "{wording}", $thing.about() ) );
-[consequence][]Put right first {wording}=insertLogical( draft.remedy( "{wording}", "" ) );
-[consequence][]Warn of danger at that thing {wording}=insertLogical( draft.danger( "{wording}", $thing.about() ) );
-[consequence][]Warn of danger {wording}=insertLogical( draft.danger( "{wording}", "" ) );
-[consequence][]Advise care at that thing {wording}=insertLogical( draft.care( "{wording}", $thing.about() ) );
-[consequence][]Advise care {wording}=insertLogical( draft.care( "{wording}", "" ) );
-[consequence][]Note at that thing {wording}=insertLogical( draft.note( "{wording}", $thing.about() ) );
-[consequence][]Note {wording}=insertLogical( draft.note( "{wording}", "" ) );
-[consequence][]Stop the work {wording}=insertLogical( draft.stop( "{wording}" ) );
-[consequence][]Call it outside guidance {wording}=insertLogical( draft.outside( "{wording}" ) );
-[consequence][]Offer {route} as {standing:the usual way|a fuller way|a lesser way}=insertLogical( draft.offer( "{route}", "{standing}" ) );
-[consequence][]Rule the build-up out {wording}=insertLogical( draft.ruleOut( "{wording}" ) );
-[consequence][]Suggest instead {wording}=insertLogical( draft.suggest( "{wording}" ) );
-[consequence][]Lay {layer} of {figure}=insertLogical( draft.lay( "{layer}", "{figure}" ) );
-[consequence][]Lay {layer}=insertLogical( draft.lay( "{layer}" ) );
-[consequence][]Ask of {layer} at least class {grade}=insertLogical( draft.grade( "{layer}", "{grade}" ) );
-[consequence][]Say of {layer} that {wording}=insertLogical( draft.say( "{layer}", "{wording}" ) );
-[consequence][]Fix {layer} with {wording}=insertLogical( draft.fix( "{layer}", "{wording}" ) );
-[consequence][]Bed {layer} with contact of {figure}=insertLogical( draft.cover( "{layer}", "{figure}" ) );
-[consequence][]Aim for tile contact of {figure}=insertLogical( draft.target( "{figure}" ) );
-[consequence][]Allow the time of the {name} for {step}=insertLogical( draft.allowAsFact( "{step}", "{name}" ) );
-[consequence][]Allow {figure} for each square metre for {step}=insertLogical( draft.allowByArea( "{step}", "{figure}" ) );
-[consequence][]Settle with the client first {wording}=insertLogical( draft.beyond( "{wording}" ) );
-[consequence][]Allow {figure} to cure for {step}=insertLogical( draft.allowForCure( "{step}", "{figure}" ) );
-[consequence][]Allow {figure} for {step}=insertLogical( draft.allow( "{step}", "{figure}" ) );
-[consequence][]Rank {order:\d+} by {criterion}=insertLogical( draft.rank( "{order}", "{criterion}" ) );
+[consequence][]Assume its {name} is as {figure}=assumeAs( "{name}", $thing.about, "{figure}" )
+[consequence][]Assume the {name} is as {figure}=assumeAs( "{name}", "", "{figure}" )
+[consequence][]Assume its {name} is {value}=assume( "{name}", $thing.about, "{value}" )
+[consequence][]Assume the {name} is {value}=assume( "{name}", "", "{value}" )
+[consequence][]Conclude that the {name} is as {figure}=concludeAs( "{name}", "", "{figure}" )
+[consequence][]Conclude that its {name} is {value}=conclude( "{name}", $thing.about, "{value}" )
+[consequence][]Conclude that the {name} is {value}=conclude( "{name}", "", "{value}" )
+[consequence][]Hold the work at that thing until {wording}=hold( "{wording}", $thing.about )
+[consequence][]Hold the work until {wording}=hold( "{wording}", "" )
+[consequence][]Put right first at that thing {wording}=remedy( "{wording}", $thing.about )
+[consequence][]Put right first {wording}=remedy( "{wording}", "" )
+[consequence][]Warn of danger at that thing {wording}=danger( "{wording}", $thing.about )
+[consequence][]Warn of danger {wording}=danger( "{wording}", "" )
+[consequence][]Advise care at that thing {wording}=care( "{wording}", $thing.about )
+[consequence][]Advise care {wording}=care( "{wording}", "" )
+[consequence][]Note at that thing {wording}=note( "{wording}", $thing.about )
+[consequence][]Note {wording}=note( "{wording}", "" )
+[consequence][]Stop the work {wording}=stop( "{wording}" )
+[consequence][]Call it outside guidance {wording}=outside( "{wording}" )
+[consequence][]Offer {route} as {standing:the usual way|a fuller way|a lesser way}=offer( "{route}", "{standing}" )
+[consequence][]Rule the build-up out {wording}=ruleOut( "{wording}" )
+[consequence][]Suggest instead {wording}=suggest( "{wording}" )
+[consequence][]Lay {layer} of {figure}=layAs( "{layer}", "{figure}" )
+[consequence][]Lay {layer}=lay( "{layer}" )
+[consequence][]Ask of {layer} at least class {grade}=grade( "{layer}", "{grade}" )
+[consequence][]Say of {layer} that {wording}=say( "{layer}", "{wording}" )
+[consequence][]Fix {layer} with {wording}=fix( "{layer}", "{wording}" )
+[consequence][]Bed {layer} with contact of {figure}=cover( "{layer}", "{figure}" )
+[consequence][]Aim for tile contact of {figure}=target( "{figure}" )
+[consequence][]Allow the time of the {name} for {step}=allowAsFact( "{step}", "{name}" )
+[consequence][]Allow {figure} for each square metre for {step}=allowByArea( "{step}", "{figure}" )
+[consequence][]Settle with the client first {wording}=beyond( "{wording}" )
+[consequence][]Allow {figure} to cure for {step}=allowForCure( "{step}", "{figure}" )
+[consequence][]Allow {figure} for {step}=allow( "{step}", "{figure}" )
+[consequence][]Rank {order:number} by {criterion}=rank( "{order}", "{criterion}" )

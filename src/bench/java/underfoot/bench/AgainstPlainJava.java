@@ -26,9 +26,9 @@ import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerNote;
 import underfoot.knowledge.Fact;
 import underfoot.reasoning.BuildUp;
-import underfoot.reasoning.Pass;
+import underfoot.language.Pass;
 import underfoot.reasoning.RuleBase;
-import underfoot.reasoning.RuleFaults;
+import underfoot.language.RuleFaults;
 import underfoot.scenario.RuleFiles;
 
 /**

@@ -51,8 +51,10 @@ import underfoot.reasoning.Lint;
 import underfoot.reasoning.MaterialLookup;
 import underfoot.reasoning.ProposalAssessor;
 import underfoot.reasoning.RuleBase;
-import underfoot.reasoning.RuleFaults;
-import underfoot.reasoning.RuleText;
+import underfoot.reasoning.RuleCheck;
+import underfoot.language.RuleSet;
+import underfoot.language.RuleFaults;
+import underfoot.language.Rule;
 import underfoot.reasoning.WhatIf;
 import underfoot.reasoning.WhyNot;
 import underfoot.report.RuleUses;
@@ -122,12 +124,8 @@ final class CommandContext {
   }
 
   /** The rules as they stand in their files. */
-  List<RuleText> ruleTexts() throws UserError {
-    try {
-      return RuleText.readAll(files);
-    } catch (RuleFaults e) {
-      throw ruleBaseFault(e.getMessage());
-    }
+  List<Rule> ruleTexts() throws UserError {
+    return rules().set().rules();
   }
 
   /**
@@ -155,15 +153,9 @@ final class CommandContext {
   static String idOf(RuleFiles files) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (String folder :
-          List.of(
-              "", "facts", "figures", "layers", "lessons", "proposal", "vocabulary", "wording")) {
-        for (String suffix : List.of(".dslr", ".dsl", ".yaml")) {
-          for (String path : files.list(folder, suffix)) {
-            digest.update(path.getBytes(StandardCharsets.UTF_8));
-            digest.update(files.read(path));
-          }
-        }
+      for (String path : files.all()) {
+        digest.update(path.getBytes(StandardCharsets.UTF_8));
+        digest.update(files.read(path));
       }
       return HexFormat.of().formatHex(digest.digest(), 0, 6);
     } catch (NoSuchAlgorithmException e) {
@@ -179,12 +171,12 @@ final class CommandContext {
 
   /** A place at which one scenario after another is thought through, by several at once. */
   Desk desk(boolean trials) throws UserError {
-    return new Desk(knowledge(), own ? compile() : shipped.get(), trials, false);
+    return new Desk(knowledge(), rules(), trials, false);
   }
 
   /** The same for very many: each stays with the thread that asks. */
   Desk deskForMany(boolean trials) throws UserError {
-    return new Desk(knowledge(), own ? compile() : shipped.get(), trials, true);
+    return new Desk(knowledge(), rules(), trials, true);
   }
 
   /** What is needed for each scenario, loaded once. Safe to share between threads. */
@@ -215,17 +207,11 @@ final class CommandContext {
       Advisor once = forMany ? spread.onOneCore() : spread;
       Advisor advisor = trials ? once.remembering() : once;
       return thinking(
-          () -> {
-            try {
-              return advice(scenario, here, advisor);
-            } finally {
-              advisor.end();
-            }
-          });
+          () -> advice(scenario, here, advisor));
     }
 
     private Advice advice(Scenario scenario, Planner here, Advisor advisor) {
-      Assessment assessment = advisor.begin(scenario);
+      Assessment assessment = advisor.advise(scenario);
       Consequences consequences = here.of(assessment, new Justifier(scenario, loaded));
       WhatIf whatIf = new WhatIf(advisor);
       return trials
@@ -314,7 +300,7 @@ final class CommandContext {
 
   private Advisor advisor(Planner planner) throws UserError {
     Knowledge loaded = knowledge();
-    return new Advisor(own ? compile() : shipped.get(), loaded, planner);
+    return new Advisor(rules(), loaded, planner);
   }
 
   private <T> T thinking(Supplier<T> thought) throws UserError {
@@ -330,7 +316,7 @@ final class CommandContext {
     Scenario scenario = scenario(name, content(name, in));
     Knowledge loaded = knowledge();
     PriceBook prices = prices(name, scenario, loaded);
-    Advisor advisor = new Advisor(own ? compile() : shipped.get(), loaded, new Planner(prices));
+    Advisor advisor = new Advisor(rules(), loaded, new Planner(prices));
     try {
       return new LessonMaker(advisor, LessonBook.load(files), prices).make(scenario, seed);
     } catch (KnowledgeFault | MissingKnowledge e) {
@@ -350,7 +336,7 @@ final class CommandContext {
       throw UserError.usage(folder + " cannot be read");
     }
     Knowledge loaded = knowledge();
-    RuleBase base = own ? compile() : shipped.get();
+    RuleBase base = rules();
     RuleUses uses = new RuleUses();
     try {
       LessonBook book = LessonBook.load(files);
@@ -442,22 +428,21 @@ final class CommandContext {
     }
   }
 
-  private RuleBase compile() throws UserError {
-    if (compiled != null) {
-      return compiled;
+  /** The rules; one's own are looked through first, so that none is off without a word. */
+  private RuleBase rules() throws UserError {
+    if (!own) {
+      return shipped.get();
     }
-    long start = System.nanoTime();
-    try {
-      compiled = RuleBase.compile(files);
-      double seconds = (System.nanoTime() - start) / 1e9;
-      err.println(
-          String.format(
-              Locale.ROOT, "Compiled %d rules in %.1f s.", compiled.notes().size(), seconds));
-      err.flush();
-      return compiled;
-    } catch (RuleFaults e) {
-      throw ruleBaseFault(e.getMessage());
+    if (compiled == null) {
+      List<RuleFaults.Fault> faults = new ArrayList<>();
+      RuleSet read = RuleSet.read(files, faults);
+      faults.addAll(RuleCheck.faults(read, knowledge()));
+      if (!faults.isEmpty()) {
+        throw ruleBaseFault(new RuleFaults(faults).getMessage());
+      }
+      compiled = RuleBase.of(read);
     }
+    return compiled;
   }
 
   /** Reads a scenario that was already fetched. */

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.databind.json.JsonMapper;
-import underfoot.reasoning.RuleFaults;
+import underfoot.language.RuleFaults;
 
 /** What {@code rules --lint} prints. */
 final class Linting {

@@ -52,6 +52,11 @@ public final class PriceBook {
           }
 
           @Override
+          public List<String> all() {
+            return List.of(name);
+          }
+
+          @Override
           public InputStream open(String path) {
             return new ByteArrayInputStream(content);
           }

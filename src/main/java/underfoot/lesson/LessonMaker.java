@@ -64,7 +64,7 @@ public final class LessonMaker {
       changes = drawn.changes();
     }
     Advisor quick = advisor.remembering();
-    quick.begin(assessment.scenario());
+    quick.advise(assessment.scenario());
     WhatIf whatIf = new WhatIf(quick);
     Advice advice =
         AdviceMaker.make(
@@ -72,7 +72,6 @@ public final class LessonMaker {
             whatIf.of(assessment),
             whatIf.unsaid(assessment),
             planner.of(assessment, new Justifier(assessment.scenario(), assessment.knowledge())));
-    quick.end();
     LessonSheet sheet =
         new LessonSheet(assessment, advice, book, new Random(scattered(seed.orElse(0) + 1)));
     List<Question> questions = new ArrayList<>(TraceQuestions.of(sheet, advisor));

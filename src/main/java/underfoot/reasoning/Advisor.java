@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.Pass;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -92,27 +93,6 @@ public final class Advisor {
   /** The knowledge it thinks by. */
   public Knowledge knowledge() {
     return knowledge;
-  }
-
-  /**
-   * Thinks the floor through whose variants come next; with a memory, so that they are quicker.
-   * Call it before any other thread asks, and {@link #end} when no more variants come.
-   */
-  public Assessment begin(Scenario floor) {
-    if (!rules.remembers()) {
-      return advise(floor);
-    }
-    rules.begin();
-    try {
-      return advise(floor);
-    } finally {
-      rules.begun();
-    }
-  }
-
-  /** Lets go of what was kept for variants. Those asked for later are still right, but slower. */
-  public void end() {
-    rules.end();
   }
 
   /** Thinks one floor through. */
@@ -232,12 +212,7 @@ public final class Advisor {
   }
 
   private void measure(Scenario scenario, Known floor) {
-    // What is measured of a floor besides its facts is its outline and its levels.
-    floor.add(
-        rules.worked(
-            List.of(scenario.outline(), scenario.readings()),
-            floor.facts,
-            facts -> Measures.of(scenario, surveys, knowledge.figures(), facts)));
+    floor.add(Measures.of(scenario, surveys, knowledge.figures(), floor.facts));
   }
 
   private BuildUp workOut(Scenario scenario, Known floor, String way, List<OfferedWay> offers) {
@@ -279,14 +254,8 @@ public final class Advisor {
       Scenario scenario, Known floor, String way, List<OfferedWay> offers, Stack stack, Known own) {
     int common = floor.all.size();
     int standing = standing(best(offers));
-    // What is measured of a build-up besides the facts.
-    List<Object> built = List.of(way, stack, standing, scenario.outline(), scenario.readings());
     own.add(
-        rules.worked(
-            built,
-            own.facts,
-            facts ->
-                StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), facts)));
+        StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts));
     own.add(appraisal.of(scenario, knowledge, buildUp(way, offers, stack, own, common)));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     own.add(ranks(own));

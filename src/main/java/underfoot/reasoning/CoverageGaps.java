@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.RuleFaults;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,8 +2,7 @@ package underfoot.reasoning;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import org.kie.api.definition.rule.Rule;
+import java.util.function.Consumer;
 import org.kie.api.runtime.rule.Match;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
@@ -31,208 +30,128 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.RuleNote;
+import underfoot.language.Effect;
+import underfoot.language.Effect.Place;
 
 /**
- * What the sentences after {@code then} write on. Each method makes one conclusion that carries the
- * rule now firing and all that it matched. One draft serves one session.
+ * What a rule that fires writes on. Each conclusion carries the rule and all that it matched. One
+ * draft serves one session.
  */
-public final class Draft {
+final class Draft {
   private final Knowledge knowledge;
-  private final Map<String, RuleNote> notes;
+  private RuleNote rule;
   private Match match;
 
   /**
    * @param knowledge what the sentences refer to
-   * @param notes where what a rule says of itself is kept, by its name; shared between sessions
    */
-  Draft(Knowledge knowledge, Map<String, RuleNote> notes) {
+  Draft(Knowledge knowledge) {
     this.knowledge = knowledge;
-    this.notes = notes;
   }
 
   void firing(Match now) {
     match = now;
   }
 
-  /** The rule now firing. */
+  /** The id of the rule now firing. */
   String rule() {
     return match == null ? "none" : match.getRule().getName();
   }
 
-  /** Assumes a fact in words. */
-  public Fact assume(String name, String about, String value) {
-    return held(name, about, value, Double.NaN, From.ASSUMED, because());
+  /**
+   * Concludes what a rule says.
+   *
+   * @param fired the rule
+   * @param effects what it says
+   * @param about what the thing is about that it speaks of; empty for the whole
+   * @param into takes each conclusion
+   */
+  void conclude(RuleNote fired, List<Effect> effects, String about, Consumer<Object> into) {
+    rule = fired;
+    for (Effect effect : effects) {
+      into.accept(conclusion(effect, about));
+    }
   }
 
-  /** Assumes a quantity as a figure gives it. */
-  public Fact assumeAs(String name, String about, String figure) {
-    Figure read = knowledge.figures().get(figure);
-    return held(name, about, read.text(), read.number(), From.ASSUMED, because(read));
+  private Object conclusion(Effect effect, String ofThing) {
+    String about = effect.word(Place.ABOUT).equals(Effect.ABOUT) ? ofThing : "";
+    String wording = effect.word(Place.WORDING);
+    String word = effect.word(Place.WORD);
+    String layer = effect.word(Place.LAYER);
+    String named = effect.word(Place.FIGURE);
+    String step = effect.word(Place.STEP);
+    String name = effect.word(Place.FACT);
+    Figure figure = named.isEmpty() ? null : knowledge.figures().get(named);
+    Derivation because = because(figure);
+    return switch (effect.verb()) {
+      case ASSUME -> fact(name, about, word, From.ASSUMED, because);
+      case ASSUME_AS -> fact(name, about, figure, From.ASSUMED, because);
+      case CONCLUDE -> fact(name, about, word, From.CONCLUDED, because);
+      case CONCLUDE_AS -> fact(name, about, figure, From.CONCLUDED, because);
+      case OFFER -> new OfferedWay(because, effect.word(Place.WAY), word);
+      case RULE_OUT -> new RuledOut(because, wording);
+      case LAY -> new Laid(because, kind(layer), "");
+      case LAY_AS -> new Laid(because, kind(layer), named);
+      case GRADE -> new LayerClass(because, kind(layer).id(), word);
+      case SAY -> new LayerNote(because, kind(layer).id(), wording, false);
+      case FIX -> new LayerNote(because, kind(layer).id(), wording, true);
+      case COVER -> new LayerCover(because, kind(layer).id(), figure);
+      case REMEDY -> new Remedy(because, wording, false, about);
+      case HOLD -> new Remedy(because, wording, true, about);
+      case DANGER -> new Caution(because, Severity.DANGER, wording, about);
+      case CARE -> new Caution(because, Severity.CARE, wording, about);
+      case NOTE -> new Caution(because, Severity.NOTE, wording, about);
+      case STOP -> new StopFinding(because, Verdict.STOP, wording);
+      case OUTSIDE -> new StopFinding(because, Verdict.OUTSIDE_GUIDANCE, wording);
+      case TARGET -> new CoverageTarget(because, figure);
+      case ALLOW -> new StepTime(because, step, figure.number(), StepTime.Pace.FIXED);
+      case ALLOW_FOR_CURE -> new StepTime(because, step, figure.number(), StepTime.Pace.CURES);
+      case ALLOW_BY_AREA -> new StepTime(because, step, figure.number(), StepTime.Pace.BY_AREA);
+      case ALLOW_AS_FACT -> new StepTime(because, step, matched(name), StepTime.Pace.FIXED);
+      case BEYOND -> new ClientLimit(because, wording);
+      case RANK -> new Criterion(because, Integer.parseInt(word), name);
+      case SUGGEST -> new Suggestion(because, wording);
+      case FIND -> new Finding(because, Judgement.of(word), wording, about);
+    };
   }
 
-  /** Concludes a fact in words. */
-  public Fact conclude(String name, String about, String value) {
-    return held(name, about, value, Double.NaN, From.CONCLUDED, because());
+  private Fact fact(String name, String about, String value, From from, Derivation because) {
+    return new Fact(
+        knowledge.keyOf(name), name, about, value, Double.NaN, from, "", List.of(), because);
   }
 
-  /** Concludes a quantity as a figure gives it. */
-  public Fact concludeAs(String name, String about, String figure) {
-    Figure read = knowledge.figures().get(figure);
-    return held(name, about, read.text(), read.number(), From.CONCLUDED, because(read));
+  private Fact fact(String name, String about, Figure figure, From from, Derivation because) {
+    return new Fact(
+        knowledge.keyOf(name),
+        name,
+        about,
+        figure.text(),
+        figure.number(),
+        from,
+        "",
+        List.of(),
+        because);
   }
 
-  /** Offers a build-up. */
-  public OfferedWay offer(String way, String standing) {
-    return new OfferedWay(because(), way, standing);
-  }
-
-  /** Rules the build-up under judgement out. */
-  public RuledOut ruleOut(String wording) {
-    return new RuledOut(because(), wording);
-  }
-
-  /** Lays a layer of its kind's own thickness. */
-  public Laid lay(String layer) {
-    return new Laid(because(), kind(layer), "");
-  }
-
-  /** Lays a layer of a given thickness. */
-  public Laid lay(String layer, String figure) {
-    return new Laid(because(knowledge.figures().get(figure)), kind(layer), figure);
-  }
-
-  /** Asks for a class of material. */
-  public LayerClass grade(String layer, String grade) {
-    return new LayerClass(because(), kind(layer).id(), grade);
-  }
-
-  /** Says something of a layer. */
-  public LayerNote say(String layer, String wording) {
-    return new LayerNote(because(), kind(layer).id(), wording, false);
-  }
-
-  /** Says how a layer is fixed. */
-  public LayerNote fix(String layer, String wording) {
-    return new LayerNote(because(), kind(layer).id(), wording, true);
-  }
-
-  /** Asks for contact under a layer. */
-  public LayerCover cover(String layer, String figure) {
-    Figure read = knowledge.figures().get(figure);
-    return new LayerCover(because(read), kind(layer).id(), read);
-  }
-
-  /** Puts something right first. */
-  public Remedy remedy(String wording, String about) {
-    return new Remedy(because(), wording, false, about);
-  }
-
-  /** Holds the work until something is cleared. */
-  public Remedy hold(String wording, String about) {
-    return new Remedy(because(), wording, true, about);
-  }
-
-  /** Warns that people can be hurt. */
-  public Caution danger(String wording, String about) {
-    return new Caution(because(), Severity.DANGER, wording, about);
-  }
-
-  /** Warns that the floor can fail. */
-  public Caution care(String wording, String about) {
-    return new Caution(because(), Severity.CARE, wording, about);
-  }
-
-  /** Notes something worth knowing. */
-  public Caution note(String wording, String about) {
-    return new Caution(because(), Severity.NOTE, wording, about);
-  }
-
-  /** Stops the work. */
-  public StopFinding stop(String wording) {
-    return new StopFinding(because(), Verdict.STOP, wording);
-  }
-
-  /** Says that published guidance advises against it. */
-  public StopFinding outside(String wording) {
-    return new StopFinding(because(), Verdict.OUTSIDE_GUIDANCE, wording);
-  }
-
-  /** Sets a coverage target for the tile bed. */
-  public CoverageTarget target(String figure) {
-    Figure read = knowledge.figures().get(figure);
-    return new CoverageTarget(because(read), read);
-  }
-
-  /** Allows time for a step. */
-  public StepTime allow(String step, String figure) {
-    return allow(step, figure, StepTime.Pace.FIXED);
-  }
-
-  /** Allows time for a step that cold slows and heat hastens. */
-  public StepTime allowForCure(String step, String figure) {
-    return allow(step, figure, StepTime.Pace.CURES);
-  }
-
-  /** Allows time for a step for each square metre. */
-  public StepTime allowByArea(String step, String figure) {
-    return allow(step, figure, StepTime.Pace.BY_AREA);
-  }
-
-  /** Allows for a step the time that a fact the rule matched tells. */
-  public StepTime allowAsFact(String step, String name) {
+  /** The number of a fact that the rule matched. */
+  private double matched(String name) {
     for (Object one : match.getObjects()) {
       if (one instanceof Fact fact && fact.name().equals(name) && fact.hasNumber()) {
-        return new StepTime(because(), step, fact.number(), StepTime.Pace.FIXED);
+        return fact.number();
       }
     }
-    throw new MissingKnowledge("time among what " + match.getRule().getName() + " asks for", name);
-  }
-
-  private StepTime allow(String step, String figure, StepTime.Pace pace) {
-    Figure read = knowledge.figures().get(figure);
-    return new StepTime(because(read), step, read.number(), pace);
-  }
-
-  /** Says that the build-up goes beyond a limit the client set. */
-  public ClientLimit beyond(String wording) {
-    return new ClientLimit(because(), wording);
-  }
-
-  /** Ranks build-ups by a criterion. */
-  public Criterion rank(String order, String criterion) {
-    return new Criterion(because(), Integer.parseInt(order), criterion);
-  }
-
-  /** Suggests another way. */
-  public Suggestion suggest(String wording) {
-    return new Suggestion(because(), wording);
-  }
-
-  /** Finds something of a proposal. */
-  public Finding find(String judgement, String wording, String about) {
-    return new Finding(because(), Judgement.of(judgement), wording, about);
-  }
-
-  private Fact held(
-      String name, String about, String text, double number, From from, Derivation because) {
-    return new Fact(knowledge.keyOf(name), name, about, text, number, from, "", List.of(), because);
+    throw new MissingKnowledge("time among what " + rule() + " asks for", name);
   }
 
   private LayerKind kind(String id) {
     return knowledge.layers().get(id);
   }
 
-  private Derivation because(Figure... read) {
+  private Derivation because(Figure read) {
     List<Object> premises = new ArrayList<>(match.getObjects());
-    for (Figure figure : read) {
-      if (!premises.contains(figure)) {
-        premises.add(figure);
-      }
+    if (read != null && !premises.contains(read)) {
+      premises.add(read);
     }
-    return new Derivation(noteOf(match.getRule()), premises);
-  }
-
-  private RuleNote noteOf(Rule rule) {
-    return notes.computeIfAbsent(rule.getName(), name -> RuleNotes.of(rule));
+    return new Derivation(rule, premises);
   }
 }

@@ -63,7 +63,7 @@ public record FloorComparison(
    */
   public static FloorComparison of(Advisor advisor, Scenario first, Scenario second) {
     Advisor quick = advisor.remembering();
-    Assessment ofFirst = quick.begin(first);
+    Assessment ofFirst = quick.advise(first);
     Assessment ofSecond = advisor.advise(second);
     DecisionDifferences differences = new DecisionDifferences(advisor.knowledge());
     List<Differing> facts = differing(first, second);
@@ -78,7 +78,6 @@ public record FloorComparison(
                         with(quick, second, first, fact)
                             .map(then -> differences.of(ofFirst, then))))
             .toList();
-    quick.end();
     List<Decided> decided = new ArrayList<>();
     for (String clause : clauses) {
       List<Differing> causes = new ArrayList<>();

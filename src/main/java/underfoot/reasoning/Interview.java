@@ -217,10 +217,7 @@ public final class Interview {
       return before;
     }
     Trials now = new Trials(known, answers.scenario());
-    Trials old = last.getAndSet(now);
-    if (old != null) {
-      old.quick.end();
-    }
+    last.set(now);
     return now;
   }
 
@@ -298,7 +295,7 @@ public final class Interview {
     }
     Scenario scenario = answers.scenario();
     Advisor quick = advisor.remembering();
-    Assessment now = quick.begin(scenario);
+    Assessment now = quick.advise(scenario);
     DecisionDigest gist = DecisionDigest.of(now);
     Map<String, String> assumed = assumed(now);
     record Weighed(Hanging hanging, int[] weight) {}
@@ -342,7 +339,6 @@ public final class Interview {
             .limit(most)
             .map(Weighed::hanging)
             .toList();
-    quick.end();
     return first;
   }
 
@@ -394,7 +390,7 @@ public final class Interview {
     Trials(Map<String, String> known, Scenario scenario) {
       this.known = known;
       this.scenario = scenario;
-      Assessment assessment = quick.begin(scenario);
+      Assessment assessment = quick.advise(scenario);
       this.now = DecisionDigest.of(assessment);
       this.held = assessment.factsOfChosen();
     }

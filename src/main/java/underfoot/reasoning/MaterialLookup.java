@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.Rule;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -22,7 +23,7 @@ public final class MaterialLookup {
   private static final int NEAREST = 3;
 
   private final Knowledge knowledge;
-  private final List<RuleText> rules;
+  private final List<Rule> rules;
   private final ProposedKinds kinds;
   private final FactDefinition kind;
   private final Set<String> allWays = new LinkedHashSet<>();
@@ -34,12 +35,12 @@ public final class MaterialLookup {
    * @param kind what may be written as a kind of layer, other words for it included
    */
   public MaterialLookup(
-      Knowledge knowledge, List<RuleText> rules, ProposedKinds kinds, FactDefinition kind) {
+      Knowledge knowledge, List<Rule> rules, ProposedKinds kinds, FactDefinition kind) {
     this.kinds = kinds;
     this.kind = kind;
     this.knowledge = knowledge;
     this.rules = rules;
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       for (String line : rule.then()) {
         if (line.startsWith("Offer ")) {
           allWays.add(line.substring("Offer ".length(), line.lastIndexOf(" as ")));
@@ -141,7 +142,7 @@ public final class MaterialLookup {
 
   private List<String> askedFor(Set<String> layers, Set<String> ways) {
     List<String> ids = new ArrayList<>();
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       for (String line : rule.then()) {
         boolean lays =
             line.startsWith("Lay ") && layers.contains(line.substring(4).split(" of ")[0].strip());

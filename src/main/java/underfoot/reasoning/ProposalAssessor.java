@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.Pass;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

@@ -2,16 +2,20 @@ package underfoot.reasoning;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
-import underfoot.knowledge.MissingKnowledge;
+import underfoot.language.Effect;
+import underfoot.language.Pattern;
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
+import underfoot.language.RuleSet;
+import underfoot.language.Said;
 import underfoot.scenario.Nearest;
-import underfoot.scenario.RuleFiles;
 
 /**
  * Checks that whatever rules, figures and wordings refer to is there. A misspelt figure would
@@ -20,192 +24,137 @@ import underfoot.scenario.RuleFiles;
 public final class RuleCheck {
   private final Knowledge knowledge;
   private final List<RuleFaults.Fault> faults = new ArrayList<>();
-  private final Vocabulary vocabulary;
-  private final List<RuleText> rules;
+  private final Set<String> ids;
+  private final Set<String> figures;
+  private final Set<String> layers;
 
-  private RuleCheck(RuleFiles files, Knowledge knowledge) throws RuleFaults {
+  private RuleCheck(RuleSet rules, Knowledge knowledge) {
     this.knowledge = knowledge;
-    this.rules = RuleText.readAll(files);
-    this.faults.addAll(RuleText.faults(files, files.list("", ".dslr")));
-    this.vocabulary = Vocabulary.read(files, faults);
+    this.ids = rules.rules().stream().map(Rule::id).collect(Collectors.toCollection(TreeSet::new));
+    this.figures =
+        knowledge.figures().all().stream()
+            .map(Figure::name)
+            .collect(Collectors.toCollection(TreeSet::new));
+    this.layers =
+        knowledge.layers().all().stream()
+            .map(LayerKind::id)
+            .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /**
    * All that is missing or misspelt.
    *
-   * @param files the rule base
+   * @param rules the rules
    * @param knowledge the figures and wordings read from the same place
-   * @throws RuleFaults if the rule files cannot be read at all
    */
-  public static List<RuleFaults.Fault> faults(RuleFiles files, Knowledge knowledge)
-      throws RuleFaults {
-    RuleCheck check = new RuleCheck(files, knowledge);
-    check.run();
+  public static List<RuleFaults.Fault> faults(RuleSet rules, Knowledge knowledge) {
+    RuleCheck check = new RuleCheck(rules, knowledge);
+    rules.rules().forEach(check::rule);
+    check.figures();
+    knowledge.layers().all().forEach(check::layer);
+    knowledge.wording().ids().forEach(check::wording);
     return List.copyOf(check.faults);
   }
 
-  private void run() {
-    Set<String> ids = new TreeSet<>();
-    for (RuleText rule : rules) {
-      ids.add(rule.note().id());
-    }
-    for (RuleText rule : rules) {
-      need(rule, "source", rule.note().source(), knowledge.sources().keySet());
-      for (String line : rule.when()) {
-        checkTaken(rule, line, true);
-        vocabulary.condition(line).ifPresent(said -> checkSlots(rule, said, ids));
-      }
-      for (String line : rule.then()) {
-        checkTaken(rule, line, false);
-        vocabulary.consequence(line).ifPresent(said -> checkSlots(rule, said, ids));
+  private void rule(Rule rule) {
+    need(rule, rule.line(), "source", rule.note().source(), knowledge.sources().keySet());
+    for (Said said : rule.conditions()) {
+      for (Pattern pattern : said.patterns()) {
+        pattern(rule, said, pattern);
       }
     }
-    for (Figure figure : knowledge.figures().all()) {
-      if (!knowledge.sources().containsKey(figure.source())) {
-        faults.add(
-            new RuleFaults.Fault(
-                "figures",
-                0,
-                "figure '"
-                    + figure.name()
-                    + "' cites '"
-                    + figure.source()
-                    + "', which is not in sources.yaml"
-                    + nearest(figure.source(), knowledge.sources().keySet())));
-      }
-    }
-    for (LayerKind kind : knowledge.layers().all()) {
-      checkLayer(kind);
-    }
-    for (String id : knowledge.wording().ids()) {
-      checkFigures(id);
-    }
-  }
-
-  private void checkTaken(RuleText rule, String line, boolean condition) {
-    vocabulary
-        .thief(line, condition)
-        .ifPresent(
-            thief ->
-                faults.add(
-                    new RuleFaults.Fault(
-                        rule.file(),
-                        rule.line(),
-                        rule.note().id()
-                            + " says '"
-                            + line
-                            + "', which "
-                            + thief.file()
-                            + ":"
-                            + thief.line()
-                            + " takes first: '"
-                            + thief.said()
-                            + "'; word one of them otherwise")));
-  }
-
-  private void checkSlots(RuleText rule, Vocabulary.Said said, Set<String> ids) {
-    for (Map.Entry<String, String> slot : said.slots().entrySet()) {
-      String value = slot.getValue();
-      switch (slot.getKey()) {
-        case "figure" -> {
-          if (!knowledge.figures().has(value)) {
-            miss(rule, "figure", value, figureNames());
+    for (Said said : rule.consequences()) {
+      List<Effect.Place> places = said.effect().verb().places();
+      for (int i = 0; i < places.size(); i++) {
+        String word = said.effect().words().get(i);
+        switch (places.get(i)) {
+          case FIGURE -> need(rule, said.number(), "figure", word, figures);
+          case LAYER -> need(rule, said.number(), "layer", word, layers);
+          case WORDING -> need(rule, said.number(), "wording", word, knowledge.wording().ids());
+          case STEP -> need(rule, said.number(), "step", word, knowledge.steps().ids());
+          case FACT, ABOUT, WORD, WAY -> {
+            // free words
           }
         }
-        case "wording" -> need(rule, "wording", value, knowledge.wording().ids());
-        case "layer" -> need(rule, "layer", value, layerIds());
-        case "id" -> need(rule, "rule", value, ids);
-        case "step" -> need(rule, "step", value, knowledge.steps().ids());
-        default -> {
-          // names of facts, values and criteria are free
-        }
       }
     }
   }
 
-  private void checkLayer(LayerKind kind) {
+  private void pattern(Rule rule, Said said, Pattern pattern) {
+    String named = pattern.word("name");
+    if (pattern.type() == Pattern.Type.FIGURE && !named.isEmpty()) {
+      need(rule, said.number(), "figure", named, figures);
+    }
+    for (String field : List.of("rule", "layer", "wording")) {
+      String word = pattern.word(field);
+      if (!word.isEmpty()) {
+        Set<String> known =
+            switch (field) {
+              case "rule" -> ids;
+              case "layer" -> layers;
+              default -> knowledge.wording().ids();
+            };
+        need(rule, said.number(), field, word, known);
+      }
+    }
+  }
+
+  private void figures() {
+    for (Figure figure : knowledge.figures().all()) {
+      if (!knowledge.sources().containsKey(figure.source())) {
+        miss(
+            "figures",
+            0,
+            "figure '" + figure.name() + "' cites '" + figure.source() + "', which is not in sources.yaml",
+            figure.source(),
+            knowledge.sources().keySet());
+      }
+    }
+  }
+
+  private void layer(LayerKind kind) {
     List<String> named = new ArrayList<>(List.of(kind.mass(), kind.conductivity(), kind.modulus()));
-    boolean ofFact = kind.thickness().startsWith("the ") || kind.thickness().equals("none");
-    if (!ofFact) {
+    if (!kind.thickness().startsWith("the ") && !kind.thickness().equals("none")) {
       named.add(kind.thickness());
     }
     for (String name : named) {
-      if (!name.isEmpty() && !knowledge.figures().has(name)) {
-        faults.add(
-            new RuleFaults.Fault(
-                "layers",
-                0,
-                "layer '"
-                    + kind.id()
-                    + "' names the figure '"
-                    + name
-                    + "', which is not there"
-                    + nearest(name, figureNames())));
+      if (!name.isEmpty() && !figures.contains(name)) {
+        noFigure("layers", "layer '" + kind.id() + "'", name);
       }
     }
   }
 
-  private void checkFigures(String wording) {
-    for (String part : knowledge.wording().get(wording).parts().values()) {
+  private void wording(String id) {
+    for (String part : knowledge.wording().get(id).parts().values()) {
       int at = part.indexOf('{');
       while (at >= 0) {
         int end = part.indexOf('}', at);
         String name = end < 0 ? part.substring(at) : part.substring(at + 1, end);
-        try {
-          knowledge.figures().get(name);
-        } catch (MissingKnowledge e) {
-          faults.add(
-              new RuleFaults.Fault(
-                  "wording",
-                  0,
-                  "'"
-                      + wording
-                      + "' names the figure '"
-                      + name
-                      + "', which is not there"
-                      + nearest(name, figureNames())));
+        if (!figures.contains(name)) {
+          noFigure("wording", "'" + id + "'", name);
         }
         at = part.indexOf('{', at + 1);
       }
     }
   }
 
-  private Set<String> figureNames() {
-    Set<String> names = new TreeSet<>();
-    knowledge.figures().all().forEach(figure -> names.add(figure.name()));
-    return names;
+  private void noFigure(String where, String who, String name) {
+    miss(where, 0, who + " names the figure '" + name + "', which is not there", name, figures);
   }
 
-  private Set<String> layerIds() {
-    Set<String> ids = new TreeSet<>();
-    knowledge.layers().all().forEach(kind -> ids.add(kind.id()));
-    return ids;
-  }
-
-  private void need(RuleText rule, String sort, String name, Set<String> known) {
+  private void need(Rule rule, int line, String sort, String name, Set<String> known) {
     if (!known.contains(name)) {
-      miss(rule, sort, name, known);
+      String what = rule.id() + " names the " + sort + " '" + name + "', which is not there";
+      miss(rule.file(), line, what, name, known);
     }
   }
 
-  private void miss(RuleText rule, String sort, String name, Set<String> known) {
-    faults.add(
-        new RuleFaults.Fault(
-            rule.file(),
-            rule.line(),
-            rule.note().id()
-                + " names the "
-                + sort
-                + " '"
-                + name
-                + "', which is not there"
-                + nearest(name, known)));
-  }
-
-  private static String nearest(String name, Set<String> known) {
-    return Optional.of(Nearest.to(name, known))
-        .filter(near -> !near.isEmpty())
-        .map(near -> "; did you mean " + near + "?")
-        .orElse("");
+  private void miss(String file, int line, String what, String name, Set<String> known) {
+    String near =
+        Optional.of(Nearest.to(name, known))
+            .filter(one -> !one.isEmpty())
+            .map(one -> "; did you mean " + one + "?")
+            .orElse("");
+    faults.add(new RuleFaults.Fault(file, line, what + near));
   }
 }

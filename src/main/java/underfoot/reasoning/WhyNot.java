@@ -234,7 +234,7 @@ public record WhyNot(
     Set<String> changed = new LinkedHashSet<>();
     openings.forEach(one -> one.asked().forEach(asked -> changed.add(asked.fact().key())));
     Advisor quick = advisor.remembering();
-    quick.begin(assessment.scenario());
+    quick.advise(assessment.scenario());
     givens.parallelStream()
         .filter(given -> !changed.contains(given.key()))
         .flatMap(given -> otherValues(given).map(value -> new Other(given, value)))
@@ -244,7 +244,6 @@ public record WhyNot(
         .stream()
         .filter(one -> changed.add(one.asked().get(0).fact().key()))
         .forEach(openings::add);
-    quick.end();
     openings.sort(Comparator.comparingInt(one -> one.asked().size()));
     return openings.subList(0, Math.min(TOLD, openings.size()));
   }

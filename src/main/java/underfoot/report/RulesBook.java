@@ -13,30 +13,30 @@ import java.util.regex.Pattern;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Source;
-import underfoot.reasoning.RuleText;
+import underfoot.language.Rule;
 
 /** The whole rule base as one page of HTML, with an index by theme and one by source. */
 public final class RulesBook {
   private static final Pattern WORD = Pattern.compile("[a-zA-Z0-9][a-zA-Z0-9-]*");
   private static final String EXCEPT = "except when ";
 
-  private final List<RuleText> rules;
+  private final List<Rule> rules;
   private final Knowledge knowledge;
   private final RulesReport report;
   private final RuleUses uses;
   private final Set<String> ids = new LinkedHashSet<>();
   private final Map<String, Set<String>> namedBy = new HashMap<>();
-  private final Map<String, List<RuleText>> byFigure = new LinkedHashMap<>();
+  private final Map<String, List<Rule>> byFigure = new LinkedHashMap<>();
   private final HtmlPage sheet;
 
-  private RulesBook(List<RuleText> rules, Knowledge knowledge, RuleUses uses) {
+  private RulesBook(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
     this.uses = uses;
     this.sheet = new HtmlPage("The rules");
     rules.forEach(rule -> ids.add(rule.note().id()));
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       for (String sentence : sentences(rule)) {
         Matcher words = WORD.matcher(sentence);
         while (words.find()) {
@@ -59,11 +59,11 @@ public final class RulesBook {
    * @param knowledge what they refer to
    * @param uses which scenarios use which rules
    */
-  public static String html(List<RuleText> rules, Knowledge knowledge, RuleUses uses) {
+  public static String html(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
     return new RulesBook(rules, knowledge, uses).write();
   }
 
-  private static List<String> sentences(RuleText rule) {
+  private static List<String> sentences(Rule rule) {
     List<String> all = new ArrayList<>(rule.when());
     all.addAll(rule.then());
     return all;
@@ -76,15 +76,15 @@ public final class RulesBook {
     return words.isEmpty() ? file : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
-  private Map<String, List<RuleText>> byTheme() {
-    Map<String, List<RuleText>> themes = new LinkedHashMap<>();
+  private Map<String, List<Rule>> byTheme() {
+    Map<String, List<Rule>> themes = new LinkedHashMap<>();
     rules.forEach(
         rule -> themes.computeIfAbsent(theme(rule.file()), t -> new ArrayList<>()).add(rule));
     return themes;
   }
 
-  private Map<String, List<RuleText>> bySource() {
-    Map<String, List<RuleText>> sources = new LinkedHashMap<>();
+  private Map<String, List<Rule>> bySource() {
+    Map<String, List<Rule>> sources = new LinkedHashMap<>();
     knowledge.sources().keySet().forEach(id -> sources.put(id, new ArrayList<>()));
     rules.forEach(
         rule -> sources.computeIfAbsent(rule.note().source(), id -> new ArrayList<>()).add(rule));
@@ -149,9 +149,9 @@ public final class RulesBook {
             });
   }
 
-  private void links(List<RuleText> all) {
+  private void links(List<Rule> all) {
     boolean first = true;
-    for (RuleText rule : all) {
+    for (Rule rule : all) {
       sheet.raw(first ? "" : ", ");
       first = false;
       link(rule.note().id(), rule.note().title());
@@ -167,7 +167,7 @@ public final class RulesBook {
     return id.replaceAll("[^A-Za-z0-9-]+", "-");
   }
 
-  private void rule(RuleText rule) {
+  private void rule(Rule rule) {
     String id = rule.note().id();
     sheet.raw("<section class=\"rule\" id=\"" + anchor(id) + "\">\n<h3><span class=\"id\">");
     sheet.text(id).raw("</span> ").text(rule.note().title()).raw("</h3>\n<dl>\n");
@@ -211,7 +211,7 @@ public final class RulesBook {
     return all.isEmpty() ? none : String.join("; ", all);
   }
 
-  private List<String> except(RuleText rule) {
+  private List<String> except(Rule rule) {
     List<String> found = new ArrayList<>();
     for (String line : rule.when()) {
       if (line.startsWith(EXCEPT)) {
@@ -221,7 +221,7 @@ public final class RulesBook {
     return found;
   }
 
-  private void source(RuleText rule) {
+  private void source(Rule rule) {
     Source source = knowledge.sources().get(rule.note().source());
     sheet.raw("<dt>source</dt><dd><a href=\"#" + anchor("source-" + rule.note().source()) + "\">");
     sheet.text(source == null ? rule.note().source() : source.title()).raw("</a>");

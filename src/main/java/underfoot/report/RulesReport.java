@@ -16,7 +16,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Source;
 import underfoot.knowledge.Wording;
-import underfoot.reasoning.RuleText;
+import underfoot.language.Rule;
 import underfoot.report.TextPage.Tone;
 import underfoot.scenario.Nearest;
 
@@ -25,7 +25,7 @@ public final class RulesReport {
   private static final Pattern WORD = Pattern.compile("[a-zA-Z0-9][a-zA-Z0-9-]*");
   private static final Pattern FIGURE = Pattern.compile("\\{([^}]+)\\}");
 
-  private final List<RuleText> rules;
+  private final List<Rule> rules;
   private final Knowledge knowledge;
   private final RuleUses uses;
 
@@ -33,7 +33,7 @@ public final class RulesReport {
    * @param rules every rule, in the order of files and lines
    * @param knowledge what they refer to
    */
-  public RulesReport(List<RuleText> rules, Knowledge knowledge) {
+  public RulesReport(List<Rule> rules, Knowledge knowledge) {
     this(rules, knowledge, new RuleUses());
   }
 
@@ -42,7 +42,7 @@ public final class RulesReport {
    * @param knowledge what they refer to
    * @param uses which scenarios use them
    */
-  public RulesReport(List<RuleText> rules, Knowledge knowledge, RuleUses uses) {
+  public RulesReport(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = List.copyOf(rules);
     this.knowledge = knowledge;
     this.uses = uses;
@@ -51,7 +51,7 @@ public final class RulesReport {
   /** Writes one line for each rule, by the source it rests on. */
   public void bySource(TextPage page) {
     for (Source source : knowledge.sources().values()) {
-      List<RuleText> resting =
+      List<Rule> resting =
           rules.stream().filter(rule -> rule.note().source().equals(source.id())).toList();
       if (!resting.isEmpty()) {
         page.heading(source.title() + " (" + source.status() + ")");
@@ -60,7 +60,7 @@ public final class RulesReport {
     }
   }
 
-  private static void line(RuleText rule, TextPage page) {
+  private static void line(Rule rule, TextPage page) {
     String id = String.format(Locale.ROOT, "  %-10s ", rule.note().id());
     page.para(id, "             ", rule.note().title(), Tone.PLAIN);
   }
@@ -68,7 +68,7 @@ public final class RulesReport {
   /** Writes one line for each rule, by file. */
   public void index(TextPage page) {
     String file = "";
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       if (!rule.file().equals(file)) {
         file = rule.file();
         page.heading(file);
@@ -86,7 +86,7 @@ public final class RulesReport {
    */
   public boolean page(String id, TextPage page) {
     int before = page.text().length();
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       if (rule.note().id().equalsIgnoreCase(id)) {
         rule(rule, page);
       }
@@ -125,7 +125,7 @@ public final class RulesReport {
     return sorted.subList(0, Math.min(3, sorted.size()));
   }
 
-  private void rule(RuleText rule, TextPage page) {
+  private void rule(Rule rule, TextPage page) {
     page.heading(rule.note().id() + " " + rule.note().title());
     page.para("", "", rule.file() + ":" + rule.line(), Tone.FAINT);
     page.para("  when ", "         ", rule.when().isEmpty() ? "" : rule.when().get(0), Tone.PLAIN);
@@ -197,7 +197,7 @@ public final class RulesReport {
   }
 
   /** The figures a rule reads, those in the texts it gives included. */
-  List<Figure> figures(RuleText rule) {
+  List<Figure> figures(Rule rule) {
     Set<Figure> found = new LinkedHashSet<>();
     for (String word : words(rule)) {
       if (knowledge.figures().has(word)) {
@@ -217,7 +217,7 @@ public final class RulesReport {
     return List.copyOf(found);
   }
 
-  List<String> wordings(RuleText rule) {
+  List<String> wordings(Rule rule) {
     List<String> found = new ArrayList<>();
     for (String sentence : rule.then()) {
       Matcher words = WORD.matcher(sentence);
@@ -233,7 +233,7 @@ public final class RulesReport {
     return found;
   }
 
-  private static Collection<String> words(RuleText rule) {
+  private static Collection<String> words(Rule rule) {
     Set<String> all = new LinkedHashSet<>();
     for (List<String> part : List.of(rule.when(), rule.then())) {
       for (String sentence : part) {
@@ -249,7 +249,7 @@ public final class RulesReport {
   /** The rules whose sentences name an id. */
   private List<String> namedBy(String id) {
     List<String> found = new ArrayList<>();
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       if (!rule.note().id().equals(id) && words(rule).contains(id)) {
         found.add(rule.note().id());
       }
@@ -328,7 +328,7 @@ public final class RulesReport {
       json.writeStartObject();
       json.writeName("rules");
       json.writeStartArray();
-      for (RuleText rule : rules) {
+      for (Rule rule : rules) {
         if (id.isEmpty() || rule.note().id().equalsIgnoreCase(id)) {
           json(rule, json);
           written++;
@@ -340,7 +340,7 @@ public final class RulesReport {
     return written;
   }
 
-  private void json(RuleText rule, JsonGenerator json) {
+  private void json(Rule rule, JsonGenerator json) {
     Source source = knowledge.sources().get(rule.note().source());
     json.writeStartObject();
     json.writeStringProperty("id", rule.note().id());

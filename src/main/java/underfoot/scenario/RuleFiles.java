@@ -28,6 +28,9 @@ public interface RuleFiles {
    */
   List<String> list(String folder, String suffix);
 
+  /** Every file of the rule base, sorted by path. */
+  List<String> all();
+
   /**
    * Opens a file.
    *
@@ -89,6 +92,20 @@ public interface RuleFiles {
     }
 
     @Override
+    public List<String> all() {
+      try (Stream<Path> files = Files.walk(root, 2)) {
+        return files
+            .filter(Files::isRegularFile)
+            .map(file -> root.relativize(file).toString().replace('\\', '/'))
+            .filter(name -> name.matches(".*\\.(dslr|dsl|yaml)"))
+            .sorted()
+            .toList();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    @Override
     public InputStream open(String path) {
       try {
         return Files.newInputStream(root.resolve(path));
@@ -123,6 +140,11 @@ public interface RuleFiles {
       }
       found.sort(null);
       return List.copyOf(found);
+    }
+
+    @Override
+    public List<String> all() {
+      return names().stream().filter(name -> !name.equals("index.txt")).sorted().toList();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.Rule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -26,7 +27,7 @@ class EveryRuleIsMissedTest {
     for (RuleCase one : RuleCasesTest.cases()) {
       cases.add(one.rule());
     }
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+    for (Rule rule : Rule.readAll(RuleFiles.shipped())) {
       assertThat(cases).contains(rule.note().id());
     }
   }

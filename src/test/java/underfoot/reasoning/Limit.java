@@ -1,5 +1,7 @@
 package underfoot.reasoning;
 
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +36,7 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
   static Map<String, Limit> all(RuleFiles files) throws RuleFaults {
     Vocabulary vocabulary = Vocabulary.read(files, new ArrayList<>());
     Map<String, Limit> found = new TreeMap<>();
-    for (RuleText rule : RuleText.readAll(files)) {
+    for (Rule rule : Rule.readAll(files)) {
       if (rule.rulePackage().endsWith(".check")) {
         continue; // a proposal and not a floor is compared; its pairs are among the rule cases
       }
@@ -57,7 +59,7 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
 
   /** What a sentence stands for, as its vocabulary file has it. */
   private static String meaning(RuleFiles files, Vocabulary.Sentence sentence) {
-    String line = RuleText.text(files, sentence.file()).split("\n", -1)[sentence.line() - 1];
+    String line = Rule.text(files, sentence.file()).split("\n", -1)[sentence.line() - 1];
     return line.substring(line.indexOf(sentence.said()) + sentence.said().length() + 1);
   }
 

@@ -1,5 +1,8 @@
 package underfoot.reasoning;
 
+import underfoot.language.Pass;
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,10 +27,10 @@ final class Mutants {
   private final RuleFiles files = RuleFiles.shipped();
   private final Vocabulary vocabulary = Vocabulary.read(files, new ArrayList<>());
   private final Knowledge knowledge = Floors.advisor().knowledge();
-  private final List<RuleText> rules;
+  private final List<Rule> rules;
 
   Mutants() throws RuleFaults {
-    rules = RuleText.readAll(files);
+    rules = Rule.readAll(files);
   }
 
   /**
@@ -38,7 +41,7 @@ final class Mutants {
    * @param told what is wrong now
    * @param text the wrong rule without its package; empty if it is deleted
    */
-  record Mutant(String sort, RuleText rule, String told, String text) {
+  record Mutant(String sort, Rule rule, String told, String text) {
     Pass pass() {
       for (Pass pass : Pass.values()) {
         if (pass.rulePackage().equals(rule.rulePackage())) {
@@ -53,8 +56,8 @@ final class Mutants {
   List<Mutant> all() {
     List<Mutant> all = new ArrayList<>(dropped());
     for (int i = 0; i < rules.size(); i++) {
-      RuleText rule = rules.get(i);
-      RuleText next = rules.get((i + 1) % rules.size());
+      Rule rule = rules.get(i);
+      Rule next = rules.get((i + 1) % rules.size());
       all.add(new Mutant("rule deleted", rule, "", ""));
       if (!next.note().reason().equals(rule.note().reason())) {
         all.add(
@@ -73,7 +76,7 @@ final class Mutants {
   /** Every rule without one of its conditions, if it still says something. */
   List<Mutant> dropped() {
     List<Mutant> all = new ArrayList<>();
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       for (int i = 0; i < rule.when().size(); i++) {
         List<String> when = new ArrayList<>(rule.when());
         String line = when.remove(i);
@@ -97,7 +100,7 @@ final class Mutants {
     return all;
   }
 
-  private void swapped(RuleText rule, List<String> lines, boolean condition, List<Mutant> all) {
+  private void swapped(Rule rule, List<String> lines, boolean condition, List<Mutant> all) {
     for (int i = 0; i < lines.size(); i++) {
       Vocabulary.Said said =
           (condition ? vocabulary.condition(lines.get(i)) : vocabulary.consequence(lines.get(i)))
@@ -176,7 +179,7 @@ final class Mutants {
   }
 
   static String text(
-      RuleText rule, String id, String reason, List<String> when, List<String> then) {
+      Rule rule, String id, String reason, List<String> when, List<String> then) {
     return "rule \""
         + id
         + " "
@@ -196,7 +199,7 @@ final class Mutants {
   List<KiePackage> compile(Pass pass, List<String> texts) {
     StringBuilder joined = new StringBuilder();
     for (String path : files.list("vocabulary", ".dsl")) {
-      joined.append(RuleText.text(files, path)).append('\n');
+      joined.append(Rule.text(files, path)).append('\n');
     }
     KieServices services = KieServices.get();
     KieFileSystem staged = services.newKieFileSystem();

@@ -1,5 +1,7 @@
 package underfoot.reasoning;
 
+import underfoot.language.Pass;
+import underfoot.language.Rule;
 import java.lang.System.Logger.Level;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -53,7 +55,7 @@ class NearMissSearch {
   private final Mutants mutants = new Mutants();
   private final Vocabulary vocabulary =
       Vocabulary.read(underfoot.scenario.RuleFiles.shipped(), new ArrayList<>());
-  private final List<RuleText> rules = RuleText.readAll(underfoot.scenario.RuleFiles.shipped());
+  private final List<Rule> rules = Rule.readAll(underfoot.scenario.RuleFiles.shipped());
   private final Map<String, List<RuleCase>> cases = new LinkedHashMap<>();
   private final Map<String, RuleCase> byName = NearMiss.byName();
 
@@ -298,7 +300,7 @@ class NearMissSearch {
     Set<String> wave = names;
     for (int depth = 0; depth < 3; depth++) {
       Set<String> next = new TreeSet<>();
-      for (RuleText rule : rules) {
+      for (Rule rule : rules) {
         boolean concludes = wave.stream().anyMatch(word -> concludes(rule, word));
         boolean reads = depth == 0 && wave.stream().anyMatch(names(rule.when())::contains);
         if (!concludes && !reads) {
@@ -406,7 +408,7 @@ class NearMissSearch {
     return names;
   }
 
-  private boolean concludes(RuleText rule, String name) {
+  private boolean concludes(Rule rule, String name) {
     if (rule.note().id().equals(name)) {
       return true;
     }

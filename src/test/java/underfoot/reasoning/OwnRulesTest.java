@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.RuleFaults;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 

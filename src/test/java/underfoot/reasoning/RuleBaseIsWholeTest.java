@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.Rule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
@@ -22,7 +23,7 @@ class RuleBaseIsWholeTest {
       compiled.add(note.id());
     }
     Set<String> written = new HashSet<>();
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+    for (Rule rule : Rule.readAll(RuleFiles.shipped())) {
       written.add(rule.note().id());
     }
     assertThat(compiled).isEqualTo(written);
@@ -31,7 +32,7 @@ class RuleBaseIsWholeTest {
   @Test
   void the_compiled_rules_say_the_same_of_themselves_as_their_files() throws Exception {
     Set<RuleNote> written = new HashSet<>();
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+    for (Rule rule : Rule.readAll(RuleFiles.shipped())) {
       written.add(rule.note());
     }
     assertThat(new HashSet<>(Floors.advisor().rules().notes())).isEqualTo(written);
@@ -41,7 +42,7 @@ class RuleBaseIsWholeTest {
   void there_are_at_least_120_rules_in_at_least_10_files() throws Exception {
     Set<String> files = new HashSet<>();
     int rules = 0;
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+    for (Rule rule : Rule.readAll(RuleFiles.shipped())) {
       files.add(rule.file());
       rules++;
     }

@@ -1,5 +1,6 @@
 package underfoot.reasoning;
 
+import underfoot.language.Pass;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.System.Logger.Level;

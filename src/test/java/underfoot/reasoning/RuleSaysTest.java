@@ -1,5 +1,7 @@
 package underfoot.reasoning;
 
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
@@ -94,7 +96,7 @@ class RuleSaysTest {
 
   private static Map<String, List<String>> conditions() throws RuleFaults {
     Map<String, List<String>> conditions = new TreeMap<>();
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+    for (Rule rule : Rule.readAll(RuleFiles.shipped())) {
       conditions.put(rule.note().id(), rule.when());
     }
     return conditions;

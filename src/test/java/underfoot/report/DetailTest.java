@@ -25,7 +25,7 @@ import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
-import underfoot.reasoning.RuleText;
+import underfoot.language.Rule;
 import underfoot.reasoning.WhatIf;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
@@ -164,11 +164,11 @@ class DetailTest {
 
   @Test
   void the_book_has_every_rule_once_and_links_only_to_what_is_in_it() throws Exception {
-    List<RuleText> rules = RuleText.readAll(RuleFiles.shipped());
+    List<Rule> rules = Rule.readAll(RuleFiles.shipped());
     RuleUses uses = new RuleUses();
     uses.add("A <floor>", List.of("OVER-50"), List.of("OVER-50"));
     String book = RulesBook.html(rules, Floors.advisor().knowledge(), uses);
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       assertThat(book.split("id=\"" + rule.note().id() + "\"", -1)).as(rule.note().id()).hasSize(2);
     }
     linksLead(book);

@@ -1,0 +1,24 @@
+package underfoot.language;
+
+import java.util.Locale;
+
+/** The passes in which a floor is thought through. Each has a folder of rules of its own. */
+public enum Pass {
+  /** What the floor is, what is not known of it and what is assumed. */
+  UNDERSTAND,
+  /** What must be put right whatever is built, and which build-ups are worth working out. */
+  PROPOSE,
+  /** What one build-up consists of, layer by layer. */
+  LAY,
+  /** Whether one worked-out build-up stands, and what goes with it. */
+  JUDGE,
+  /** By what the build-ups that stand are ranked. */
+  SETTLE,
+  /** How a build-up somebody proposes compares with what is asked; run for nothing else. */
+  CHECK;
+
+  /** The folder of the rule base that holds its rules. */
+  public String folder() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}
