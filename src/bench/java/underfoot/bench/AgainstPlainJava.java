@@ -25,10 +25,10 @@ import underfoot.buildup.Laid;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerNote;
 import underfoot.knowledge.Fact;
-import underfoot.reasoning.BuildUp;
 import underfoot.language.Pass;
-import underfoot.reasoning.RuleBase;
 import underfoot.language.RuleFaults;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.RuleBase;
 import underfoot.scenario.RuleFiles;
 
 /**

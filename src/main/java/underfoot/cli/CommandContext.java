@@ -15,7 +15,6 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
@@ -27,6 +26,9 @@ import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.ProposedKinds;
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
+import underfoot.language.RuleSet;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.LessonMaker;
 import underfoot.plan.Advice;
@@ -52,9 +54,6 @@ import underfoot.reasoning.MaterialLookup;
 import underfoot.reasoning.ProposalAssessor;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleCheck;
-import underfoot.language.RuleSet;
-import underfoot.language.RuleFaults;
-import underfoot.language.Rule;
 import underfoot.reasoning.WhatIf;
 import underfoot.reasoning.WhyNot;
 import underfoot.report.RuleUses;
@@ -139,7 +138,7 @@ final class CommandContext {
         faults.addAll(CoverageGaps.faults(advisor(new Planner(loaded.prices()))));
       }
       return faults;
-    } catch (RuleFaults | KnowledgeFault e) {
+    } catch (KnowledgeFault e) {
       throw ruleBaseFault(e.getMessage());
     }
   }
@@ -206,8 +205,7 @@ final class CommandContext {
       Advisor spread = new Advisor(compiled, loaded, here);
       Advisor once = forMany ? spread.onOneCore() : spread;
       Advisor advisor = trials ? once.remembering() : once;
-      return thinking(
-          () -> advice(scenario, here, advisor));
+      return thinking(() -> advice(scenario, here, advisor));
     }
 
     private Advice advice(Scenario scenario, Planner here, Advisor advisor) {
@@ -461,7 +459,7 @@ final class CommandContext {
   /** A fault of a person's own rules is theirs to mend; one of ours is an internal error. */
   private UserError ruleBaseFault(String what) {
     return own
-        ? UserError.usage("The rules cannot be used as they stand.\n" + what)
+        ? new UserError(Exit.SCENARIO_INVALID, "The rules cannot be used as they stand.\n" + what)
         : new UserError(Exit.INTERNAL, "The rule base of this program is at fault.\n" + what);
   }
 

@@ -49,7 +49,10 @@ final class MeaningReader {
     String type = word();
     Pattern.Type of =
         Pattern.Type.of(type)
-            .orElseThrow(() -> wrong("a condition that matches facts and conclusions, as in Fact( name == \"deck\" )"));
+            .orElseThrow(
+                () ->
+                    wrong(
+                        "a condition that matches facts and conclusions, as in Fact( name == \"deck\" )"));
     need("(");
     List<Constraint> constraints = new ArrayList<>();
     while (!take(")")) {
@@ -81,7 +84,8 @@ final class MeaningReader {
     }
     Constraint.Operator operator = null;
     for (Constraint.Operator one : Constraint.Operator.values()) {
-      if (startsWith(one.sign()) && (operator == null || one.sign().length() > operator.sign().length())) {
+      if (startsWith(one.sign())
+          && (operator == null || one.sign().length() > operator.sign().length())) {
         operator = one;
       }
     }
@@ -115,7 +119,10 @@ final class MeaningReader {
     String word = word();
     Effect.Verb verb =
         Effect.Verb.of(word)
-            .orElseThrow(() -> wrong("one of " + Effect.Verb.words() + ", as in remedy( \"{wording}\", \"\" )"));
+            .orElseThrow(
+                () ->
+                    wrong(
+                        "one of " + Effect.Verb.words() + ", as in remedy( \"{wording}\", \"\" )"));
     need("(");
     List<String> words = new ArrayList<>();
     while (!take(")")) {
@@ -182,7 +189,8 @@ final class MeaningReader {
 
   private IllegalArgumentException wrong(String wanted) {
     String rest = text.substring(Math.min(at, text.length()));
-    String found = rest.isEmpty() ? "the end" : rest.length() > 60 ? rest.substring(0, 60) + "…" : rest;
+    String found =
+        rest.isEmpty() ? "the end" : rest.length() > 60 ? rest.substring(0, 60) + "…" : rest;
     return new IllegalArgumentException("wanted " + wanted + "; found: " + found);
   }
 }

@@ -108,6 +108,8 @@ public record Pattern(Quantity quantity, String variable, Type type, List<Constr
     return lead
         + named
         + type.word()
-        + constraints.stream().map(Constraint::toString).collect(Collectors.joining(", ", "( ", " )"));
+        + constraints.stream()
+            .map(Constraint::toString)
+            .collect(Collectors.joining(", ", "( ", " )"));
   }
 }

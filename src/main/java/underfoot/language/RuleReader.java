@@ -10,8 +10,8 @@ import underfoot.knowledge.RuleNote;
 import underfoot.scenario.RuleFiles;
 
 /**
- * Reads one rule file: comments, and rules of a name, a reason, a source, and sentences after {@code
- * when} and {@code then}.
+ * Reads one rule file: comments, and rules of a name, a reason, a source, and sentences after
+ * {@code when} and {@code then}.
  */
 final class RuleReader {
   private final Vocabulary vocabulary;
@@ -27,6 +27,7 @@ final class RuleReader {
   private List<Said> when = new ArrayList<>();
   private List<Said> then = new ArrayList<>();
   private List<Said> into;
+  private boolean concludes;
 
   RuleReader(Vocabulary vocabulary, Pass pass, String path, List<RuleFaults.Fault> faults) {
     this.vocabulary = vocabulary;
@@ -70,8 +71,11 @@ final class RuleReader {
   }
 
   private void begin(String line) {
-    String quoted = line.startsWith("rule ") ? quoted(line.substring("rule ".length()).strip()) : null;
-    if (quoted == null || quoted.indexOf(' ') < 0 || !isId(quoted.substring(0, quoted.indexOf(' ')))) {
+    String quoted =
+        line.startsWith("rule ") ? quoted(line.substring("rule ".length()).strip()) : null;
+    if (quoted == null
+        || quoted.indexOf(' ') < 0
+        || !isId(quoted.substring(0, quoted.indexOf(' ')))) {
       wrong(
           number,
           "only rules of sentences may stand here, each beginning as rule \"DECK-03 what it decides\";"
@@ -85,6 +89,7 @@ final class RuleReader {
     when = new ArrayList<>();
     then = new ArrayList<>();
     into = null;
+    concludes = false;
   }
 
   private void tag(String line) {
@@ -109,13 +114,13 @@ final class RuleReader {
 
   private void sentence(String line) {
     boolean condition = into == when;
+    concludes |= !condition;
     if (line.indexOf('"') >= 0 || line.indexOf('\\') >= 0) {
       wrong(number, id() + " has a quotation mark or a backslash in a sentence; leave it out");
       return;
     }
     (condition ? vocabulary.condition(line, number) : vocabulary.consequence(line, number))
-        .ifPresentOrElse(
-            into::add, () -> wrong(number, vocabulary.unknown(id(), line, condition)));
+        .ifPresentOrElse(into::add, () -> wrong(number, vocabulary.unknown(id(), line, condition)));
   }
 
   private void end() {
@@ -132,7 +137,7 @@ final class RuleReader {
     if (note.source().isBlank()) {
       wrong(start, id() + " has no source; write @source(\"an entry of sources.yaml\")");
     }
-    if (then.isEmpty()) {
+    if (!concludes) {
       wrong(start, id() + " concludes nothing; write a sentence after then");
     }
     leaning();

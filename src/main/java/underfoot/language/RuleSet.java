@@ -91,8 +91,7 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
     Map<String, Sentence> byShape = new HashMap<>();
     for (Sentence sentence : vocabulary.sentences()) {
       Sentence other =
-          byShape.putIfAbsent(
-              sentence.isCondition() + sentence.template().shape(), sentence);
+          byShape.putIfAbsent(sentence.isCondition() + sentence.template().shape(), sentence);
       String what = "";
       if (other != null) {
         what =

@@ -11,8 +11,7 @@ import java.util.List;
  * @param patterns what it asks for, as a condition; places in braces
  * @param effect what it concludes, as a consequence; null for a condition
  */
-record Sentence(
-    String file, int line, Template template, List<Pattern> patterns, Effect effect) {
+record Sentence(String file, int line, Template template, List<Pattern> patterns, Effect effect) {
 
   boolean isCondition() {
     return effect == null;

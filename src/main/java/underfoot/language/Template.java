@@ -52,7 +52,10 @@ record Template(String text, List<Part> parts) {
       parts.add(new Part(text.substring(at, open), slot[0], takes));
       at = close + 1;
     }
-    if (parts.stream().skip(1).limit(Math.max(0, parts.size() - 2)).anyMatch(p -> p.literal.isEmpty())) {
+    if (parts.stream()
+        .skip(1)
+        .limit(Math.max(0, parts.size() - 2))
+        .anyMatch(p -> p.literal.isEmpty())) {
       throw new IllegalArgumentException("two places stand side by side; put a word between them");
     }
     return new Template(text, List.copyOf(parts));

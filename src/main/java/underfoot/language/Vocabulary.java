@@ -77,8 +77,7 @@ public final class Vocabulary {
     return read(consequences, line, number);
   }
 
-  private static Optional<Said> read(
-      Map<String, List<Sentence>> byWord, String line, int number) {
+  private static Optional<Said> read(Map<String, List<Sentence>> byWord, String line, int number) {
     int space = line.indexOf(' ');
     String word = space < 0 ? line : line.substring(0, space);
     Sentence meant = null;

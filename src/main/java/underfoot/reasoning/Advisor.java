@@ -1,6 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Pass;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -24,6 +23,7 @@ import underfoot.knowledge.Facts;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
+import underfoot.language.Pass;
 import underfoot.measure.Measures;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
@@ -254,8 +254,7 @@ public final class Advisor {
       Scenario scenario, Known floor, String way, List<OfferedWay> offers, Stack stack, Known own) {
     int common = floor.all.size();
     int standing = standing(best(offers));
-    own.add(
-        StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts));
+    own.add(StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts));
     own.add(appraisal.of(scenario, knowledge, buildUp(way, offers, stack, own, common)));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     own.add(ranks(own));

@@ -1,12 +1,12 @@
 package underfoot.reasoning;
 
-import underfoot.language.RuleFaults;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.StopFinding;
+import underfoot.language.RuleFaults;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;

@@ -1,6 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Rule;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -15,6 +14,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MaterialItem;
 import underfoot.knowledge.ProposedKinds;
+import underfoot.language.Rule;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Nearest;
 

@@ -1,6 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Pass;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -24,6 +23,7 @@ import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.ProposedKinds;
 import underfoot.knowledge.ProposedKinds.Kind;
 import underfoot.knowledge.Unknown;
+import underfoot.language.Pass;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.State;
 import underfoot.scenario.StatedFact;

@@ -105,7 +105,11 @@ public final class RuleCheck {
         miss(
             "figures",
             0,
-            "figure '" + figure.name() + "' cites '" + figure.source() + "', which is not in sources.yaml",
+            "figure '"
+                + figure.name()
+                + "' cites '"
+                + figure.source()
+                + "', which is not in sources.yaml",
             figure.source(),
             knowledge.sources().keySet());
       }

@@ -106,9 +106,7 @@ final class RuleCompiler {
     Matchable matchable = Matchable.of(pattern.type());
     boolean isNamed = used.contains(pattern.variable());
     Variable<Object> variable =
-        (Variable<Object>)
-            PatternDSL.declarationOf(
-                matchable.type(), number);
+        (Variable<Object>) PatternDSL.declarationOf(matchable.type(), number);
     PatternDSL.PatternDef<Object> built = PatternDSL.pattern(variable);
     for (Constraint constraint : pattern.constraints()) {
       built = constrained(built, matchable, constraint);
@@ -243,8 +241,7 @@ final class RuleCompiler {
       implements Predicate3<Object, Object, Object>, HashedExpression {
     @Override
     public boolean test(Object thing, Object first, Object second) {
-      return holds(
-          field.number(thing), operator, sum.of(one.number(first), other.number(second)));
+      return holds(field.number(thing), operator, sum.of(one.number(first), other.number(second)));
     }
 
     @Override

@@ -27,17 +27,37 @@ class ImportsGoOneWayTest {
       knows("buildup", "scenario", "working", "knowledge", "measure");
 
   @ArchTest
+  static final ArchRule the_language_of_rules_builds_on_knowledge =
+      knows("language", "scenario", "working", "knowledge");
+
+  @ArchTest
   static final ArchRule reasoning_builds_on_build_ups =
-      knows("reasoning", "scenario", "working", "knowledge", "measure", "buildup");
+      knows("reasoning", "scenario", "working", "knowledge", "measure", "language", "buildup");
 
   @ArchTest
   static final ArchRule plans_build_on_reasoning =
-      knows("plan", "scenario", "working", "knowledge", "measure", "buildup", "reasoning");
+      knows(
+          "plan",
+          "scenario",
+          "working",
+          "knowledge",
+          "measure",
+          "language",
+          "buildup",
+          "reasoning");
 
   @ArchTest
   static final ArchRule lessons_build_on_plans =
       knows(
-          "lesson", "scenario", "working", "knowledge", "measure", "buildup", "reasoning", "plan");
+          "lesson",
+          "scenario",
+          "working",
+          "knowledge",
+          "measure",
+          "language",
+          "buildup",
+          "reasoning",
+          "plan");
 
   @ArchTest
   static final ArchRule reports_build_on_plans =
@@ -47,6 +67,7 @@ class ImportsGoOneWayTest {
           "working",
           "knowledge",
           "measure",
+          "language",
           "buildup",
           "reasoning",
           "plan",

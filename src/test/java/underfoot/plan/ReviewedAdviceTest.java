@@ -42,7 +42,7 @@ class ReviewedAdviceTest {
       Advisor advisor =
           new Advisor(Floors.advisor().rules(), knowledge, new Planner(knowledge.prices()))
               .remembering();
-      Assessment assessment = advisor.begin(scenario);
+      Assessment assessment = advisor.advise(scenario);
       WhatIf whatIf = new WhatIf(advisor);
       return new Reasoned(
           assessment,

@@ -1,12 +1,12 @@
 package underfoot.reasoning;
 
-import underfoot.language.Pass;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
+import underfoot.language.Pass;
 
 class FactFilterTest {
   @Test

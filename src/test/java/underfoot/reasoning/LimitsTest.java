@@ -1,6 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.RuleFaults;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -18,7 +17,7 @@ import org.junit.jupiter.api.TestFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
-import underfoot.scenario.RuleFiles;
+import underfoot.language.RuleFaults;
 import underfoot.scenario.Scenario;
 
 /**
@@ -56,7 +55,7 @@ class LimitsTest {
       String because) {}
 
   private static Map<String, Limit> limits() throws RuleFaults {
-    return Limit.all(RuleFiles.shipped());
+    return Limit.all(Floors.advisor().rules().set());
   }
 
   @Test

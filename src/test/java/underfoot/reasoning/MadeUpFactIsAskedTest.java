@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import underfoot.buildup.Remedy;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Knowledge;
+import underfoot.language.RuleSet;
 import underfoot.plan.Planner;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
@@ -24,7 +25,7 @@ class MadeUpFactIsAskedTest {
     FactBook book = FactBook.load(files);
     Knowledge knowledge = Knowledge.load(files, book, "uk");
     Advisor advisor =
-        new Advisor(RuleBase.compile(files), knowledge, new Planner(knowledge.prices()));
+        new Advisor(RuleBase.of(RuleSet.read(files)), knowledge, new Planner(knowledge.prices()));
     Interview interview = new Interview(advisor, InterviewBook.load(files, book));
     Answers answers = Interview.begun(Answers.none(book));
     boolean asked = false;

@@ -1,37 +1,23 @@
 package underfoot.reasoning;
 
-import underfoot.language.Pass;
-import underfoot.language.Rule;
-import underfoot.language.RuleFaults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import org.drools.core.impl.InternalRuleBase;
-import org.drools.model.codegen.ExecutableModelProject;
-import org.kie.api.KieBase;
-import org.kie.api.KieServices;
-import org.kie.api.builder.KieBuilder;
-import org.kie.api.builder.KieFileSystem;
-import org.kie.api.builder.Message;
-import org.kie.api.definition.KiePackage;
 import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.RuleNote;
+import underfoot.language.Effect;
+import underfoot.language.Pass;
+import underfoot.language.Pattern;
+import underfoot.language.Rule;
+import underfoot.language.RuleSet;
+import underfoot.language.Said;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.RuleFiles;
 
-/**
- * Rules with one thing wrong in each. All of a pass are compiled together, each in a package of its
- * own; to try one, it is put into the compiled rules of its pass in the place of the right one.
- */
+/** Rules with one thing wrong in each, each to be put in the place of the right one. */
 final class Mutants {
-  private final RuleFiles files = RuleFiles.shipped();
-  private final Vocabulary vocabulary = Vocabulary.read(files, new ArrayList<>());
   private final Knowledge knowledge = Floors.advisor().knowledge();
-  private final List<Rule> rules;
-
-  Mutants() throws RuleFaults {
-    rules = Rule.readAll(files);
-  }
+  private final RuleSet set = Floors.advisor().rules().set();
 
   /**
    * One mutant.
@@ -39,90 +25,92 @@ final class Mutants {
    * @param sort what was done to the rule
    * @param rule the right rule
    * @param told what is wrong now
-   * @param text the wrong rule without its package; empty if it is deleted
+   * @param wrong the wrong rule; null if it is deleted
    */
-  record Mutant(String sort, Rule rule, String told, String text) {
+  record Mutant(String sort, Rule rule, String told, Rule wrong) {
     Pass pass() {
-      for (Pass pass : Pass.values()) {
-        if (pass.rulePackage().equals(rule.rulePackage())) {
-          return pass;
-        }
-      }
-      throw new IllegalStateException(rule.rulePackage());
+      return rule.pass();
     }
   }
 
   /** Every mutant there is: rules deleted, conditions dropped, words swapped, reasons swapped. */
   List<Mutant> all() {
     List<Mutant> all = new ArrayList<>(dropped());
+    List<Rule> rules = set.rules();
     for (int i = 0; i < rules.size(); i++) {
       Rule rule = rules.get(i);
-      Rule next = rules.get((i + 1) % rules.size());
-      all.add(new Mutant("rule deleted", rule, "", ""));
-      if (!next.note().reason().equals(rule.note().reason())) {
-        all.add(
-            new Mutant(
-                "reason swapped",
-                rule,
-                "the reason of " + next.note().id(),
-                text(rule, rule.note().id(), next.note().reason(), rule.when(), rule.then())));
+      String reason = rules.get((i + 1) % rules.size()).note().reason();
+      all.add(new Mutant("rule deleted", rule, "", null));
+      if (!reason.equals(rule.note().reason())) {
+        all.add(new Mutant("reason swapped", rule, reason, with(rule, rule.id(), reason)));
       }
-      swapped(rule, rule.when(), true, all);
-      swapped(rule, rule.then(), false, all);
+      swapped(rule, rule.conditions(), true, all);
+      swapped(rule, rule.consequences(), false, all);
     }
     return all;
+  }
+
+  /** The same rule under another id, for another reason. */
+  static Rule with(Rule rule, String id, String reason) {
+    RuleNote note = new RuleNote(id, rule.note().title(), reason, rule.note().source());
+    return new Rule(
+        note, rule.pass(), rule.file(), rule.line(), rule.conditions(), rule.consequences());
   }
 
   /** Every rule without one of its conditions, if it still says something. */
   List<Mutant> dropped() {
     List<Mutant> all = new ArrayList<>();
-    for (Rule rule : rules) {
-      for (int i = 0; i < rule.when().size(); i++) {
-        List<String> when = new ArrayList<>(rule.when());
-        String line = when.remove(i);
+    for (Rule rule : set.rules()) {
+      for (int i = 0; i < rule.conditions().size(); i++) {
+        List<Said> when = new ArrayList<>(rule.conditions());
+        Said said = when.remove(i);
+        boolean names = said.patterns().stream().anyMatch(one -> one.variable().equals("thing"));
         boolean leans =
-            stands(line, true).contains("$thing :")
-                && (when.stream().anyMatch(one -> stands(one, true).contains("$thing."))
-                    || rule.then().stream()
-                        .anyMatch(one -> stands(one, false).contains("$thing.")));
+            names
+                && (rule.effects().stream().anyMatch(Effect::leans)
+                    || when.stream()
+                        .flatMap(one -> one.patterns().stream())
+                        .anyMatch(Mutants::speaksOfThing));
         boolean always =
-            line.equals("The build-up is known"); // it is, wherever such rules are asked
+            said.text().equals("The build-up is known"); // it is, wherever such rules are asked
         if (!leans && !always && !when.isEmpty()) {
           all.add(
               new Mutant(
-                  "condition dropped",
-                  rule,
-                  line,
-                  text(rule, rule.note().id(), rule.note().reason(), when, rule.then())));
+                  "condition dropped", rule, said.text(), rule.with(when, rule.consequences())));
         }
       }
     }
     return all;
   }
 
-  private void swapped(Rule rule, List<String> lines, boolean condition, List<Mutant> all) {
+  private static boolean speaksOfThing(Pattern pattern) {
+    return pattern.constraints().stream().anyMatch(one -> one.variables().contains("thing"));
+  }
+
+  private void swapped(Rule rule, List<Said> lines, boolean condition, List<Mutant> all) {
     for (int i = 0; i < lines.size(); i++) {
-      Vocabulary.Said said =
-          (condition ? vocabulary.condition(lines.get(i)) : vocabulary.consequence(lines.get(i)))
-              .orElseThrow();
+      Said said = lines.get(i);
       for (Map.Entry<String, String> slot : said.slots().entrySet()) {
         String other = other(slot.getKey(), slot.getValue(), said.slots().get("name"));
-        if (other.isEmpty() || !lines.get(i).contains(slot.getValue())) {
+        if (other.isEmpty() || !said.text().contains(slot.getValue())) {
           continue;
         }
-        List<String> changed = new ArrayList<>(lines);
-        changed.set(i, replaceLast(lines.get(i), slot.getValue(), other));
+        String text = replaceLast(said.text(), slot.getValue(), other);
+        List<Said> changed = new ArrayList<>(lines);
+        changed.set(
+            i,
+            (condition
+                    ? set.vocabulary().condition(text, said.number())
+                    : set.vocabulary().consequence(text, said.number()))
+                .orElseThrow());
         all.add(
             new Mutant(
                 slot.getKey() + " swapped",
                 rule,
-                changed.get(i),
-                text(
-                    rule,
-                    rule.note().id(),
-                    rule.note().reason(),
-                    condition ? changed : rule.when(),
-                    condition ? rule.then() : changed)));
+                text,
+                condition
+                    ? rule.with(changed, rule.consequences())
+                    : rule.with(rule.conditions(), changed)));
       }
     }
   }
@@ -172,86 +160,21 @@ final class Mutants {
     return higher == null ? of.first() : higher;
   }
 
-  private String stands(String line, boolean condition) {
-    return (condition ? vocabulary.condition(line) : vocabulary.consequence(line))
-        .orElseThrow()
-        .stands();
-  }
-
-  static String text(
-      Rule rule, String id, String reason, List<String> when, List<String> then) {
-    return "rule \""
-        + id
-        + " "
-        + rule.note().title()
-        + "\"\n@reason(\""
-        + reason
-        + "\")\n@source(\""
-        + rule.note().source()
-        + "\")\nwhen\n"
-        + String.join("\n", when)
-        + "\nthen\n"
-        + String.join("\n", then)
-        + "\nend\n";
-  }
-
-  /** Compiles rules of one pass, each text in a package of its own, in the order given. */
-  List<KiePackage> compile(Pass pass, List<String> texts) {
-    StringBuilder joined = new StringBuilder();
-    for (String path : files.list("vocabulary", ".dsl")) {
-      joined.append(Rule.text(files, path)).append('\n');
-    }
-    KieServices services = KieServices.get();
-    KieFileSystem staged = services.newKieFileSystem();
-    staged.generateAndWritePomXML(
-        services.newReleaseId("underfoot", "mutants-" + pass + System.nanoTime(), "1"));
-    staged.write("src/main/resources/rules/vocabulary/all.dsl", joined.toString());
-    for (int i = 0; i < texts.size(); i++) {
-      staged.write(
-          "src/main/resources/rules/m" + i + ".dslr",
-          "package "
-              + pass.rulePackage()
-              + ".m"
-              + i
-              + "\nimport underfoot.knowledge.*\nimport underfoot.buildup.*\n"
-              + "global underfoot.reasoning.Draft draft\n"
-              + "expander rules/vocabulary/90-general.dsl\n\n"
-              + texts.get(i));
-    }
-    KieBuilder builder = services.newKieBuilder(staged).buildAll(ExecutableModelProject.class);
-    for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
-      throw new IllegalStateException(message.getPath() + ": " + message.getText());
-    }
-    KieBase compiled = services.newKieContainer(builder.getKieModule().getReleaseId()).getKieBase();
-    List<KiePackage> packages = new ArrayList<>();
-    for (int i = 0; i < texts.size(); i++) {
-      packages.add(compiled.getKiePackage(pass.rulePackage() + ".m" + i));
-    }
-    return packages;
-  }
-
   /** The shipped rules with a mutant in the place of the right rule. */
-  Advisor advisor(Mutant mutant, KiePackage wrong) throws Exception {
-    KieBase base = RuleBase.fresh(mutant.pass());
-    String name = mutant.rule().note().id() + " " + mutant.rule().note().title();
-    base.removeRule(mutant.rule().rulePackage(), name);
-    if (wrong != null) {
-      ((InternalRuleBase) base).addPackages(List.of(wrong));
+  Advisor advisor(Mutant mutant) {
+    List<Rule> rules = new ArrayList<>(set.of(mutant.pass()));
+    int at = rules.indexOf(mutant.rule());
+    rules.remove(at);
+    if (mutant.wrong() != null) {
+      rules.add(at, mutant.wrong());
     }
-    return advisor(mutant.pass(), base);
-  }
-
-  private Advisor advisor(Pass pass, KieBase base) {
-    return new Advisor(
-        Floors.advisor().rules().with(pass, base),
-        knowledge,
-        new underfoot.plan.Planner(knowledge.prices()));
+    return advisor(Map.of(mutant.pass(), rules));
   }
 
   /** The shipped rules with others for some passes. */
-  Advisor advisor(Map<Pass, KieBase> others) {
+  Advisor advisor(Map<Pass, List<Rule>> others) {
     RuleBase rules = Floors.advisor().rules();
-    for (Map.Entry<Pass, KieBase> entry : others.entrySet()) {
+    for (Map.Entry<Pass, List<Rule>> entry : others.entrySet()) {
       rules = rules.with(entry.getKey(), entry.getValue());
     }
     return new Advisor(rules, knowledge, new underfoot.plan.Planner(knowledge.prices()));

@@ -1,7 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Pass;
-import underfoot.language.Rule;
 import java.lang.System.Logger.Level;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -14,12 +12,15 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.drools.core.impl.InternalRuleBase;
 import org.junit.jupiter.api.Test;
-import org.kie.api.KieBase;
-import underfoot.knowledge.LayerKind;
+import underfoot.language.Constraint;
+import underfoot.language.Effect;
+import underfoot.language.Operand;
+import underfoot.language.Pass;
+import underfoot.language.Pattern;
+import underfoot.language.Rule;
+import underfoot.language.RuleSet;
+import underfoot.language.Said;
 import underfoot.plan.Proposals;
 import underfoot.reasoning.Mutants.Mutant;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
@@ -46,16 +47,9 @@ import underfoot.scenario.ScenarioFaults;
 class NearMissSearch {
   private static final System.Logger LOG = System.getLogger("underfoot.mutation");
   private static final int MOST_CHANGES = Integer.getInteger("most.changes", 140);
-  private static final Pattern NAMED =
-      Pattern.compile("(?:name|layer|family|rule|wording) == \"([^\"]+)\"");
-  private static final Pattern SAYS = Pattern.compile("says == \"([^:\"]+): ([^\"]*)\"");
-  private static final Pattern AMONG =
-      Pattern.compile("(name|layer|family|text|wording) in \\( ([^)]*) \\)");
 
   private final Mutants mutants = new Mutants();
-  private final Vocabulary vocabulary =
-      Vocabulary.read(underfoot.scenario.RuleFiles.shipped(), new ArrayList<>());
-  private final List<Rule> rules = Rule.readAll(underfoot.scenario.RuleFiles.shipped());
+  private final List<Rule> rules = set().rules();
   private final Map<String, List<RuleCase>> cases = new LinkedHashMap<>();
   private final Map<String, RuleCase> byName = NearMiss.byName();
 
@@ -127,6 +121,10 @@ class NearMissSearch {
     LOG.log(Level.INFO, told.toString());
   }
 
+  private static RuleSet set() {
+    return Floors.advisor().rules().set();
+  }
+
   private static String id(Mutant mutant) {
     return mutant.rule().note().id();
   }
@@ -137,33 +135,24 @@ class NearMissSearch {
 
   /** Puts a probe beside the right rule for each condition that is still open. */
   private void probe() throws Exception {
-    Map<Pass, KieBase> bases = new EnumMap<>(Pass.class);
-    for (Pass pass : Pass.values()) {
-      List<String> texts = new ArrayList<>();
-      open.forEach(
-          (name, mutant) -> {
-            if (mutant.pass() == pass) {
-              List<String> when = new ArrayList<>(mutant.rule().when());
-              when.remove(mutant.told());
-              texts.add(Mutants.text(mutant.rule(), name, "probe", when, List.of(speaks(mutant))));
-            }
-          });
-      if (!texts.isEmpty()) {
-        KieBase base = RuleBase.fresh(pass);
-        ((InternalRuleBase) base).addPackages(mutants.compile(pass, texts));
-        bases.put(pass, base);
-      }
-    }
-    advisor = mutants.advisor(bases);
+    Map<Pass, List<Rule>> probed = new EnumMap<>(Pass.class);
+    open.forEach(
+        (name, mutant) -> {
+          List<Rule> rules =
+              probed.computeIfAbsent(mutant.pass(), pass -> new ArrayList<>(set().of(pass)));
+          Said speaks = set().vocabulary().consequence(speaks(mutant), 0).orElseThrow();
+          rules.add(
+              Mutants.with(
+                  mutant.wrong().with(mutant.wrong().conditions(), List.of(speaks)),
+                  name,
+                  "probe"));
+        });
+    advisor = mutants.advisor(probed);
   }
 
   /** A probe speaks of the thing its rule speaks of. */
   private String speaks(Mutant mutant) {
-    boolean ofThing =
-        mutant.rule().then().stream()
-            .anyMatch(
-                line ->
-                    vocabulary.consequence(line).orElseThrow().stands().contains("$thing.about"));
+    boolean ofThing = mutant.rule().effects().stream().anyMatch(Effect::leans);
     if (mutant.pass() == Pass.CHECK) {
       return ofThing
           ? "Judge that it agrees, find-the-base"
@@ -289,7 +278,8 @@ class NearMissSearch {
   private List<Map<String, String>> changes(Mutant probe, RuleCase one) throws Exception {
     Set<Map<String, String>> changes = new LinkedHashSet<>();
     boolean proposal = !one.proposal().isEmpty();
-    Set<String> names = names(List.of(probe.told()));
+    Set<String> names =
+        names(set().vocabulary().condition(probe.told(), 0).orElseThrow().patterns());
     Scenario floor = RuleCasesTest.floor(one, one.fires());
     values(names, floor, "", Floors.advisor().knowledge().facts(), changes);
     if (proposal) {
@@ -302,12 +292,12 @@ class NearMissSearch {
       Set<String> next = new TreeSet<>();
       for (Rule rule : rules) {
         boolean concludes = wave.stream().anyMatch(word -> concludes(rule, word));
-        boolean reads = depth == 0 && wave.stream().anyMatch(names(rule.when())::contains);
+        boolean reads = depth == 0 && wave.stream().anyMatch(names(rule.patterns())::contains);
         if (!concludes && !reads) {
           continue;
         }
         if (concludes) {
-          Set<String> read = names(rule.when());
+          Set<String> read = names(rule.patterns());
           values(read, floor, "", Floors.advisor().knowledge().facts(), changes);
           next.addAll(read);
         }
@@ -381,30 +371,23 @@ class NearMissSearch {
   }
 
   /** What conditions name: facts, layers, kinds of layer, rules, ways of building. */
-  private Set<String> names(List<String> when) {
+  private static Set<String> names(List<Pattern> patterns) {
     Set<String> names = new TreeSet<>();
-    for (String line : when) {
-      String stands = vocabulary.condition(line).orElseThrow().stands();
-      Matcher named = NAMED.matcher(stands);
-      while (named.find()) {
-        names.add(named.group(1));
+    for (Pattern pattern : patterns) {
+      names.add(pattern.name());
+      if (pattern.name().equals("build-up")) {
+        names.add(pattern.value());
       }
-      Matcher says = SAYS.matcher(stands);
-      while (says.find()) {
-        names.add(says.group(1));
-        if (says.group(1).equals("build-up")) {
-          names.add(says.group(2));
-        }
-      }
-      Matcher among = AMONG.matcher(stands);
-      while (among.find()) {
-        if (!among.group(1).equals("text") || names.contains("build-up")) {
-          for (String one : among.group(2).split(", ")) {
-            names.add(one.replace("\"", ""));
-          }
+      for (Constraint constraint : pattern.constraints()) {
+        boolean tells =
+            Set.of("layer", "family", "rule", "wording").contains(constraint.field())
+                || (constraint.field().equals("text") && pattern.name().equals("build-up"));
+        if (tells && constraint.with() instanceof Operand.Words words) {
+          names.addAll(words.words());
         }
       }
     }
+    names.remove("");
     return names;
   }
 
@@ -412,18 +395,14 @@ class NearMissSearch {
     if (rule.note().id().equals(name)) {
       return true;
     }
-    for (String line : rule.then()) {
-      Map<String, String> slots = vocabulary.consequence(line).orElseThrow().slots();
-      String stands = vocabulary.consequence(line).orElseThrow().stands();
-      if (stands.contains("\"" + name + "\"")) {
+    for (Effect effect : rule.effects()) {
+      if (effect.words().contains(name)) {
         return true;
       }
-      String layer = slots.get("layer");
-      if (layer != null) {
-        LayerKind kind = Floors.advisor().knowledge().layers().get(layer);
-        if (kind.family().equals(name)) {
-          return true;
-        }
+      String layer = effect.word(Effect.Place.LAYER);
+      if (!layer.isEmpty()
+          && Floors.advisor().knowledge().layers().get(layer).family().equals(name)) {
+        return true;
       }
     }
     return false;

@@ -63,6 +63,13 @@ final class Overlay implements RuleFiles {
   }
 
   @Override
+  public List<String> all() {
+    TreeSet<String> names = new TreeSet<>(shipped.all());
+    names.addAll(own.keySet());
+    return new ArrayList<>(names);
+  }
+
+  @Override
   public InputStream open(String path) {
     byte[] content = own.get(path);
     if (content == null) {

@@ -1,6 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Pass;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.System.Logger.Level;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.kie.api.definition.KiePackage;
 import underfoot.reasoning.Mutants.Mutant;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
 
@@ -35,7 +33,6 @@ class RuleMutation {
     int there = all.size();
     Collections.shuffle(all, new Random(seed));
     all = all.subList(0, Math.min(all.size(), Integer.getInteger("mutants", 300)));
-    Map<Mutant, KiePackage> compiled = compile(mutants, all);
     Map<String, List<RuleCase>> cases = new LinkedHashMap<>();
     Map<String, RuleCase> byName = NearMiss.byName();
     for (RuleCase one : RuleCasesTest.cases()) {
@@ -47,7 +44,7 @@ class RuleMutation {
     List<String> survivors = new ArrayList<>();
     for (Mutant mutant : all) {
       String rule = mutant.rule().note().id();
-      Advisor advisor = mutants.advisor(mutant, compiled.get(mutant));
+      Advisor advisor = mutants.advisor(mutant);
       boolean killed =
           noticed(advisor, rule, cases.getOrDefault(rule, List.of()), says.getOrDefault(rule, ""))
               || loud(advisor, quiet.getOrDefault(rule, List.of()), byName);
@@ -113,19 +110,5 @@ class RuleMutation {
     } catch (Exception broken) {
       return true;
     }
-  }
-
-  private static Map<Mutant, KiePackage> compile(Mutants mutants, List<Mutant> all) {
-    Map<Mutant, KiePackage> compiled = new LinkedHashMap<>();
-    for (Pass pass : Pass.values()) {
-      List<Mutant> of = all.stream().filter(m -> m.pass() == pass && !m.text().isEmpty()).toList();
-      if (!of.isEmpty()) {
-        List<KiePackage> packages = mutants.compile(pass, of.stream().map(Mutant::text).toList());
-        for (int i = 0; i < of.size(); i++) {
-          compiled.put(of.get(i), packages.get(i));
-        }
-      }
-    }
-    return compiled;
   }
 }

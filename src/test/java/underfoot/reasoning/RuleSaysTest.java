@@ -1,7 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Rule;
-import underfoot.language.RuleFaults;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
@@ -15,8 +13,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tools.jackson.dataformat.yaml.YAMLMapper;
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
-import underfoot.scenario.RuleFiles;
 
 /**
  * On the floor of its case, each rule gives the reason and concludes the things written down in
@@ -96,7 +95,7 @@ class RuleSaysTest {
 
   private static Map<String, List<String>> conditions() throws RuleFaults {
     Map<String, List<String>> conditions = new TreeMap<>();
-    for (Rule rule : Rule.readAll(RuleFiles.shipped())) {
+    for (Rule rule : Floors.advisor().rules().set().rules()) {
       conditions.put(rule.note().id(), rule.when());
     }
     return conditions;

@@ -19,15 +19,14 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import underfoot.buildup.Severity;
 import underfoot.knowledge.Phrases;
+import underfoot.language.Rule;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
-import underfoot.language.Rule;
 import underfoot.reasoning.WhatIf;
-import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 
 /** Reports in their short, normal and full forms, and those with drawings and links. */
@@ -164,7 +163,7 @@ class DetailTest {
 
   @Test
   void the_book_has_every_rule_once_and_links_only_to_what_is_in_it() throws Exception {
-    List<Rule> rules = Rule.readAll(RuleFiles.shipped());
+    List<Rule> rules = Floors.advisor().rules().set().rules();
     RuleUses uses = new RuleUses();
     uses.add("A <floor>", List.of("OVER-50"), List.of("OVER-50"));
     String book = RulesBook.html(rules, Floors.advisor().knowledge(), uses);
