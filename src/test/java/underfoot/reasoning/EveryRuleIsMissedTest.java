@@ -42,15 +42,14 @@ class EveryRuleIsMissedTest {
     for (Mutant mutant : deleted.subList(0, Math.min(TAKEN_OUT, deleted.size()))) {
       String id = mutant.rule().note().id();
       Advisor without = mutants.advisor(mutant, null);
-      Set<String> fired;
+      String says;
       try {
-        fired = RuleCasesTest.fired(without, byName.get(id), byName.get(id).fires());
+        says = RuleCasesTest.says(without, byName.get(id));
       } catch (MissingKnowledge told) {
         continue; // what it concludes is missed elsewhere: the case fails as well
       }
-      assertThat(fired).doesNotContain(id);
-      assertThat(RuleCasesTest.fired(Floors.advisor(), byName.get(id), byName.get(id).fires()))
-          .contains(id);
+      assertThat(says).as(id).isEmpty();
+      assertThat(RuleCasesTest.says(Floors.advisor(), byName.get(id))).as(id).isNotEmpty();
     }
   }
 }

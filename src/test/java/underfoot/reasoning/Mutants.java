@@ -52,21 +52,11 @@ final class Mutants {
     }
   }
 
-  /** Every mutant there is: rules deleted, conditions dropped, words swapped, reasons swapped. */
+  /** Every mutant there is: rules deleted, conditions dropped, words swapped. */
   List<Mutant> all() {
     List<Mutant> all = new ArrayList<>(dropped());
-    for (int i = 0; i < rules.size(); i++) {
-      Rule rule = rules.get(i);
-      Rule next = rules.get((i + 1) % rules.size());
+    for (Rule rule : rules) {
       all.add(new Mutant("rule deleted", rule, "", ""));
-      if (!next.note().reason().equals(rule.note().reason())) {
-        all.add(
-            new Mutant(
-                "reason swapped",
-                rule,
-                "the reason of " + next.note().id(),
-                text(rule, rule.note().id(), next.note().reason(), rule.when(), rule.then())));
-      }
       swapped(rule, rule.when(), true, all);
       swapped(rule, rule.then(), false, all);
     }
