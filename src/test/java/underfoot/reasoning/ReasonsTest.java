@@ -2,15 +2,16 @@ package underfoot.reasoning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
+import underfoot.language.RuleSet;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -25,7 +26,7 @@ class ReasonsTest {
 
   @Test
   void every_reason_is_one_plain_sentence_without_its_stop() throws Exception {
-    for (RuleText rule : RuleText.readAll(RuleFiles.shipped())) {
+    for (Rule rule : RuleSet.read(RuleFiles.shipped()).rules()) {
       assertThat(rule.note().reason())
           .as(rule.note().id())
           .matches("[A-Z][^.!?{}\\[\\]<>@]*[a-z0-9%)]")
@@ -66,15 +67,10 @@ class ReasonsTest {
     }
   }
 
-  private static void each(BiConsumer<RuleText, Set<String>> look) throws RuleFaults {
-    RuleFiles files = RuleFiles.shipped();
-    Vocabulary vocabulary = Vocabulary.read(files, new ArrayList<>());
-    List<RuleText> rules = RuleText.readAll(files);
-    for (RuleText rule : rules) {
+  private static void each(BiConsumer<Rule, Set<String>> look) throws RuleFaults {
+    for (Rule rule : RuleSet.read(RuleFiles.shipped()).rules()) {
       Set<String> sentences = new TreeSet<>();
-      for (String line : rule.then()) {
-        sentences.add(vocabulary.consequence(line).orElseThrow().sentence().toString());
-      }
+      rule.consequences().forEach(said -> sentences.add(String.valueOf(said.sentence())));
       look.accept(rule, sentences);
     }
   }
