@@ -30,8 +30,7 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
 class LibrariesTest {
   private static final Pattern NOTICE =
       Pattern.compile(
-          "META-INF/[^/]*LICENSE[^/]*|META-INF/NOTICE[^/]*|about\\.html"
-              + "|license/.*[^/]");
+          "META-INF/[^/]*LICENSE[^/]*|META-INF/NOTICE[^/]*|about\\.html" + "|license/.*[^/]");
   private static final Path GATHERED = Path.of("target/classes/licences");
   private static final JsonNode DATA =
       new YAMLMapper().readTree(Path.of("src/test/resources/libraries.yaml").toFile());

@@ -1,7 +1,5 @@
 package underfoot.reasoning;
 
-import underfoot.language.Rule;
-import underfoot.language.RuleFaults;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -13,6 +11,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import tools.jackson.dataformat.yaml.YAMLMapper;
+import underfoot.language.Rule;
+import underfoot.language.RuleFaults;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
 import underfoot.scenario.RuleFiles;
 
