@@ -40,16 +40,20 @@ class EveryRuleIsMissedTest {
     Map<String, RuleCase> byName = NearMiss.byName();
     for (Mutant mutant : deleted.subList(0, Math.min(TAKEN_OUT, deleted.size()))) {
       String id = mutant.rule().note().id();
+<<<<<<< HEAD
       Advisor without = mutants.advisor(mutant);
       Set<String> fired;
+=======
+      Advisor without = mutants.advisor(mutant, null);
+      String says;
+>>>>>>> 685f56d819ee0a83a7f96887860a1ebbe394f9fc
       try {
-        fired = RuleCasesTest.fired(without, byName.get(id), byName.get(id).fires());
+        says = RuleCasesTest.says(without, byName.get(id));
       } catch (MissingKnowledge told) {
         continue; // what it concludes is missed elsewhere: the case fails as well
       }
-      assertThat(fired).doesNotContain(id);
-      assertThat(RuleCasesTest.fired(Floors.advisor(), byName.get(id), byName.get(id).fires()))
-          .contains(id);
+      assertThat(says).as(id).isEmpty();
+      assertThat(RuleCasesTest.says(Floors.advisor(), byName.get(id))).as(id).isNotEmpty();
     }
   }
 }

@@ -33,17 +33,11 @@ final class Mutants {
     }
   }
 
-  /** Every mutant there is: rules deleted, conditions dropped, words swapped, reasons swapped. */
+  /** Every mutant there is: rules deleted, conditions dropped, words swapped. */
   List<Mutant> all() {
     List<Mutant> all = new ArrayList<>(dropped());
-    List<Rule> rules = set.rules();
-    for (int i = 0; i < rules.size(); i++) {
-      Rule rule = rules.get(i);
-      String reason = rules.get((i + 1) % rules.size()).note().reason();
+    for (Rule rule : set.rules()) {
       all.add(new Mutant("rule deleted", rule, "", null));
-      if (!reason.equals(rule.note().reason())) {
-        all.add(new Mutant("reason swapped", rule, reason, with(rule, rule.id(), reason)));
-      }
       swapped(rule, rule.conditions(), true, all);
       swapped(rule, rule.consequences(), false, all);
     }

@@ -62,7 +62,7 @@ record NearMiss(
     if (one == null) {
       throw new IllegalStateException(FILE + " names " + named[0] + ", which has no case");
     }
-    Map<String, String> changes = RuleSaysTest.changes(one, named.length > 1);
+    Map<String, String> changes = RuleCasesTest.changes(one, named.length > 1);
     changes.putAll(change);
     return RuleCasesTest.heard(advisor, one, changes);
   }

@@ -84,7 +84,7 @@ class NearMissSearch {
     for (List<RuleCase> of : cases.values()) {
       for (RuleCase one : of) {
         if (open.values().stream().anyMatch(probe -> id(probe).equals(one.rule()))) {
-          listen(one, " missed", RuleSaysTest.changes(one, true), Map.of(), true);
+          listen(one, " missed", RuleCasesTest.changes(one, true), Map.of(), true);
         }
       }
     }
@@ -93,7 +93,7 @@ class NearMissSearch {
     if (!Boolean.getBoolean("search.varied.only")) {
       for (RuleCase one : byName.values()) {
         listen(one, "", one.fires(), Map.of(), false);
-        listen(one, " missed", RuleSaysTest.changes(one, true), Map.of(), false);
+        listen(one, " missed", RuleCasesTest.changes(one, true), Map.of(), false);
       }
       NearMiss.write(found);
       told(" without a floor among the cases");
@@ -304,7 +304,7 @@ class NearMissSearch {
         for (RuleCase other : cases.getOrDefault(rule.note().id(), List.of())) {
           if (other != one && (other.proposal().isEmpty() || proposal)) {
             changes.add(other.fires());
-            changes.add(RuleSaysTest.changes(other, true));
+            changes.add(RuleCasesTest.changes(other, true));
           }
         }
       }

@@ -14,7 +14,7 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.LayerKind;
 
-/** What one rule said of a floor: its reason, and what it concluded, each thing once. */
+/** What one rule concluded of a floor, each thing once. */
 final class RuleSays {
   private RuleSays() {}
 
@@ -33,7 +33,6 @@ final class RuleSays {
   static String of(String rule, Deque<Object> todo) {
     Set<Object> seen = new HashSet<>();
     Set<String> said = new TreeSet<>();
-    String reason = "";
     while (!todo.isEmpty()) {
       Object one = todo.pop();
       Derivation because =
@@ -44,12 +43,11 @@ final class RuleSays {
         continue;
       }
       if (because.rule().id().equals(rule)) {
-        reason = because.rule().reason();
         said.add(words(one));
       }
       todo.addAll(because.premises());
     }
-    return said.isEmpty() ? "" : reason + " => " + String.join("; ", said);
+    return String.join("; ", said);
   }
 
   private static String words(Object one) {
@@ -72,6 +70,6 @@ final class RuleSays {
         throw new IllegalStateException(e);
       }
     }
-    return String.join(" ", words);
+    return String.join(" ", words).strip();
   }
 }

@@ -2,9 +2,7 @@ package underfoot.reasoning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,29 +16,13 @@ import underfoot.language.RuleFaults;
 import underfoot.reasoning.RuleCasesTest.RuleCase;
 
 /**
- * On the floor of its case, each rule gives the reason and concludes the things written down in
- * {@code rule-says.txt}, and keeps quiet on the floors of {@code rule-stays-quiet.yaml}, each named
- * by the case whose floor it is. When a rule is changed on purpose, write the first anew with
- * {@code -Dreset.rule-says=true} and read the difference; {@link NearMissSearch} writes the second.
+ * Each rule keeps quiet on the floors of {@code rule-stays-quiet.yaml}, where all its conditions
+ * hold but one; each floor is named by the case whose floor it is. {@link NearMissSearch} finds and
+ * writes them.
  */
-class RuleSaysTest {
+class RuleStaysQuietTest {
   private static final Path UNTOLD =
       Path.of("src/test/resources/rule-conditions-no-floor-tells.yaml");
-  static final Path SAYS = Path.of("src/test/resources/rule-says.txt");
-
-  @Test
-  void each_rule_gives_its_reason_and_concludes_what_is_written_down() throws Exception {
-    Map<String, String> says = new TreeMap<>();
-    for (RuleCase one : RuleCasesTest.cases()) {
-      says.putIfAbsent(one.rule(), says(Floors.advisor(), one));
-    }
-    if (Boolean.getBoolean("reset.rule-says")) {
-      StringBuilder text = new StringBuilder();
-      says.forEach((rule, said) -> text.append(rule).append(": ").append(said).append('\n'));
-      Files.writeString(SAYS, text);
-    }
-    assertThat(says).isEqualTo(written());
-  }
 
   @Test
   void each_rule_keeps_quiet_where_only_one_of_its_conditions_fails() throws Exception {
@@ -99,33 +81,5 @@ class RuleSaysTest {
       conditions.put(rule.note().id(), rule.when());
     }
     return conditions;
-  }
-
-  /** The changes that make a case fire, or miss. */
-  static Map<String, String> changes(RuleCase one, boolean missed) {
-    Map<String, String> changes = new LinkedHashMap<>(one.fires());
-    if (missed) {
-      changes.putAll(one.miss());
-    }
-    return changes;
-  }
-
-  /** What a rule says on the floor of its case. */
-  static String says(Advisor advisor, RuleCase one) throws Exception {
-    if (one.proposal().isEmpty()) {
-      return RuleSays.of(one.rule(), advisor.advise(RuleCasesTest.floor(one, one.fires())));
-    }
-    return RuleSays.of(
-        one.rule(), new ArrayDeque<>(RuleCasesTest.findings(advisor, one, one.fires())));
-  }
-
-  /** What each rule is to say. */
-  static Map<String, String> written() throws Exception {
-    Map<String, String> written = new TreeMap<>();
-    for (String line : Files.readAllLines(SAYS)) {
-      int colon = line.indexOf(": ");
-      written.put(line.substring(0, colon), line.substring(colon + 2));
-    }
-    return written;
   }
 }
