@@ -40,13 +40,8 @@ class EveryRuleIsMissedTest {
     Map<String, RuleCase> byName = NearMiss.byName();
     for (Mutant mutant : deleted.subList(0, Math.min(TAKEN_OUT, deleted.size()))) {
       String id = mutant.rule().note().id();
-<<<<<<< HEAD
       Advisor without = mutants.advisor(mutant);
-      Set<String> fired;
-=======
-      Advisor without = mutants.advisor(mutant, null);
       String says;
->>>>>>> 685f56d819ee0a83a7f96887860a1ebbe394f9fc
       try {
         says = RuleCasesTest.says(without, byName.get(id));
       } catch (MissingKnowledge told) {
