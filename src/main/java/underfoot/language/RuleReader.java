@@ -115,8 +115,10 @@ final class RuleReader {
   private void sentence(String line) {
     boolean condition = into == when;
     concludes |= !condition;
-    if (line.indexOf('"') >= 0 || line.indexOf('\\') >= 0) {
-      wrong(number, id() + " has a quotation mark or a backslash in a sentence; leave it out");
+    if (line.chars().anyMatch(c -> "\"\\{}$".indexOf(c) >= 0)) {
+      wrong(
+          number,
+          id() + " has a quotation mark, a backslash, a brace or a $ in a sentence; leave it out");
       return;
     }
     (condition ? vocabulary.condition(line, number) : vocabulary.consequence(line, number))

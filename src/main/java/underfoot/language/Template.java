@@ -49,6 +49,10 @@ record Template(String text, List<Part> parts) {
         throw new IllegalArgumentException("a place is named by letters, as in {figure}");
       }
       List<String> takes = slot.length < 2 ? List.of() : List.of(slot[1].split("\\|"));
+      if (!takes.stream().allMatch(word -> word.chars().allMatch(Template::isPlain))) {
+        throw new IllegalArgumentException(
+            "a place takes plain words, as in {kind:bending|shear}, or {order:number}");
+      }
       parts.add(new Part(text.substring(at, open), slot[0], takes));
       at = close + 1;
     }
@@ -59,6 +63,10 @@ record Template(String text, List<Part> parts) {
       throw new IllegalArgumentException("two places stand side by side; put a word between them");
     }
     return new Template(text, List.copyOf(parts));
+  }
+
+  private static boolean isPlain(int c) {
+    return Character.isLetterOrDigit(c) || c == ' ' || c == '-';
   }
 
   /** The names of its places. */

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import underfoot.scenario.RuleFiles;
 
 /** The shipped rule base with some files put in the place of others, or beside them. */
-final class Overlay implements RuleFiles {
+public final class Overlay implements RuleFiles {
   /** A file of this ending is joined to the end of the one whose name comes before it. */
   private static final String ADD = ".add";
 
@@ -22,13 +22,13 @@ final class Overlay implements RuleFiles {
   private final Map<String, byte[]> own = new LinkedHashMap<>();
 
   /** The shipped files with one of its own. */
-  Overlay with(String path, byte[] content) {
+  public Overlay with(String path, byte[] content) {
     own.put(path, content);
     return this;
   }
 
   /** The shipped files with those of a folder. */
-  static Overlay of(Path folder) throws IOException {
+  public static Overlay of(Path folder) throws IOException {
     Overlay overlay = new Overlay();
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
