@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -28,7 +26,8 @@ class PageServerTest {
     Environment around =
         new Environment(
             new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
-    CommandContext bench = new CommandContext(null, around, new PrintWriter(new StringWriter()));
+    CommandContext bench =
+        new CommandContext(null, null, around);
     Answers begun = Interview.begun(Answers.none(bench.facts()));
     server = new PageServer(new PageApi(bench, begun), 0);
     at = URI.create(server.address());
