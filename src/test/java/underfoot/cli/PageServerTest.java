@@ -66,6 +66,44 @@ class PageServerTest {
   }
 
   @Test
+  void twenty_requests_of_which_only_half_comes_keep_nobody_waiting_and_are_dropped()
+      throws Exception {
+    java.util.List<Socket> halves = new java.util.ArrayList<>();
+    try {
+      for (int i = 0; i < 20; i++) {
+        Socket half = new Socket("127.0.0.1", at.getPort());
+        half.setSoTimeout(60_000);
+        String head =
+            "POST "
+                + at.getPath()
+                + "advice HTTP/1.1\r\nHost: "
+                + host()
+                + "\r\nOrigin: "
+                + origin()
+                + "\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n";
+        String sent = i % 2 == 0 ? head + "\r\n{\"answers\":" : head.substring(0, 40);
+        half.getOutputStream().write(sent.getBytes(StandardCharsets.UTF_8));
+        half.getOutputStream().flush();
+        halves.add(half);
+      }
+      assertThat(get(at.getPath(), host(), "")).startsWith("HTTP/1.1 200");
+      for (Socket half : halves) {
+        int left;
+        try {
+          left = half.getInputStream().read();
+        } catch (java.net.SocketException dropped) {
+          left = -1;
+        }
+        assertThat(left).as("the server has hung up").isEqualTo(-1);
+      }
+    } finally {
+      for (Socket half : halves) {
+        half.close();
+      }
+    }
+  }
+
+  @Test
   void other_pages_other_hosts_and_wrong_words_are_refused() throws Exception {
     assertThat(get(at.getPath(), "evil.example:" + at.getPort(), "")).startsWith("HTTP/1.1 403");
     assertThat(get(at.getPath(), "localhost:" + at.getPort(), "")).startsWith("HTTP/1.1 403");
