@@ -26,8 +26,7 @@ class PageServerTest {
     Environment around =
         new Environment(
             new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
-    CommandContext bench =
-        new CommandContext(null, null, around);
+    CommandContext bench = new CommandContext(null, null, around);
     Answers begun = Interview.begun(Answers.none(bench.facts()));
     server = new PageServer(new PageApi(bench, begun), 0);
     at = URI.create(server.address());
