@@ -207,10 +207,8 @@ final class PageApi {
     return Texts.capital(what) + "." + (how.isEmpty() ? "" : " " + Texts.capital(how) + ".");
   }
 
-  private void answers(JsonGenerator json, Answers answers) {
-    json.writeObjectPropertyStart("answers");
-    answers.said().forEach(json::writeStringProperty);
-    json.writeEndObject();
+  private static void answers(JsonGenerator json, Answers answers) {
+    texts(json, "answers", answers.said());
   }
 
   private void open(JsonGenerator json, Request request) {

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import underfoot.buildup.Verdict;
 import underfoot.knowledge.InterviewBook;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Interview;
@@ -44,23 +43,17 @@ final class TerminalInterview {
   private record Step(
       Answers answers, Map<String, InterviewBook.Taken> taken, Deque<Place> again) {}
 
-  /** What a line said at a question led to. */
+  /** What a line said leads to: the same question, another one, the advice, or nothing more. */
   private enum Next {
-    /** The same question again. */
     SAME,
-    /** Another question. */
     OTHER,
-    /** The advice. */
     ADVICE,
-    /** Nothing more. */
     LEAVE
   }
 
-  /** How the talk ended. */
+  /** How the talk ended: nothing more matters or enough was said, or the person left. */
   enum End {
-    /** Nothing more matters, or enough was said. */
     DONE,
-    /** The person left. */
     LEFT
   }
 
@@ -197,7 +190,11 @@ final class TerminalInterview {
   /** What is left is finer: whether to go on. */
   private Next offer(Outside outside) {
     int left = interview.likely(answers).size();
-    boolean stopped = interview.assessment(answers).map(one -> !built(one.verdict())).orElse(false);
+    boolean stopped =
+        interview
+            .assessment(answers)
+            .map(one -> Advise.exit(one.verdict()) != Exit.FINE)
+            .orElse(false);
     screen.say(
         (stopped
                 ? "As things stand the floor is not to be tiled, and no likely answer to what is left"
@@ -275,10 +272,6 @@ final class TerminalInterview {
       return Next.OTHER;
     }
     return Next.SAME;
-  }
-
-  private static boolean built(Verdict verdict) {
-    return verdict == Verdict.SOUND || verdict == Verdict.SOUND_ONCE_PUT_RIGHT;
   }
 
   private boolean back() {

@@ -2,11 +2,14 @@ package underfoot.lesson;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import underfoot.buildup.LayerClass;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
@@ -14,7 +17,6 @@ import underfoot.knowledge.LessonBook;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
-import underfoot.plan.Advice.Say;
 import underfoot.plan.Justification;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.MaterialClasses;
@@ -49,8 +51,7 @@ final class FaultyProposal {
   }
 
   /** A fault that was made: the lines of which any will do, and what to say of it. */
-  private record Made(
-      List<Line> lines, List<Justification> because, java.util.function.Supplier<String> says) {}
+  private record Made(List<Line> lines, List<Justification> because, Supplier<String> says) {}
 
   private FaultyProposal(LessonSheet sheet) {
     this.sheet = sheet;
@@ -86,7 +87,7 @@ final class FaultyProposal {
       return Optional.empty();
     }
     made.sort(
-        java.util.Comparator.comparingInt(
+        Comparator.comparingInt(
             one -> one.lines().stream().mapToInt(lines::indexOf).min().orElse(0)));
     return Optional.of(question());
   }
@@ -110,21 +111,15 @@ final class FaultyProposal {
       figures.addAll(LessonSheet.figures(one.because()));
       answers.add(one.says().get() + (own.isEmpty() ? "" : " ‹" + own.get(0).rule() + "›"));
     }
-    return new Question(
-        kind.id(),
-        kind.whole("level", 1),
-        LessonSheet.fill(kind.field("ask"), "count", Integer.toString(made.size())),
-        options,
-        Question.Reply.LINES,
-        right,
-        Double.NaN,
-        0,
-        "",
-        String.join("; ", answers),
-        List.of(),
-        List.copyOf(new LinkedHashSet<>(cites)),
-        List.copyOf(figures).subList(0, Math.min(3, figures.size())),
-        "");
+    String ask = LessonSheet.fill(kind.field("ask"), "count", Integer.toString(made.size()));
+    return sheet
+        .draft(kind)
+        .ask(ask)
+        .lines(options, right)
+        .answer(String.join("; ", answers))
+        .cites(List.copyOf(new LinkedHashSet<>(cites)))
+        .figures(List.copyOf(figures).subList(0, Math.min(3, figures.size())))
+        .made();
   }
 
   private String number(Line line) {
@@ -161,7 +156,7 @@ final class FaultyProposal {
 
   private Optional<String> grade(Layer layer) {
     List<String> grades = new ArrayList<>();
-    for (var asked : sheet.assessment().of(underfoot.buildup.LayerClass.class)) {
+    for (var asked : sheet.assessment().of(LayerClass.class)) {
       if (asked.layer().equals(layer.id())) {
         grades.add(asked.grade());
       }
@@ -233,8 +228,7 @@ final class FaultyProposal {
         .toList();
   }
 
-  private boolean made(
-      List<Line> at, List<Justification> because, java.util.function.Supplier<String> says) {
+  private boolean made(List<Line> at, List<Justification> because, Supplier<String> says) {
     made.add(new Made(at, because, says));
     touched.addAll(at);
     return true;
@@ -269,10 +263,24 @@ final class FaultyProposal {
     String right = line.material;
     line.material = fault.field("says");
     line.grade = "";
+    return told(line, because, "material", right);
+  }
+
+  /** Why a layer is told to be so. */
+  private static List<Justification> saying(Layer layer, String words) {
+    List<Justification> because = new ArrayList<>();
+    layer.spec().stream()
+        .filter(say -> say.text().contains(words))
+        .forEach(say -> because.addAll(say.because()));
+    return because;
+  }
+
+  /** Makes a fault of one line. */
+  private boolean told(Line line, List<Justification> because, String how, String right) {
     return made(
         List.of(line),
         because,
-        () -> sheet.say("lesson-fault-material", "line", number(line), "right", right));
+        () -> sheet.say("lesson-fault-" + how, "line", number(line), "right", right));
   }
 
   private boolean weaker() {
@@ -286,16 +294,8 @@ final class FaultyProposal {
       if (place > 0) {
         String right = line.grade;
         line.grade = scale.get(place - 1);
-        List<Justification> because = new ArrayList<>();
-        for (Say say : line.layer.spec()) {
-          if (say.text().contains(right)) {
-            because.addAll(say.because());
-          }
-        }
-        return made(
-            List.of(line),
-            because,
-            () -> sheet.say("lesson-fault-class", "line", number(line), "right", right));
+        List<Justification> because = saying(line.layer, right);
+        return told(line, because, "class", right);
       }
     }
     return false;
@@ -367,10 +367,7 @@ final class FaultyProposal {
         line.thickness =
             Math.floor(
                 line.thickness * Double.parseDouble(share.replace("%", "").strip()) / PER_CENT);
-        return made(
-            List.of(line),
-            line.layer.reasons(),
-            () -> sheet.say("lesson-fault-thickness", "line", number(line), "right", right));
+        return told(line, line.layer.reasons(), "thickness", right);
       }
     }
     return false;
@@ -383,7 +380,7 @@ final class FaultyProposal {
         Optional<Figure> next =
             sheet.knowledge().figures().startingWith("stocked-screw-").stream()
                 .filter(one -> one.number() > longest.number())
-                .min(java.util.Comparator.comparingDouble(Figure::number));
+                .min(Comparator.comparingDouble(Figure::number));
         if (next.isPresent()) {
           String right = line.screw;
           line.screw = next.get().text();
@@ -415,19 +412,11 @@ final class FaultyProposal {
       if (less) {
         String right = line.contact;
         line.contact = says;
-        List<Justification> because = new ArrayList<>();
-        for (Say say : line.layer.spec()) {
-          if (say.text().contains(right)) {
-            because.addAll(say.because());
-          }
-        }
+        List<Justification> because = saying(line.layer, right);
         if (because.isEmpty()) {
           advice.coverage().ifPresent(target -> because.addAll(target.because()));
         }
-        return made(
-            List.of(line),
-            because,
-            () -> sheet.say("lesson-fault-contact", "line", number(line), "right", right));
+        return told(line, because, "contact", right);
       }
     }
     return false;
@@ -441,10 +430,7 @@ final class FaultyProposal {
           && !touched.contains(line)
           && Double.parseDouble(says.split(" ")[0]) < least.number()) {
         line.whole = sheet.say("lesson-line-joint", "joint", says);
-        return made(
-            List.of(line),
-            sheet.citing("least joint"),
-            () -> sheet.say("lesson-fault-joint", "line", number(line), "right", least.text()));
+        return told(line, sheet.citing("least joint"), "joint", least.text());
       }
     }
     return false;

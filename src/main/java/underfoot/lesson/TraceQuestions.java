@@ -86,28 +86,7 @@ final class TraceQuestions {
     if (because.isEmpty()) {
       advice.layers().forEach(layer -> because.addAll(layer.reasons()));
     }
-    questions.add(choice(kind, kind.field("ask"), all, Set.of(right), false, right, because));
-  }
-
-  private Question choice(
-      LessonBook.Item kind,
-      String ask,
-      List<String> options,
-      Set<String> right,
-      boolean several,
-      String answer,
-      List<Justification> because) {
-    return Question.choice(
-        sheet,
-        kind.id(),
-        kind.whole("level", 1),
-        ask,
-        options,
-        right,
-        several,
-        answer,
-        LessonSheet.cites(because),
-        kind.id().equals("layer") ? LessonSheet.figures(because) : List.of());
+    questions.add(sheet.draft(kind).choice(all, Set.of(right), false).because(because).made());
   }
 
   /** What stands against a floor, or what its text says is to be done, among other such. */
@@ -147,14 +126,7 @@ final class TraceQuestions {
     List<String> options = new ArrayList<>(right);
     options.addAll(sheet.drawn(others, OPTIONS - 1));
     questions.add(
-        choice(
-            kind,
-            kind.field("ask"),
-            options,
-            right,
-            right.size() > 1,
-            String.join("; ", right),
-            because));
+        sheet.draft(kind).choice(options, right, right.size() > 1).because(because).made());
   }
 
   private void danger() {
@@ -177,8 +149,7 @@ final class TraceQuestions {
     options.addAll(sheet.drawn(others, 3));
     List<Justification> because = new ArrayList<>();
     right.forEach(title -> because.addAll(dangers.get(title)));
-    questions.add(
-        choice(kind, kind.field("ask"), options, right, true, String.join("; ", right), because));
+    questions.add(sheet.draft(kind).choice(options, right, true).because(because).made());
   }
 
   private void classes() {
@@ -206,7 +177,13 @@ final class TraceQuestions {
                   .forEach(say -> because.addAll(say.because()));
               String ask =
                   LessonSheet.fill(kind.field("ask"), "layer", layer.name(), "scale", scale);
-              all.add(choice(kind, ask, steps, Set.of(right), false, right, because));
+              all.add(
+                  sheet
+                      .draft(kind)
+                      .ask(ask)
+                      .choice(steps, Set.of(right), false)
+                      .because(because)
+                      .made());
             }
           });
     }
@@ -238,19 +215,16 @@ final class TraceQuestions {
       List<String> options = new ArrayList<>(others(figure).subList(0, OPTIONS - 1));
       options.add(figure.text());
       Justification why = cited.get(figure);
+      String ask =
+          LessonSheet.fill(kind.field("ask"), "figure", LessonSheet.small(figure.description()));
       questions.add(
-          Question.choice(
-              sheet,
-              kind.id(),
-              kind.whole("level", 1),
-              LessonSheet.fill(
-                  kind.field("ask"), "figure", LessonSheet.small(figure.description())),
-              options,
-              Set.of(figure.text()),
-              false,
-              figure.text(),
-              LessonSheet.cites(List.of(why)),
-              List.of(figure)));
+          sheet
+              .draft(kind)
+              .ask(ask)
+              .choice(options, Set.of(figure.text()), false)
+              .because(List.of(why))
+              .figures(List.of(figure))
+              .made());
     }
   }
 
@@ -301,7 +275,13 @@ final class TraceQuestions {
           LessonSheet.fill(
               kind.field("ask"), "way", advice.title(), "below", LessonSheet.small(below));
       all.add(
-          choice(kind, ask, options, Set.of(layer.name()), false, layer.name(), layer.reasons()));
+          sheet
+              .draft(kind)
+              .ask(ask)
+              .choice(options, Set.of(layer.name()), false)
+              .because(layer.reasons())
+              .figures(LessonSheet.figures(layer.reasons()))
+              .made());
     }
     questions.addAll(sheet.drawn(all, kind.whole("count", 1)));
   }
@@ -328,14 +308,12 @@ final class TraceQuestions {
       }
     }
     questions.add(
-        choice(
-            kind,
-            kind.field("ask"),
-            options,
-            Set.of(advice.title()),
-            false,
-            answer.toString(),
-            because));
+        sheet
+            .draft(kind)
+            .choice(options, Set.of(advice.title()), false)
+            .answer(answer.toString())
+            .because(because)
+            .made());
   }
 
   private void steps() {
@@ -357,35 +335,8 @@ final class TraceQuestions {
     }
     List<Justification> because = new ArrayList<>();
     inOrder.forEach(step -> because.addAll(step.because()));
-    order(kind, inOrder.stream().map(ProgrammeStep::step).toList(), because, List.of());
-  }
-
-  private void order(
-      LessonBook.Item kind, List<String> inOrder, List<Justification> because, List<String> how) {
-    List<Question.Option> options = sheet.lettered(inOrder);
-    List<Set<String>> right = new ArrayList<>();
-    for (String text : inOrder) {
-      options.stream()
-          .filter(option -> option.text().equals(text))
-          .findFirst()
-          .ifPresent(option -> right.add(Set.of(option.label())));
-    }
-    questions.add(
-        new Question(
-            kind.id(),
-            kind.whole("level", 1),
-            kind.field("ask"),
-            options,
-            Question.Reply.ORDER,
-            right,
-            Double.NaN,
-            0,
-            "",
-            String.join("; then ", inOrder.stream().map(LessonSheet::small).toList()),
-            how,
-            LessonSheet.cites(because),
-            List.of(),
-            ""));
+    List<String> texts = inOrder.stream().map(ProgrammeStep::step).toList();
+    questions.add(sheet.draft(kind).order(texts).because(because).made());
   }
 
   private void survey() {
@@ -416,7 +367,8 @@ final class TraceQuestions {
               + Texts.capital(one.decisions().get(0))
               + ".");
     }
-    order(kind, inOrder.stream().map(one -> Texts.capital(one.called())).toList(), because, how);
+    List<String> texts = inOrder.stream().map(one -> Texts.capital(one.called())).toList();
+    questions.add(sheet.draft(kind).order(texts).worked(how).because(because).made());
   }
 
   // --- what if
@@ -449,22 +401,16 @@ final class TraceQuestions {
         continue;
       }
     }
-    List<Trial> telling = trials.stream().filter(one -> !one.differences().isEmpty()).toList();
-    int asked = 0;
-    for (Trial trial : telling) {
-      List<String> wrong = new ArrayList<>();
-      for (Trial other : trials) {
-        for (String difference : other.differences()) {
-          if (!trial.differences().contains(difference) && !wrong.contains(difference)) {
-            wrong.add(difference);
-          }
-        }
-      }
-      if (asked < kind.whole("count", 1)) {
-        ask(kind, trial, wrong);
-        asked++;
-      }
-    }
+    trials.stream()
+        .filter(one -> !one.differences().isEmpty())
+        .limit(kind.whole("count", 1))
+        .forEach(
+            one -> {
+              Set<String> wrong = new LinkedHashSet<>();
+              trials.forEach(other -> wrong.addAll(other.differences()));
+              one.differences().forEach(wrong::remove);
+              ask(kind, one, List.copyOf(wrong));
+            });
   }
 
   private boolean isCited(StatedFact given) {
@@ -510,15 +456,13 @@ final class TraceQuestions {
             "means",
             LessonSheet.small(given.definition().means())
                 + (given.about().isEmpty() ? "" : " (" + given.about() + ")"));
-    List<Justification> because = sheet.citing(given.called());
     questions.add(
-        choice(
-            kind,
-            ask,
-            options,
-            right,
-            true,
-            sheet.say("lesson-changes", "changes", String.join("; ", trial.differences())),
-            because));
+        sheet
+            .draft(kind)
+            .ask(ask)
+            .choice(options, right, true)
+            .answer(sheet.say("lesson-changes", "changes", String.join("; ", trial.differences())))
+            .because(sheet.citing(given.called()))
+            .made());
   }
 }
