@@ -44,12 +44,7 @@ final class TerminalInterview {
       Answers answers, Map<String, InterviewBook.Taken> taken, Deque<Place> again) {}
 
   /** What a line said leads to: the same question, another one, the advice, or nothing more. */
-  private enum Next {
-    SAME,
-    OTHER,
-    ADVICE,
-    LEAVE
-  }
+  private enum Next { SAME, OTHER, ADVICE, LEAVE }
 
   /** How the talk ended: nothing more matters or enough was said, or the person left. */
   enum End {
@@ -66,13 +61,7 @@ final class TerminalInterview {
     TextPage advice() throws UserError;
   }
 
-  /**
-   * @param interview what is asked
-   * @param screen where words go
-   * @param prompt where lines come from
-   * @param begun what was said before
-   * @param taken what of that was only taken, by place
-   */
+  /** Begins with what was said before, and what of that was only taken, by place. */
   TerminalInterview(
       Interview interview,
       InterviewScreen screen,
@@ -217,9 +206,7 @@ final class TerminalInterview {
       } else if (word.equals("back") && back()) {
         offered = false;
         return Next.SAME;
-      } else if (word.equals("save") || word.startsWith("save ")) {
-        save(outside, said.strip().substring("save".length()).strip());
-      } else {
+      } else if (!saved(outside, word, said)) {
         screen.say("Say yes or no; also back, save or quit.", Tone.PLAIN);
       }
     }
@@ -262,13 +249,11 @@ final class TerminalInterview {
     } else if (word.equals("so far")) {
       soFar(outside);
       screen.put(place);
-    } else if (word.equals("save") || word.startsWith("save ")) {
-      save(outside, text.substring("save".length()).strip());
     } else if (TypedAnswer.isEnough(word)) {
       return Next.ADVICE;
     } else if (TypedAnswer.isQuit(word)) {
       return Next.LEAVE;
-    } else if (take(place, text)) {
+    } else if (!saved(outside, word, text) && take(place, text)) {
       return Next.OTHER;
     }
     return Next.SAME;
@@ -288,23 +273,28 @@ final class TerminalInterview {
   }
 
   private void soFar(Outside outside) {
+    if (!answers.complete()) {
+      screen.say("There is no advice yet: say a little more.", Tone.PLAIN);
+      return;
+    }
     try {
-      if (answers.complete()) {
-        screen.advice(outside.advice());
-      } else {
-        screen.say("There is no advice yet: say a little more.", Tone.PLAIN);
-      }
+      screen.advice(outside.advice());
     } catch (UserError userError) {
       screen.say(userError.getMessage(), Tone.CARE);
     }
   }
 
-  private void save(Outside outside, String name) {
+  /** Saves, if that was said. */
+  private boolean saved(Outside outside, String word, String said) {
+    if (!word.equals("save") && !word.startsWith("save ")) {
+      return false;
+    }
     try {
-      screen.say(outside.save(name), Tone.PLAIN);
+      screen.say(outside.save(said.strip().substring("save".length()).strip()), Tone.PLAIN);
     } catch (UserError userError) {
       screen.say(userError.getMessage(), Tone.CARE);
     }
+    return true;
   }
 
   /** Takes an answer; false if it is none. */
@@ -329,7 +319,8 @@ final class TerminalInterview {
           Tone.CARE);
       return false;
     }
-    List<String> sides = sides(fact, text);
+    boolean two = !interview.book().shorterSide(fact).isEmpty();
+    List<String> sides = two ? Answers.sides(fact, text) : List.of();
     String value = instead.map(InterviewBook.Taken::value).orElse(text);
     Answers more;
     try {
@@ -395,14 +386,6 @@ final class TerminalInterview {
   private Place shorterSide(FactDefinition longer) {
     String key = interview.book().shorterSide(longer);
     return new Place(answers.book().find(key).orElseThrow(), "");
-  }
-
-  /** The longer side and the shorter one, if both were said at once. */
-  private List<String> sides(FactDefinition fact, String text) {
-    if (interview.book().shorterSide(fact).isEmpty()) {
-      return List.of();
-    }
-    return Answers.sides(fact, text);
   }
 
   /** What to find out first, for the end of the talk. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import underfoot.buildup.LayerClass;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
@@ -29,29 +30,12 @@ final class FaultyProposal {
   private final LessonSheet sheet;
   private final Advice advice;
   private final Facts facts;
-  private final List<Line> lines = new ArrayList<>();
+  private final List<ProposedLine> lines = new ArrayList<>();
   private final List<Made> made = new ArrayList<>();
-  private final Set<Line> touched = new HashSet<>();
-
-  /** A line of the proposal. It belongs to a layer, or to none (joints, edges). */
-  private static final class Line {
-    private final Layer layer;
-    private final String sort;
-    private String material;
-    private String grade = "";
-    private double thickness;
-    private String contact = "";
-    private String screw = "";
-    private String whole = "";
-
-    Line(Layer layer, String sort) {
-      this.layer = layer;
-      this.sort = sort;
-    }
-  }
+  private final Set<ProposedLine> touched = new HashSet<>();
 
   /** A fault that was made: the lines of which any will do, and what to say of it. */
-  private record Made(List<Line> lines, List<Justification> because, Supplier<String> says) {}
+  private record Made(List<ProposedLine> lines, List<Justification> because, Supplier<String> says) {}
 
   private FaultyProposal(LessonSheet sheet) {
     this.sheet = sheet;
@@ -95,8 +79,8 @@ final class FaultyProposal {
   private Question question() {
     LessonBook.Item kind = sheet.book().question("faults");
     List<Question.Option> options = new ArrayList<>();
-    for (Line line : lines) {
-      options.add(new Question.Option(number(line), text(line)));
+    for (ProposedLine line : lines) {
+      options.add(new Question.Option(number(line), line.text(sheet)));
     }
     List<Set<String>> right = new ArrayList<>();
     List<String> answers = new ArrayList<>();
@@ -122,7 +106,7 @@ final class FaultyProposal {
         .made();
   }
 
-  private String number(Line line) {
+  private String number(ProposedLine line) {
     return Integer.toString(lines.indexOf(line) + 1);
   }
 
@@ -130,7 +114,7 @@ final class FaultyProposal {
 
   private void propose() {
     for (Layer layer : advice.layers()) {
-      Line line = new Line(layer, "layer");
+      ProposedLine line = new ProposedLine(layer, "layer");
       line.material = sheet.say("lesson-line", "name", layer.name(), "material", layer.material());
       line.thickness = layer.thickness().mean();
       grade(layer).ifPresent(grade -> line.grade = grade);
@@ -143,12 +127,12 @@ final class FaultyProposal {
     }
     Fact joint = facts.find("least joint");
     if (joint != null) {
-      Line line = new Line(null, "joint");
+      ProposedLine line = new ProposedLine(null, "joint");
       line.whole = sheet.say("lesson-line-joint", "joint", joint.text());
       lines.add(line);
     }
     if (!cautioned("movement-perimeter").isEmpty()) {
-      Line line = new Line(null, "edge");
+      ProposedLine line = new ProposedLine(null, "edge");
       line.whole = sheet.say("lesson-line-edge");
       lines.add(line);
     }
@@ -164,36 +148,6 @@ final class FaultyProposal {
     return grades.isEmpty()
         ? Optional.empty()
         : Optional.of(MaterialClasses.strictest(sheet.knowledge(), grades).get(0));
-  }
-
-  private String text(Line line) {
-    if (!line.whole.isEmpty()) {
-      return line.whole;
-    }
-    String text = line.material;
-    if (!line.grade.isEmpty()) {
-      text +=
-          sheet.say(
-              "lesson-line-class",
-              "scale",
-              MaterialClasses.scaleOf(sheet.knowledge(), line.grade),
-              "class",
-              line.grade);
-    }
-    if (line.thickness > 0) {
-      text += sheet.say("lesson-line-thick", "thickness", thick(line.thickness));
-    }
-    if (!line.contact.isEmpty()) {
-      text += sheet.say("lesson-line-contact", "percent", line.contact);
-    }
-    if (!line.screw.isEmpty()) {
-      text += sheet.say("lesson-line-screw", "length", line.screw);
-    }
-    return text;
-  }
-
-  private static String thick(double mm) {
-    return Texts.of(Math.round(mm * 10) / 10.0, "mm");
   }
 
   private List<Justification> cautioned(String id) {
@@ -221,26 +175,26 @@ final class FaultyProposal {
     };
   }
 
-  private List<Line> untouched(String layer) {
+  private List<ProposedLine> untouched(String layer) {
     return lines.stream()
         .filter(line -> line.layer != null && !touched.contains(line))
         .filter(line -> layer.isEmpty() || line.layer.id().equals(layer))
         .toList();
   }
 
-  private boolean made(List<Line> at, List<Justification> because, Supplier<String> says) {
+  private boolean made(List<ProposedLine> at, List<Justification> because, Supplier<String> says) {
     made.add(new Made(at, because, says));
     touched.addAll(at);
     return true;
   }
 
   private boolean material(LessonBook.Item fault) {
-    List<Line> fit = untouched(fault.field("layer"));
+    List<ProposedLine> fit = untouched(fault.field("layer"));
     List<Justification> because = new ArrayList<>();
     if (fit.isEmpty()) {
       return false;
     }
-    Line line = fit.get(0);
+    ProposedLine line = fit.get(0);
     if (!fault.field("warned").isEmpty()) {
       because.addAll(cautioned(fault.field("warned")));
       if (because.isEmpty()) {
@@ -276,7 +230,7 @@ final class FaultyProposal {
   }
 
   /** Makes a fault of one line. */
-  private boolean told(Line line, List<Justification> because, String how, String right) {
+  private boolean told(ProposedLine line, List<Justification> because, String how, String right) {
     return made(
         List.of(line),
         because,
@@ -284,7 +238,7 @@ final class FaultyProposal {
   }
 
   private boolean weaker() {
-    for (Line line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
+    for (ProposedLine line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
       List<String> scale =
           sheet
               .knowledge()
@@ -294,15 +248,14 @@ final class FaultyProposal {
       if (place > 0) {
         String right = line.grade;
         line.grade = scale.get(place - 1);
-        List<Justification> because = saying(line.layer, right);
-        return told(line, because, "class", right);
+        return told(line, saying(line.layer, right), "class", right);
       }
     }
     return false;
   }
 
   private boolean order() {
-    List<Line> fit = new ArrayList<>();
+    List<ProposedLine> fit = new ArrayList<>();
     for (int i = 0; i + 1 < lines.size(); i++) {
       boolean layers = lines.get(i).layer != null && lines.get(i + 1).layer != null;
       boolean alike = layers && lines.get(i).layer.family().equals(lines.get(i + 1).layer.family());
@@ -313,15 +266,13 @@ final class FaultyProposal {
     if (fit.isEmpty()) {
       return false;
     }
-    Line lower = sheet.drawn(fit, 1).get(0);
+    ProposedLine lower = sheet.drawn(fit, 1).get(0);
     int at = lines.indexOf(lower);
-    Line upper = lines.get(at + 1);
+    ProposedLine upper = lines.get(at + 1);
     Collections.swap(lines, at, at + 1);
-    List<Justification> because = new ArrayList<>(lower.layer.reasons());
-    because.addAll(upper.layer.reasons());
     return made(
         List.of(upper, lower),
-        because,
+        Stream.concat(lower.layer.reasons().stream(), upper.layer.reasons().stream()).toList(),
         () ->
             sheet.say(
                 "lesson-fault-order",
@@ -336,15 +287,15 @@ final class FaultyProposal {
   }
 
   private boolean missing(LessonBook.Item fault) {
-    List<Line> fit =
+    List<ProposedLine> fit =
         untouched("").stream()
             .filter(line -> fault.list("layers").contains(line.layer.id()))
             .toList();
     if (fit.isEmpty()) {
       return false;
     }
-    Line gone = sheet.drawn(fit, 1).get(0);
-    Line above = lines.get(lines.indexOf(gone) + 1);
+    ProposedLine gone = sheet.drawn(fit, 1).get(0);
+    ProposedLine above = lines.get(lines.indexOf(gone) + 1);
     lines.remove(gone);
     touched.add(gone);
     return made(
@@ -360,10 +311,10 @@ final class FaultyProposal {
   }
 
   private boolean thinner(LessonBook.Item fault) {
-    for (Line line : untouched("")) {
+    for (ProposedLine line : untouched("")) {
       if (fault.list("layers").contains(line.layer.id()) && line.thickness > 0) {
         String share = fault.field("share");
-        String right = thick(line.thickness);
+        String right = ProposedLine.thick(line.thickness);
         line.thickness =
             Math.floor(
                 line.thickness * Double.parseDouble(share.replace("%", "").strip()) / PER_CENT);
@@ -375,7 +326,7 @@ final class FaultyProposal {
 
   private boolean longer() {
     Fact longest = facts.find("screw longest");
-    for (Line line : untouched("")) {
+    for (ProposedLine line : untouched("")) {
       if (longest != null && !line.screw.isEmpty()) {
         Optional<Figure> next =
             sheet.knowledge().figures().startingWith("stocked-screw-").stream()
@@ -403,7 +354,7 @@ final class FaultyProposal {
   }
 
   private boolean contact(LessonBook.Item fault) {
-    for (Line line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
+    for (ProposedLine line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
       String says = fault.field("says");
       boolean less =
           !line.contact.isEmpty()
@@ -424,7 +375,7 @@ final class FaultyProposal {
 
   private boolean joint(LessonBook.Item fault) {
     Fact least = facts.find("least joint");
-    for (Line line : lines) {
+    for (ProposedLine line : lines) {
       String says = fault.field("says");
       if (line.sort.equals("joint")
           && !touched.contains(line)
@@ -437,7 +388,7 @@ final class FaultyProposal {
   }
 
   private boolean edge(LessonBook.Item fault) {
-    for (Line line : lines) {
+    for (ProposedLine line : lines) {
       if (line.sort.equals("edge") && !touched.contains(line)) {
         line.whole = sheet.say("lesson-line-no-edge");
         return made(
