@@ -44,7 +44,12 @@ final class TerminalInterview {
       Answers answers, Map<String, InterviewBook.Taken> taken, Deque<Place> again) {}
 
   /** What a line said leads to: the same question, another one, the advice, or nothing more. */
-  private enum Next { SAME, OTHER, ADVICE, LEAVE }
+  private enum Next {
+    SAME,
+    OTHER,
+    ADVICE,
+    LEAVE
+  }
 
   /** How the talk ended: nothing more matters or enough was said, or the person left. */
   enum End {

@@ -35,7 +35,8 @@ final class FaultyProposal {
   private final Set<ProposedLine> touched = new HashSet<>();
 
   /** A fault that was made: the lines of which any will do, and what to say of it. */
-  private record Made(List<ProposedLine> lines, List<Justification> because, Supplier<String> says) {}
+  private record Made(
+      List<ProposedLine> lines, List<Justification> because, Supplier<String> says) {}
 
   private FaultyProposal(LessonSheet sheet) {
     this.sheet = sheet;
@@ -51,10 +52,9 @@ final class FaultyProposal {
     propose();
     // One fault of the order of layers, the others of what a line says.
     List<LessonBook.Item> known = sheet.drawn(sheet.book().faults(), Integer.MAX_VALUE);
+    Set<String> order = Set.of("order", "missing");
     List<LessonBook.Item> ofOrder =
-        known.stream()
-            .filter(one -> Set.of("order", "missing").contains(one.field("kind")))
-            .toList();
+        known.stream().filter(one -> order.contains(one.field("kind"))).toList();
     for (LessonBook.Item fault : ofOrder) {
       if (made.isEmpty()) {
         give(fault);
@@ -78,10 +78,8 @@ final class FaultyProposal {
 
   private Question question() {
     LessonBook.Item kind = sheet.book().question("faults");
-    List<Question.Option> options = new ArrayList<>();
-    for (ProposedLine line : lines) {
-      options.add(new Question.Option(number(line), line.text(sheet)));
-    }
+    List<Question.Option> options =
+        lines.stream().map(l -> new Question.Option(number(l), l.text(sheet))).toList();
     List<Set<String>> right = new ArrayList<>();
     List<String> answers = new ArrayList<>();
     List<Question.Cite> cites = new ArrayList<>();

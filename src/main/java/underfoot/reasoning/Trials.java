@@ -73,7 +73,9 @@ final class Trials {
     return once(
         gists,
         place.id() + '\n' + value,
-        () -> TriedValues.changed(scenario, place, value).map(other -> DecisionDigest.of(quick.advise(other))));
+        () ->
+            TriedValues.changed(scenario, place, value)
+                .map(other -> DecisionDigest.of(quick.advise(other))));
   }
 
   /**
