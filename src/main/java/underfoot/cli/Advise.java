@@ -1,20 +1,20 @@
 package underfoot.cli;
 
-import java.io.PrintWriter;
-import java.util.concurrent.Callable;
+import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import underfoot.buildup.Verdict;
-import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.report.Detail;
 import underfoot.report.JsonReport;
 import underfoot.report.TextPage;
 import underfoot.report.TextReport;
+import underfoot.report.html.HtmlReport;
+import underfoot.report.html.HtmlReport.Medium;
+import underfoot.report.pdf.PdfReport;
+import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioSchema;
 
 /** {@code advise SCENARIO}: what to put under the tiles, layer by layer, and why. */
@@ -27,11 +27,7 @@ import underfoot.scenario.ScenarioSchema;
       "Exit codes: 0 it can be built (or once put right), 2 wrong usage, 3 the scenario has faults,",
       "4 outside guidance or stop, 1 internal error."
     })
-final class Advise implements Callable<Integer> {
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
-
+final class Advise extends FloorCommand {
   @Parameters(
       index = "0",
       arity = "0..1",
@@ -39,14 +35,9 @@ final class Advise implements Callable<Integer> {
       description = "The scenario file, or - for standard input.")
   private String scenario;
 
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
-
-  @Option(
-      names = "--html",
-      paramLabel = "FILE",
-      description = "Write one page with drawings, for browsers and paper; - for standard output.")
-  private String html;
+  @Mixin private Options.Json json;
+  @Mixin private Options.Page html;
+  @Mixin private Options.HowMuch detail;
 
   @Option(names = "--pdf", paramLabel = "FILE", description = "Write the same page as a PDF.")
   private String pdf;
@@ -56,47 +47,74 @@ final class Advise implements Callable<Integer> {
       description = "Print the JSON Schema of scenario files, and no advice.")
   private boolean schema;
 
-  @Option(
-      names = "--detail",
-      paramLabel = "HOW MUCH",
-      description = "short, normal (as without it) or full; dangers are in each.")
-  private Detail detail = Detail.NORMAL;
-
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
-
   Advise(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Override
   public Integer call() throws UserError {
-    PrintWriter out = spec.commandLine().getOut();
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
+    CommandContext context = context();
     if (schema) {
-      out.print(ScenarioSchema.of(bench.facts()));
+      out().print(ScenarioSchema.of(context.facts()));
       return Exit.FINE;
     }
     if (scenario == null) {
       throw UserError.usage("advise needs a scenario file, or - for standard input");
     }
-    TextPage page = around.page(width);
-    ReportFiles pages = new ReportFiles(html, pdf, json);
-    Advice advice = bench.advise(scenario, around.in());
-    if (pages.wanted()) {
-      pages.write(advice, new Phrases(bench.knowledge().wording()), bench.ruleBaseId(), out);
-    }
-    if (pages.instead()) {
-      return exit(advice.verdict());
-    }
-    if (json) {
-      JsonReport.write(advice, Version.of(), bench.ruleBaseId(), out);
-      out.println();
-    } else {
-      TextReport.write(advice, new Phrases(bench.knowledge().wording()), detail, page);
-      out.print(page.text());
+    TextPage page = page();
+    Scenario read = context.scenario(scenario);
+    OutputFile web = html.output(context);
+    OutputFile paper = pdf == null ? null : context.output(pdf, html.replaces());
+    fit(web, paper);
+    Advice advice = context.advise(read);
+    write(context, advice, web, paper);
+    if (json.wanted) {
+      JsonReport.write(advice, Version.of(), context.ruleBaseId(), out());
+      out().println();
+    } else if (web == null && paper == null) {
+      TextReport.write(advice, context.phrases(), detail.or(Detail.NORMAL), page);
+      out().page(page);
+    } else if (web == null || !web.isStandard()) {
+      out().println(context.phrases().say("verdict-" + advice.verdict().word()));
+      for (OutputFile written : new OutputFile[] {web, paper}) {
+        if (written != null) {
+          out().println("Written: " + written.name());
+        }
+      }
     }
     return exit(advice.verdict());
+  }
+
+  /** Refuses places that cannot be written to, before anything is worked out. */
+  private void fit(OutputFile web, OutputFile paper) throws UserError {
+    if (web != null && web.isStandard() && json.wanted) {
+      throw UserError.usage("--html - and --json would both go to standard output; name a file");
+    }
+    if (paper != null && paper.isStandard()) {
+      throw UserError.usage("--pdf needs a file");
+    }
+    if (web != null && paper != null && !web.isStandard() && web.target().equals(paper.target())) {
+      throw UserError.usage("--html and --pdf cannot go to one file");
+    }
+  }
+
+  private void write(CommandContext context, Advice advice, OutputFile web, OutputFile paper)
+      throws UserError {
+    if (web != null) {
+      web.write(page(context, advice, Medium.SCREEN), out());
+    }
+    if (paper != null) {
+      try {
+        paper.write(PdfReport.of(page(context, advice, Medium.PAPER), advice.scenario()));
+      } catch (IOException e) {
+        throw new UserError(Exit.INTERNAL, "The PDF could not be made. " + e.getMessage());
+      }
+    }
+  }
+
+  private static String page(CommandContext context, Advice advice, Medium medium)
+      throws UserError {
+    return HtmlReport.of(advice, context.phrases(), Version.of(), context.ruleBaseId(), medium);
   }
 
   /** How a command ends that gave such an advice. */

@@ -6,8 +6,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import underfoot.knowledge.InterviewBook;
+import underfoot.measure.Texts;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
@@ -92,5 +94,27 @@ final class AnswerFile {
       }
     }
     return marked;
+  }
+
+  /** A name for a floor nobody named. */
+  static String name(Answers answers) {
+    String use = known(answers, "room.use").orElse("room");
+    String deck = known(answers, "subfloor.deck").orElse("old floor");
+    return Texts.capital(use) + " on " + deck;
+  }
+
+  /** The same without a name that an earlier talk gave; what is said now may call for another. */
+  static Answers unnamed(Answers answers) {
+    Optional<Place> named =
+        answers.places().stream()
+            .filter(place -> place.fact().key().equals("scenario"))
+            .findFirst();
+    return named.isPresent() && answers.said(named.get()).equals(Optional.of(name(answers)))
+        ? answers.without(named.get())
+        : answers;
+  }
+
+  private static Optional<String> known(Answers answers, String key) {
+    return answers.scenario().find(key).filter(StatedFact::known).map(StatedFact::text);
   }
 }

@@ -1,17 +1,16 @@
 package underfoot.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.function.IntSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
@@ -46,12 +45,9 @@ import underfoot.scenario.ScenarioFaults;
       "",
       "Exit codes: as for advise."
     })
-final class Ask implements Callable<Integer> {
+final class Ask extends FloorCommand {
+  private static final int MOST_PORT = 65_535;
   private static final String NOTHING_WRITTEN = "Nothing was written.";
-
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
 
   @Option(
       names = "--from",
@@ -62,8 +58,7 @@ final class Ask implements Callable<Integer> {
   @Option(names = "--to", paramLabel = "FILE", description = "Where the scenario is written.")
   private String to;
 
-  @Option(names = "--replace", description = "Write over a file that is there already.")
-  private boolean replace;
+  @Mixin private Options.Replace replace;
 
   @Option(
       names = "--page",
@@ -77,22 +72,13 @@ final class Ask implements Callable<Integer> {
       description = "The port of the page; any free one if it is not said.")
   private int port;
 
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
-
-  @Option(
-      names = "--detail",
-      paramLabel = "HOW MUCH",
-      description =
-          "How much of the advice is shown: short (as without it), normal or full; dangers are in"
-              + " each.")
-  private Detail detail = Detail.SHORT;
+  @Mixin private Options.HowMuch detail;
 
   private String written = "";
   private String keptAs = "";
 
   Ask(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   /** What was said before: in a file, or nothing. */
@@ -100,58 +86,58 @@ final class Ask implements Callable<Integer> {
 
   @Override
   public Integer call() throws UserError {
-    PrintWriter out = spec.commandLine().getOut();
-    TextPage layout = around.page(width);
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
-    if (to != null && !page && !replace && SavedFile.exists(to)) {
-      throw UserError.usage(to + " is there already; add --replace to write over it");
+    TextPage layout = page();
+    CommandContext context = context();
+    if (port < 0 || port > MOST_PORT) {
+      throw UserError.usage(
+          "--port must be from 1 to " + MOST_PORT + "; leave it out for any free one");
     }
-    Begun begun = begin(bench);
+    Begun begun = begin(context);
     if (page) {
-      return serve(bench, begun.answers(), out);
+      return serve(context, begun.answers());
     }
-    try (Prompt prompt = prompt(out)) {
-      return talk(bench, begun, prompt, layout, out);
+    if (to != null) {
+      context.output(to, replace.wanted); // so that nobody answers in vain
+    }
+    try (Prompt prompt = prompt()) {
+      return talk(context, begun, prompt, layout);
     }
   }
 
-  private Integer talk(
-      CommandContext bench, Begun begun, Prompt prompt, TextPage layout, PrintWriter out)
+  private Integer talk(CommandContext context, Begun begun, Prompt prompt, TextPage layout)
       throws UserError {
-    Interview interview = bench.interview();
-    Phrases phrases = new Phrases(bench.knowledge().wording());
-    boolean told = width != null || prompt.columns() <= 0;
+    SafeOutput out = out();
+    Interview interview = context.interview();
+    Phrases phrases = context.phrases();
+    boolean told = widthIsSaid() || prompt.columns() <= 0;
     IntSupplier columns = told ? layout::width : prompt::columns;
     TerminalInterview talk =
         new TerminalInterview(
             interview,
-            phrases,
+            new InterviewScreen(interview, phrases, out, columns, around().colour()),
             prompt,
-            out,
-            columns,
-            around.colour(),
             begun.answers(),
-            taken(bench, begun, interview));
-    if (around.terminal()) {
-      warm(interview, bench.facts());
+            taken(context, begun, interview));
+    if (around().terminal()) {
+      warm(interview, context.facts());
     }
     String before = talk.file();
     TerminalInterview.Outside outside =
         new TerminalInterview.Outside() {
           @Override
           public String save(String name) throws UserError {
-            return Ask.this.save(talk, name);
+            return Ask.this.save(context, talk, name);
           }
 
           @Override
-          public String advice() throws UserError {
-            return report(bench.advise(talk.answers().scenario()), phrases, columns).text();
+          public TextPage advice() throws UserError {
+            return report(context.advise(talk.answers().scenario()), phrases, columns);
           }
         };
     TerminalInterview.End end = talk.hold(outside);
     if (end == TerminalInterview.End.LEFT || !talk.answers().complete()) {
       if (!talk.file().equals(before) && !talk.file().equals(keptAs)) {
-        keep(talk, prompt, out);
+        keep(context, talk, prompt);
       } else {
         out.println(written.isEmpty() ? NOTHING_WRITTEN : written + " has your answers.");
       }
@@ -163,16 +149,16 @@ final class Ask implements Callable<Integer> {
               .filter(place -> place.fact().kind() != Kind.TEXT)
               .map(place -> place.fact().ask())
               .toList();
-      TextPage still = new TextPage(columns.getAsInt(), around.colour());
+      TextPage still = new TextPage(columns.getAsInt(), around().colour());
       still.para("There is no advice yet. Still to be answered: " + String.join(" ", missing));
-      out.print(still.text());
+      out.page(still);
       return Exit.SCENARIO_INVALID;
     }
-    Advice advice = bench.advise(talk.answers().scenario());
-    out.print(report(advice, phrases, columns).text());
+    Advice advice = context.advise(talk.answers().scenario());
+    out.page(report(advice, phrases, columns));
     out.println();
     talk.tellFirst();
-    keep(talk, prompt, out);
+    keep(context, talk, prompt);
     return Advise.exit(advice.verdict());
   }
 
@@ -196,53 +182,54 @@ final class Ask implements Callable<Integer> {
   }
 
   private TextPage report(Advice advice, Phrases phrases, IntSupplier columns) {
-    TextPage report = new TextPage(columns.getAsInt(), around.colour());
-    TextReport.write(advice.withoutFindOut(), phrases, detail, report);
+    TextPage report = new TextPage(columns.getAsInt(), around().colour());
+    TextReport.write(advice.withoutFindOut(), phrases, detail.or(Detail.SHORT), report);
     return report;
   }
 
-  private Begun begin(CommandContext bench) throws UserError {
+  private Begun begin(CommandContext context) throws UserError {
     if (from == null) {
-      return new Begun(Interview.begun(Answers.none(bench.facts())), new byte[0]);
+      return new Begun(Interview.begun(Answers.none(context.facts())), new byte[0]);
     }
-    byte[] file = CommandContext.content(from, around.in());
+    byte[] file = context.inputs().read(from);
     try {
       return new Begun(
-          Interview.begun(TerminalInterview.unnamed(Answers.of(bench.facts(), from, file))), file);
+          Interview.begun(AnswerFile.unnamed(Answers.of(context.facts(), from, file))), file);
     } catch (ScenarioFaults e) {
-      throw new UserError(Exit.SCENARIO_INVALID, e.text().stripTrailing());
+      throw UserError.in(e);
     }
   }
 
   /** What of the file was only taken for want of knowing better. */
   private Map<String, InterviewBook.Taken> taken(
-      CommandContext bench, Begun begun, Interview interview) throws UserError {
+      CommandContext context, Begun begun, Interview interview) throws UserError {
     if (from == null) {
       return Map.of();
     }
     try {
-      return AnswerFile.taken(bench.facts(), from, begun.file(), interview.book());
+      return AnswerFile.taken(context.facts(), from, begun.file(), interview.book());
     } catch (ScenarioFaults e) {
-      throw new UserError(Exit.SCENARIO_INVALID, e.text().stripTrailing());
+      throw UserError.in(e);
     }
   }
 
-  private Prompt prompt(PrintWriter out) {
-    if (around.terminal() && around.in() == System.in) {
+  private Prompt prompt() {
+    if (around().terminal() && around().in() == System.in) {
       try {
         return new TerminalPrompt();
       } catch (IOException e) {
-        return Prompt.piped(around.in(), out);
+        return Prompt.piped(around().in(), out());
       }
     }
-    return Prompt.piped(around.in(), out);
+    return Prompt.piped(around().in(), out());
   }
 
   /** Writes the file in the middle of the talk, or at its end. */
-  private String save(TerminalInterview talk, String named) throws UserError {
+  private String save(CommandContext context, TerminalInterview talk, String named)
+      throws UserError {
     String name = named.isEmpty() ? target(talk) : atHome(named);
-    boolean own = name.equals(written) || name.equals(to) && replace;
-    SavedFile.write(name, talk.file(), own);
+    boolean over = name.equals(written) || replace.wanted && name.equals(to);
+    context.output(name, over).write(talk.file(), out());
     written = name;
     keptAs = talk.file();
     return "Written: " + name + ". Go on later with: underfoot ask --from " + name;
@@ -256,7 +243,7 @@ final class Ask implements Callable<Integer> {
     if (!written.isEmpty()) {
       return written;
     }
-    return to != null ? to : free(TerminalInterview.name(talk.answers()));
+    return to != null ? to : free(AnswerFile.name(talk.answers()));
   }
 
   /** A name for a file that is not there yet. */
@@ -264,16 +251,18 @@ final class Ask implements Callable<Integer> {
     String plain = words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     plain = plain.replaceAll("^-+|-+$", "");
     String name = plain + ".yaml";
-    for (int n = 2; SavedFile.exists(name); n++) {
+    for (int n = 2; Files.exists(Path.of(name), LinkOption.NOFOLLOW_LINKS); n++) {
       name = plain + "-" + n + ".yaml";
     }
     return name;
   }
 
   /** Keeps the answers where they were to go, or asks where. */
-  private void keep(TerminalInterview talk, Prompt prompt, PrintWriter out) throws UserError {
+  private void keep(CommandContext context, TerminalInterview talk, Prompt prompt)
+      throws UserError {
+    SafeOutput out = out();
     if (to != null || !written.isEmpty()) {
-      out.println(save(talk, ""));
+      out.println(save(context, talk, ""));
       return;
     }
     while (true) {
@@ -288,7 +277,7 @@ final class Ask implements Callable<Integer> {
       }
       boolean yes = said.isBlank() || said.strip().matches("(?i)y(es)?");
       try {
-        out.println(save(talk, yes ? offered : said.strip()));
+        out.println(save(context, talk, yes ? offered : said.strip()));
         return;
       } catch (UserError userError) {
         out.println(userError.getMessage());
@@ -296,8 +285,9 @@ final class Ask implements Callable<Integer> {
     }
   }
 
-  private Integer serve(CommandContext bench, Answers begun, PrintWriter out) throws UserError {
-    try (PageServer server = new PageServer(new PageApi(bench, begun), port)) {
+  private Integer serve(CommandContext context, Answers begun) throws UserError {
+    SafeOutput out = out();
+    try (PageServer server = new PageServer(new PageApi(context, begun), port)) {
       out.println("Open this address in a browser on this machine; Ctrl-C stops it:");
       out.println(server.address());
       out.flush();

@@ -5,35 +5,30 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.io.RandomAccessFile;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.Iterator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.NoSuchElementException;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import underfoot.plan.Advice;
 import underfoot.report.BatchLine;
+import underfoot.report.BatchLine.Origin;
 
 /** {@code batch FILES…}: many scenarios, one line of JSON each. */
 @Command(
@@ -46,15 +41,12 @@ import underfoot.report.BatchLine;
       "not stop the rest. Progress is told on standard error."
     },
     footer = {"", "Exit codes: 0 all were advised on, 3 some could not be used, 2 wrong usage."})
-final class Batch implements Callable<Integer> {
+final class Batch extends FloorCommand {
   private static final int AHEAD_OF_EACH_CORE = 8;
   private static final int LONGEST_LINE = 1_000_000;
   private static final long TOLD_EVERY = 2_000_000_000L;
+  private static final String STANDARD_INPUT = "-";
   private static final String YAML = ".yaml";
-
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
 
   @Parameters(
       arity = "1..*",
@@ -66,11 +58,16 @@ final class Batch implements Callable<Integer> {
       names = "--out",
       paramLabel = "FILE",
       description = "Write the lines to a file instead of standard output.")
-  private Path outFile;
+  private String outFile;
+
+  @Mixin private Options.Replace replace;
 
   @Option(
       names = "--resume",
-      description = "Go on with the file of --out: as many scenarios as it has lines are skipped.")
+      description = {
+        "Go on with the file of --out: scenarios that have a line there are skipped, and one that",
+        "has changed since gets a new line, which says which it supersedes."
+      })
   private boolean resume;
 
   @Option(
@@ -80,32 +77,41 @@ final class Batch implements Callable<Integer> {
   private boolean withoutTrials;
 
   Batch(Environment around) {
-    this.around = around;
+    super(around);
   }
 
-  /** One scenario to advise on: its name, and where its text comes from. */
-  private record Job(String name, Callable<byte[]> content) {}
+  /** Who advises on a scenario, given its name and its text. */
+  interface Adviser {
+    Advice advise(String name, byte[] content) throws UserError;
+  }
+
+  /** A scenario to advise on; what is wrong with it before it could be read, else null. */
+  private record Job(Origin origin, byte[] content, UserError unread) {}
+
+  /** A scenario that is being thought about. */
+  private record Pending(Origin origin, Future<Line> line) {}
 
   /** A line of the answer, and whether it tells of advice. */
-  private record Line(String text, boolean advised) {}
+  record Line(String text, boolean advised) {}
 
   @Override
   public Integer call() throws UserError {
-    if (resume && outFile == null) {
-      throw UserError.usage("--resume goes on with a file, so it needs --out");
+    if (resume && (outFile == null || replace.wanted)) {
+      throw UserError.usage("--resume goes on with a file: it needs --out, and no --replace");
     }
-    PrintWriter err = spec.commandLine().getErr();
-    CommandContext bench = new CommandContext(rules.folder(), around, err);
-    CommandContext.Desk desk = bench.deskForMany(!withoutTrials);
-    String ruleBase = bench.ruleBaseId();
-    List<Iterator<Job>> jobs = new ArrayList<>();
+    CommandContext context = context();
+    Desk desk = context.deskForMany(!withoutTrials);
+    List<String> names = new ArrayList<>();
     for (String file : files) {
-      jobs.add(jobs(file));
+      names.addAll(scenarios(file));
     }
+    names.stream()
+        .filter(name -> !name.equals(STANDARD_INPUT))
+        .forEach(name -> context.inputs().add(Path.of(name)));
     int cores = Runtime.getRuntime().availableProcessors();
     ExecutorService pool = Executors.newFixedThreadPool(cores);
-    try (Out out = out()) {
-      return run(job -> line(desk, ruleBase, job), jobs, pool, cores, out, err);
+    try (Journal journal = journal(context)) {
+      return new Run(context, desk::advise, journal, pool, cores).of(names);
     } catch (IOException | UncheckedIOException e) {
       throw new UserError(Exit.INTERNAL, "The lines could not be written: " + e.getMessage());
     } finally {
@@ -113,235 +119,168 @@ final class Batch implements Callable<Integer> {
     }
   }
 
-  private int run(
-      Function<Job, Line> lines,
-      List<Iterator<Job>> sources,
-      ExecutorService pool,
-      int cores,
-      Out out,
-      PrintWriter err)
-      throws IOException {
-    Deque<Future<Line>> ahead = new ArrayDeque<>();
-    Progress progress = new Progress(err);
-    long skip = out.linesBefore();
-    for (Iterator<Job> source : sources) {
-      while (source.hasNext()) {
-        Job job = source.next();
-        if (skip > 0) {
-          skip--;
-          continue;
-        }
-        if (ahead.size() >= cores * AHEAD_OF_EACH_CORE) {
-          write(ahead.removeFirst(), out, progress);
-        }
-        ahead.addLast(pool.submit(() -> lines.apply(job)));
+  private Journal journal(CommandContext context) throws UserError {
+    return outFile == null || outFile.equals("-")
+        ? Journal.printed(out())
+        : Journal.in(context.output(outFile, replace.wanted || resume), resume);
+  }
+
+  /** The files that a name means; it itself if it is standard input. */
+  private static List<String> scenarios(String name) throws UserError {
+    try {
+      Path path = Path.of(name);
+      if (name.equals(STANDARD_INPUT) || !Files.isDirectory(path)) {
+        return List.of(name);
       }
-    }
-    while (!ahead.isEmpty()) {
-      write(ahead.removeFirst(), out, progress);
-    }
-    out.flush();
-    progress.done();
-    return progress.failed == 0 ? Exit.FINE : Exit.SCENARIO_INVALID;
-  }
-
-  private static void write(Future<Line> future, Out out, Progress progress) throws IOException {
-    Line line;
-    try {
-      line = future.get();
-    } catch (ExecutionException e) {
-      throw new IOException(e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IOException("interrupted", e);
-    }
-    out.line(line.text());
-    progress.one(line.advised());
-  }
-
-  /** The line for one scenario; whatever goes wrong with it becomes its line. */
-  private static Line line(CommandContext.Desk desk, String ruleBase, Job job) {
-    StringWriter text = new StringWriter();
-    try {
-      byte[] content = job.content().call();
-      BatchLine.advice(job.name(), desk.advise(job.name(), content), Version.of(), ruleBase, text);
-      return new Line(text.toString(), true);
-    } catch (UserError e) {
-      BatchLine.failure(job.name(), e.exit(), List.of(e.getMessage().split("\n(?=\\S)")), text);
-    } catch (Exception | StackOverflowError e) {
-      String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-      BatchLine.failure(job.name(), Exit.INTERNAL, List.of("Internal error: " + why), text);
-    }
-    return new Line(text.toString(), false);
-  }
-
-  // --- where scenarios come from
-
-  private Iterator<Job> jobs(String name) throws UserError {
-    if (name.equals("-")) {
-      return new Lines(around.in());
-    }
-    Path path;
-    try {
-      path = Path.of(name);
+      try (Stream<Path> found = Files.list(path)) {
+        return found
+            .filter(one -> one.getFileName().toString().endsWith(YAML) && Files.isRegularFile(one))
+            .sorted()
+            .map(Path::toString)
+            .toList();
+      }
     } catch (InvalidPathException e) {
       throw UserError.usage("There is no file " + name);
-    }
-    if (!Files.isDirectory(path)) {
-      return List.of(job(name)).iterator();
-    }
-    try (Stream<Path> found = Files.list(path)) {
-      return found
-          .filter(file -> file.getFileName().toString().endsWith(YAML) && Files.isRegularFile(file))
-          .sorted()
-          .map(file -> job(file.toString()))
-          .toList()
-          .iterator();
     } catch (IOException e) {
       throw UserError.usage(name + " cannot be read");
     }
   }
 
-  private static Job job(String name) {
-    return new Job(name, () -> CommandContext.content(name, InputStream.nullInputStream()));
+  /** The line for one scenario; whatever goes wrong with it, memory included, becomes its line. */
+  static Line line(Adviser adviser, Origin origin, byte[] content, String ruleBase) {
+    StringWriter text = new StringWriter();
+    try {
+      Advice advice = adviser.advise(origin.file(), content);
+      BatchLine.advice(origin, advice, Version.of(), ruleBase, text);
+      return new Line(text.toString(), true);
+    } catch (UserError e) {
+      return failure(origin, e.exit(), e.getMessage());
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      String of = e instanceof OutOfMemoryError ? "memory" : "stack";
+      return failure(origin, Exit.INTERNAL, "Internal error: out of " + of);
+    } catch (RuntimeException e) {
+      String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+      return failure(origin, Exit.INTERNAL, "Internal error: " + why);
+    }
   }
 
-  /** The scenarios of standard input, a line each; empty lines are passed over. */
-  private static final class Lines implements Iterator<Job> {
-    private final InputStream in;
-    private int number;
-    private Job next;
-    private boolean ended;
+  private static Line failure(Origin origin, int exit, String why) {
+    StringWriter text = new StringWriter();
+    BatchLine.failure(origin, exit, List.of(why.split("\n(?=\\S)")), text);
+    return new Line(text.toString(), false);
+  }
 
-    Lines(InputStream in) {
-      this.in = new BufferedInputStream(in);
+  /** One run: scenarios are read one after another, and thought through by several threads. */
+  private final class Run {
+    private final CommandContext context;
+    private final Adviser adviser;
+    private final String ruleBase;
+    private final Journal journal;
+    private final ExecutorService pool;
+    private final int most;
+    private final Deque<Pending> ahead = new ArrayDeque<>();
+    private final Progress progress = new Progress(err());
+
+    Run(CommandContext context, Adviser adviser, Journal journal, ExecutorService pool, int cores) {
+      this.context = context;
+      this.adviser = adviser;
+      this.ruleBase = context.ruleBaseId();
+      this.journal = journal;
+      this.pool = pool;
+      this.most = cores * AHEAD_OF_EACH_CORE;
     }
 
-    @Override
-    public boolean hasNext() {
-      while (next == null && !ended) {
-        byte[] line = read();
-        number++;
-        if (line != null && !new String(line, StandardCharsets.UTF_8).isBlank()) {
-          String name = "line " + number;
-          next = new Job(name, () -> line);
+    int of(List<String> names) throws IOException {
+      for (String name : names) {
+        if (name.equals(STANDARD_INPUT)) {
+          lines(new BufferedInputStream(around().in()));
+        } else {
+          file(name);
         }
       }
-      return next != null;
+      while (!ahead.isEmpty()) {
+        write(ahead.removeFirst());
+      }
+      progress.done();
+      return progress.failed == 0 ? Exit.FINE : Exit.SCENARIO_INVALID;
     }
 
-    @Override
-    public Job next() {
-      if (!hasNext()) {
-        throw new NoSuchElementException();
+    private void file(String name) throws IOException {
+      byte[] content = new byte[0];
+      UserError unread = null;
+      String digest = "";
+      try {
+        content = context.inputs().read(name);
+        digest = digest(content);
+      } catch (UserError e) {
+        unread = e;
       }
-      Job job = next;
-      next = null;
-      return job;
+      String before = journal.answered(name);
+      if (!digest.equals(before)) {
+        Origin origin = new Origin(name, digest, before == null ? "" : before);
+        add(new Job(origin, content, unread));
+      }
+    }
+
+    /** The scenarios of standard input, a line each; empty lines are passed over. */
+    private void lines(InputStream in) throws IOException {
+      int number = 0;
+      for (byte[] line = line(in); line != null; line = line(in)) {
+        number++;
+        String digest = digest(line);
+        if (!new String(line, StandardCharsets.UTF_8).isBlank() && !journal.hasAnswered(digest)) {
+          add(new Job(new Origin("line " + number, digest, ""), line, null));
+        }
+      }
     }
 
     /** One line, of one that is too long only so much as is refused by its length. */
-    private byte[] read() {
+    private static byte[] line(InputStream in) throws IOException {
       ByteArrayOutputStream line = new ByteArrayOutputStream(2_000);
-      try {
-        int one = in.read();
-        if (one < 0) {
-          ended = true;
-          return null;
+      int one = in.read();
+      if (one < 0) {
+        return null;
+      }
+      while (one >= 0 && one != '\n') {
+        if (line.size() <= LONGEST_LINE) {
+          line.write(one);
         }
-        while (one >= 0 && one != '\n') {
-          if (line.size() <= LONGEST_LINE) {
-            line.write(one);
-          }
-          one = in.read();
-        }
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        one = in.read();
       }
       return line.toByteArray();
     }
+
+    private void add(Job job) throws IOException {
+      if (ahead.size() >= most) {
+        write(ahead.removeFirst());
+      }
+      Origin origin = job.origin();
+      Future<Line> line =
+          pool.submit(
+              () ->
+                  job.unread() == null
+                      ? Batch.line(adviser, origin, job.content(), ruleBase)
+                      : failure(origin, job.unread().exit(), job.unread().getMessage()));
+      ahead.addLast(new Pending(origin, line));
+    }
+
+    private void write(Pending pending) throws IOException {
+      Line line;
+      try {
+        line = pending.line().get();
+      } catch (ExecutionException e) { // even its failure could not be put into words there
+        line = failure(pending.origin(), Exit.INTERNAL, "Internal error: " + e.getCause());
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IOException("interrupted", e);
+      }
+      journal.add(line.text());
+      progress.one(line.advised());
+    }
   }
 
-  // --- where lines go
-
-  private Out out() throws UserError {
-    if (outFile == null) {
-      return new Out(spec.commandLine().getOut(), 0, false);
-    }
-    try {
-      long before = 0;
-      if (resume && Files.exists(outFile)) {
-        before = completeLines(outFile);
-      }
-      PrintWriter writer =
-          new PrintWriter(
-              Files.newBufferedWriter(
-                  outFile,
-                  StandardOpenOption.CREATE,
-                  StandardOpenOption.WRITE,
-                  resume ? StandardOpenOption.APPEND : StandardOpenOption.TRUNCATE_EXISTING));
-      return new Out(writer, before, true);
-    } catch (IOException e) {
-      throw UserError.usage(outFile + " cannot be written");
-    }
-  }
-
-  /** How many whole lines a file has; a part of a line at its end is cut off. */
-  private static long completeLines(Path file) throws IOException {
-    long lines = 0;
-    long end = 0;
-    long at = 0;
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-      for (int one = in.read(); one >= 0; one = in.read()) {
-        at++;
-        if (one == '\n') {
-          lines++;
-          end = at;
-        }
-      }
-    }
-    if (end < at) {
-      try (RandomAccessFile cut = new RandomAccessFile(file.toFile(), "rw")) {
-        cut.setLength(end);
-      }
-    }
-    return lines;
-  }
-
-  /** Where lines are written. */
-  private static final class Out implements AutoCloseable {
-    private final PrintWriter writer;
-    private final long before;
-    private final boolean own;
-
-    Out(PrintWriter writer, long before, boolean own) {
-      this.writer = writer;
-      this.before = before;
-      this.own = own;
-    }
-
-    long linesBefore() {
-      return before;
-    }
-
-    void line(String text) throws IOException {
-      writer.print(text);
-      writer.print('\n');
-      if (writer.checkError()) {
-        throw new IOException("the reader has gone or the disk is full");
-      }
-    }
-
-    void flush() {
-      writer.flush();
-    }
-
-    @Override
-    public void close() {
-      if (own) {
-        writer.close();
-      }
-    }
+  private static String digest(byte[] content) {
+    return HexFormat.of().formatHex(CommandContext.digest().digest(content));
   }
 
   /** Tells how far it has come. */

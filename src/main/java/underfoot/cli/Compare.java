@@ -1,20 +1,17 @@
 package underfoot.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Planner;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.FloorComparison;
 import underfoot.report.CompareJson;
 import underfoot.report.CompareReport;
 import underfoot.report.TextPage;
@@ -30,13 +27,9 @@ import underfoot.scenario.ScenarioFaults;
       "The second is another scenario, or the first with something changed (--with).",
       "With one scenario alone, the ways for that floor side by side on one page."
     })
-final class Compare implements Callable<Integer> {
+final class Compare extends FloorCommand {
   private static final Pattern CHANGE =
       Pattern.compile("([^=\\[]+)(?:\\[([^\\]]*)])?([^=\\[]*)=(.*)", Pattern.DOTALL);
-
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
 
   @Parameters(
       index = "0",
@@ -55,59 +48,58 @@ final class Compare implements Callable<Integer> {
               + " 'room.doors[kitchen door].opens=out of the room'. May be given several times.")
   private List<String> with = List.of();
 
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
-
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
+  @Mixin private Options.Json json;
 
   Compare(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Override
   public Integer call() throws UserError {
-    PrintWriter out = spec.commandLine().getOut();
-    TextPage page = around.page(width);
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = page();
+    CommandContext context = context();
+    if ("-".equals(first) && "-".equals(second)) {
+      throw UserError.usage("Only one of the two can come from standard input");
+    }
+    Scenario one = context.scenario(first);
     if (second == null && with.isEmpty()) {
-      ways(bench, page, out);
+      ways(context, one, page);
     } else {
-      floors(bench, page, out);
+      floors(context, one, page);
+    }
+    if (json.wanted) {
+      out().println();
+    } else {
+      out().page(page);
     }
     return Exit.FINE;
   }
 
-  private void ways(CommandContext bench, TextPage page, PrintWriter out) throws UserError {
-    Advice advice = bench.advise(first, around.in());
-    if (json) {
-      CompareJson.write(advice, out);
-      out.println();
+  private void ways(CommandContext context, Scenario floor, TextPage page) throws UserError {
+    Advice advice = context.advise(floor);
+    if (json.wanted) {
+      CompareJson.write(advice, out());
     } else {
-      CompareReport.write(advice, new Phrases(bench.knowledge().wording()), page);
-      out.print(page.text());
+      CompareReport.write(advice, context.phrases(), page);
     }
   }
 
-  private void floors(CommandContext bench, TextPage page, PrintWriter out) throws UserError {
-    if ("-".equals(first) && "-".equals(second)) {
-      throw UserError.usage("Only one of the two can come from standard input");
-    }
-    Scenario one = bench.scenario(first, CommandContext.content(first, around.in()));
-    String name = second == null ? first : second;
-    Scenario other =
-        second == null ? one : bench.scenario(second, CommandContext.content(second, around.in()));
+  private void floors(CommandContext context, Scenario one, TextPage page) throws UserError {
+    Scenario other = second == null ? one : context.scenario(second);
     for (String change : with) {
       other = changed(other, change);
     }
-    Planner ofOne = bench.planner(first, one);
-    FloorsCompared compared = bench.compare(one, ofOne, other, bench.planner(name, other));
-    if (json) {
-      CompareJson.write(compared, out);
-      out.println();
+    Scenario changed = other;
+    Planner ofOne = context.planner(one);
+    Planner ofOther = context.planner(other);
+    Advisor advisor = context.advisor(ofOne);
+    FloorsCompared compared =
+        context.byRules(
+            () -> FloorsCompared.of(FloorComparison.of(advisor, one, changed), ofOne, ofOther));
+    if (json.wanted) {
+      CompareJson.write(compared, out());
     } else {
-      CompareReport.write(compared, new Phrases(bench.knowledge().wording()), page);
-      out.print(page.text());
+      CompareReport.write(compared, context.phrases(), page);
     }
   }
 

@@ -3,25 +3,24 @@ package underfoot.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.OptionalLong;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import underfoot.knowledge.Phrases;
+import underfoot.knowledge.PriceBook;
 import underfoot.lesson.Lesson;
+import underfoot.lesson.LessonMaker;
 import underfoot.lesson.Marking;
 import underfoot.lesson.Question;
+import underfoot.plan.Planner;
 import underfoot.report.LessonReport;
 import underfoot.report.TextPage;
 import underfoot.report.TextPage.Tone;
+import underfoot.scenario.Scenario;
 
 /** {@code lesson SCENARIO}: a worksheet made from the trace of the advice. */
 @Command(
@@ -31,11 +30,7 @@ import underfoot.report.TextPage.Tone;
       "A worksheet on a floor, made from the trace of the advice, with its answer sheet.",
       "A seed gives a variant with other numbers; the same seed gives the same sheet."
     })
-final class LessonCommand implements Callable<Integer> {
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
-
+final class LessonCommand extends FloorCommand {
   @Parameters(
       index = "0",
       paramLabel = "SCENARIO",
@@ -51,74 +46,72 @@ final class LessonCommand implements Callable<Integer> {
   @Option(names = "--answers", description = "With the answer sheet.")
   private boolean answers;
 
-  @Option(names = "--html", paramLabel = "FILE", description = "Write a page to print.")
-  private Path html;
-
-  @Option(names = "--json", description = "Print JSON, answers included.")
-  private boolean json;
+  @Mixin private Options.Page html;
+  @Mixin private Options.Json json;
 
   @Option(names = "--mark", description = "Ask each question on the terminal and mark the answers.")
   private boolean mark;
 
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
-
   LessonCommand(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Override
   public Integer call() throws UserError {
-    if ((mark ? 1 : 0) + (json ? 1 : 0) + (html == null ? 0 : 1) > 1) {
+    if ((mark ? 1 : 0) + (json.wanted ? 1 : 0) + (html.wanted() ? 1 : 0) > 1) {
       throw UserError.usage("lesson takes one of --mark, --json and --html");
     }
     if (mark && scenario.equals("-")) {
       throw UserError.usage(
           "--mark reads answers from standard input, so the scenario must be a file");
     }
-    around.page(width);
-    PrintWriter out = spec.commandLine().getOut();
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = page();
+    CommandContext context = context();
+    Scenario read = context.scenario(scenario);
+    OutputFile sheet = html.output(context);
+    PriceBook prices = context.prices(read);
+    LessonMaker maker =
+        new LessonMaker(context.advisor(new Planner(prices)), context.lessons(), prices);
     OptionalLong variant = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
-    Lesson lesson = bench.lesson(scenario, around.in(), variant);
-    LessonReport report = new LessonReport(lesson, bench.knowledge());
+    Lesson lesson = context.byRules(() -> maker.make(read, variant));
+    LessonReport report = new LessonReport(lesson, context.knowledge());
     if (mark) {
-      mark(lesson, report, new Phrases(bench.knowledge().wording()), out);
-    } else if (json) {
-      report.json(out);
-      out.println();
-    } else if (html != null) {
-      AtomicFile.write(html, report.html(answers));
+      mark(lesson, report, context.phrases());
+    } else if (json.wanted) {
+      report.json(out());
+      out().println();
+    } else if (sheet != null) {
+      sheet.write(report.html(answers), out());
     } else {
-      TextPage page = around.page(width);
       report.text(answers, page);
-      out.print(page.text());
+      out().page(page);
     }
     return Exit.FINE;
   }
 
   /** Asks and marks. Where standard input ends, the rest counts as not answered. */
-  private void mark(Lesson lesson, LessonReport report, Phrases phrases, PrintWriter out)
-      throws UserError {
+  private void mark(Lesson lesson, LessonReport report, Phrases phrases) throws UserError {
     BufferedReader replies =
-        new BufferedReader(new InputStreamReader(around.in(), StandardCharsets.UTF_8));
-    TextPage first = around.page(width);
+        new BufferedReader(new InputStreamReader(around().in(), StandardCharsets.UTF_8));
+    TextPage first = page();
     first.para("", "", lesson.scenario().name(), Tone.BOLD);
     report.floor(first);
-    out.print(first.text());
+    out().page(first);
     double got = 0;
     int answered = 0;
     int number = 0;
     for (Question question : lesson.questions()) {
-      TextPage ask = around.page(width);
+      TextPage ask = page();
       report.question(++number, question, ask);
-      out.print("\n" + ask.text() + "> ");
-      out.flush();
+      out().println();
+      out().page(ask);
+      out().print("> ");
+      out().flush();
       String reply = line(replies);
-      if (!around.terminal()) {
-        out.println(reply == null ? "" : reply.replaceAll("\\p{Cntrl}", " "));
+      if (!around().terminal()) {
+        out().println(reply == null ? "" : reply);
       }
-      TextPage told = around.page(width);
+      TextPage told = page();
       String said = "lesson-no-answer";
       if (reply != null && !reply.isBlank()) {
         Marking.Marked marked = Marking.of(question, reply);
@@ -133,9 +126,9 @@ final class LessonCommand implements Callable<Integer> {
       }
       told.para(report.answer(question));
       report.because(question, told);
-      out.print(told.text());
+      out().page(told);
     }
-    TextPage score = around.page(width);
+    TextPage score = page();
     score.blank();
     score.para(
         "",
@@ -151,7 +144,7 @@ final class LessonCommand implements Callable<Integer> {
             "count",
             Integer.toString(lesson.questions().size())),
         Tone.BOLD);
-    out.print(score.text());
+    out().page(score);
   }
 
   private static String verdict(Question question, Marking.Marked marked) {

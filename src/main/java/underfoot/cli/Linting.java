@@ -13,9 +13,9 @@ final class Linting {
   private Linting() {}
 
   /** Prints what is wrong with a rule base; the exit code tells whether anything is. */
-  static int run(CommandContext bench, boolean json, PrintWriter out) throws UserError {
-    int rules = bench.ruleTexts().size();
-    List<RuleFaults.Fault> faults = bench.lint();
+  static int run(CommandContext context, boolean json, PrintWriter out) throws UserError {
+    int rules = context.ruleTexts().size();
+    List<RuleFaults.Fault> faults = context.lint();
     if (json) {
       List<Map<String, Object>> told = new ArrayList<>();
       for (RuleFaults.Fault fault : faults) {

@@ -3,9 +3,7 @@ package underfoot.cli;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -78,9 +76,8 @@ public final class Main implements Runnable {
   /** Runs one command line; output is UTF-8. Gives the exit code. */
   static int run(
       String[] arguments, Environment around, OutputStream standard, OutputStream error) {
-    PipeAwareOutput standardOut = new PipeAwareOutput(standard);
-    PrintWriter out = writer(standardOut);
-    PrintWriter err = writer(error);
+    SafeOutput out = new SafeOutput(standard);
+    SafeOutput err = new SafeOutput(error);
     int exit;
     try {
       exit = commands(around, out, err, arguments).execute(arguments);
@@ -88,19 +85,14 @@ public final class Main implements Runnable {
       err.println("Internal error: out of " + (e instanceof OutOfMemoryError ? "memory" : "stack"));
       exit = Exit.INTERNAL;
     }
-    out.flush();
     if (out.checkError() && exit == Exit.FINE) {
       exit = Exit.INTERNAL;
-      if (!standardOut.closedByReader()) {
+      if (!out.closedByReader()) {
         err.println("The answer could not be written out in full.");
       }
     }
     err.flush();
     return exit;
-  }
-
-  private static PrintWriter writer(OutputStream to) {
-    return new PrintWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8), false);
   }
 
   /** The commands, by name, made only when they are needed. */
@@ -123,7 +115,7 @@ public final class Main implements Runnable {
   }
 
   private static CommandLine commands(
-      Environment around, PrintWriter out, PrintWriter err, String[] arguments) {
+      Environment around, SafeOutput out, SafeOutput err, String[] arguments) {
     CommandLine line = new CommandLine(new Main());
     Map<String, Supplier<Object>> commands = subcommands(around);
     String first = arguments.length == 0 ? "" : arguments[0];
@@ -137,6 +129,16 @@ public final class Main implements Runnable {
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));
+    line.setExecutionStrategy(
+        parsed -> {
+          for (CommandLine one : parsed.asCommandLineList()) {
+            if (one.isUsageHelpRequested()) { // nothing from outside is in it, but colours are
+              out.trusted(one.getUsageMessage(one.getColorScheme()));
+              return Exit.FINE;
+            }
+          }
+          return new CommandLine.RunLast().execute(parsed);
+        });
     line.setParameterExceptionHandler(Main::wrongUsage);
     line.setExecutionExceptionHandler(Main::failed);
     return line;

@@ -57,7 +57,7 @@ record OpenPoint(Place place, String words) {
             phrases.say(
                 "if-it-is", "value", change.value(), "changes", change.differences().get(0));
         String words =
-            TerminalInterview.question(one.place())
+            InterviewScreen.question(one.place())
                 + " "
                 + dot(one.place().fact().look())
                 + " "

@@ -59,20 +59,20 @@ final class PageApi {
               StreamReadConstraints.builder().maxNestingDepth(4).maxStringLength(1_100_000).build())
           .build();
 
-  private final CommandContext.Desk desk;
-  private final CommandContext.Desk thorough;
+  private final Desk desk;
+  private final Desk thorough;
   private final String ruleBase;
   private final Interview interview;
   private final Phrases phrases;
   private final Answers begun;
 
-  PageApi(CommandContext bench, Answers begun) throws UserError {
-    this.desk = bench.desk(false);
-    this.thorough = bench.desk(true);
-    this.ruleBase = bench.ruleBaseId();
+  PageApi(CommandContext context, Answers begun) throws UserError {
+    this.desk = context.desk(false);
+    this.thorough = context.desk(true);
+    this.ruleBase = context.ruleBaseId();
     this.begun = begun;
-    this.interview = bench.interview();
-    this.phrases = new Phrases(bench.knowledge().wording());
+    this.interview = context.interview();
+    this.phrases = context.phrases();
   }
 
   /** What a request said: texts by name; {@code answers} by place. */
@@ -192,7 +192,7 @@ final class PageApi {
       return answers;
     }
     try {
-      return answers.with(missing.get(0), TerminalInterview.name(answers));
+      return answers.with(missing.get(0), AnswerFile.name(answers));
     } catch (ScenarioFaults e) {
       throw new IllegalStateException("the name of a floor is refused", e);
     }
@@ -207,10 +207,8 @@ final class PageApi {
     return Texts.capital(what) + "." + (how.isEmpty() ? "" : " " + Texts.capital(how) + ".");
   }
 
-  private void answers(JsonGenerator json, Answers answers) {
-    json.writeObjectPropertyStart("answers");
-    answers.said().forEach(json::writeStringProperty);
-    json.writeEndObject();
+  private static void answers(JsonGenerator json, Answers answers) {
+    texts(json, "answers", answers.said());
   }
 
   private void open(JsonGenerator json, Request request) {
@@ -261,7 +259,7 @@ final class PageApi {
     Optional<Assessment> assessment = interview.assessment(answers);
     if (assessment.isPresent()) {
       try {
-        advice(json, desk.advise(YOURS, answers.scenario()), assessment.get());
+        advice(json, desk.advise(answers.scenario()), assessment.get());
       } catch (UserError userError) {
         if (userError.exit() != Exit.SCENARIO_INVALID) {
           throw userError;
@@ -280,7 +278,7 @@ final class PageApi {
 
   private void advice(JsonGenerator json, Advice advice, Assessment assessment) {
     json.writeStringProperty("name", advice.scenario());
-    json.writeStringProperty("preview", TerminalInterview.preview(assessment, phrases));
+    json.writeStringProperty("preview", InterviewScreen.preview(assessment, phrases));
     json.writeStringProperty("verdict", advice.verdict().word());
     json.writeStringProperty("verdictWords", phrases.say("verdict-" + advice.verdict().word()));
     json.writeStringProperty("summary", advice.summary());
@@ -322,7 +320,7 @@ final class PageApi {
   /** The whole advice with its reasons, worked out as {@code advise} does. */
   private void report(JsonGenerator json, Answers answers) throws UserError {
     if (answers.complete()) {
-      Advice advice = thorough.advise(YOURS, answers.scenario());
+      Advice advice = thorough.advise(answers.scenario());
       json.writeStringProperty("report", HtmlReport.body(advice, phrases, Version.of(), ruleBase));
     }
   }
@@ -372,8 +370,8 @@ final class PageApi {
     FactDefinition fact = place.fact();
     json.writeStartObject();
     json.writeStringProperty("id", place.id());
-    json.writeStringProperty("part", part(fact));
-    json.writeStringProperty("ask", TerminalInterview.question(place));
+    json.writeStringProperty("part", interview.book().part(fact));
+    json.writeStringProperty("ask", InterviewScreen.question(place));
     json.writeStringProperty("means", fact.means());
     json.writeStringProperty("look", fact.look());
     json.writeStringProperty("picture", interview.book().picture(fact));
@@ -397,13 +395,5 @@ final class PageApi {
     interview.book().loosely(fact).forEach(json::writeString);
     json.writeEndArray();
     json.writeEndObject();
-  }
-
-  private String part(FactDefinition fact) {
-    return interview.book().parts().stream()
-        .filter(part -> part.facts().contains(fact.key()))
-        .map(InterviewBook.Part::title)
-        .findFirst()
-        .orElse("Further");
   }
 }

@@ -31,7 +31,10 @@ final class PageServer implements AutoCloseable {
   private static final int BACKLOG = 16;
 
   /** More than a page keeps busy, so that one which thinks for long keeps no other from loading. */
-  private static final int WORKERS = 16;
+  private static final int WORKERS = 64;
+
+  /** A request that has not come whole by then is dropped, so that half ones hold no worker. */
+  private static final String MOST_SECONDS_TO_ASK = "5";
 
   private static final int FINE = 200;
   private static final int REFUSED = 403;
@@ -72,6 +75,9 @@ final class PageServer implements AutoCloseable {
     byte[] random = new byte[TOKEN_BYTES];
     new SecureRandom().nextBytes(random);
     this.token = HexFormat.of().formatHex(random);
+    // Read once by Java, with its first server; Java waits for ever otherwise.
+    System.setProperty("sun.net.httpserver.maxReqTime", MOST_SECONDS_TO_ASK);
+    System.setProperty("jdk.httpserver.maxConnections", Integer.toString(2 * WORKERS));
     this.server =
         HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), port), BACKLOG);
     server.setExecutor(workers);

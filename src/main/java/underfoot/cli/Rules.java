@@ -1,20 +1,27 @@
 package underfoot.cli;
 
-import java.io.PrintWriter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import underfoot.knowledge.PriceBook;
+import underfoot.lesson.Lesson;
+import underfoot.lesson.LessonMaker;
+import underfoot.plan.Planner;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.FiredRules;
 import underfoot.report.RuleUses;
 import underfoot.report.RulesBook;
 import underfoot.report.RulesReport;
 import underfoot.report.TextPage;
+import underfoot.scenario.Scenario;
 
 /** {@code rules [ID]}: the rule base as pages. */
 @Command(
@@ -23,11 +30,7 @@ import underfoot.report.TextPage;
     description = {
       "The rule base: every rule by its file, or the page of one rule, figure, layer, text or source."
     })
-final class Rules implements Callable<Integer> {
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
-
+final class Rules extends FloorCommand {
   @Parameters(
       index = "0..*",
       arity = "0..*",
@@ -35,14 +38,12 @@ final class Rules implements Callable<Integer> {
       description = "The id of a rule, figure, layer, text or source.")
   private List<String> ids = List.of();
 
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
+  @Mixin private Options.Json json;
 
   @Option(names = "--by", paramLabel = "WHAT", description = "List rules by theme or by source.")
   private Index by = Index.THEME;
 
-  @Option(names = "--html", paramLabel = "FILE", description = "Write all rules as one book.")
-  private Path html;
+  @Mixin private Options.Page html;
 
   @Option(
       names = "--scenarios",
@@ -62,31 +63,28 @@ final class Rules implements Callable<Integer> {
           "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
   private boolean lint;
 
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
-
   Rules(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Override
   public Integer call() throws UserError {
-    PrintWriter out = spec.commandLine().getOut();
-    TextPage page = around.page(width);
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
+    TextPage page = page();
+    CommandContext context = context();
     if (lint) {
-      return Linting.run(bench, json, out);
+      return Linting.run(context, json.wanted, out());
     }
-    RuleUses uses = scenarios == null ? new RuleUses() : bench.uses(scenarios);
-    RulesReport report = new RulesReport(bench.ruleTexts(), bench.knowledge(), uses);
-    if (html != null) {
-      if (json || !ids.isEmpty()) {
-        throw UserError.usage("rules --html writes all rules; it takes no id and no --json");
-      }
-      AtomicFile.write(html, RulesBook.html(bench.ruleTexts(), bench.knowledge(), uses));
+    if (html.wanted() && (json.wanted || !ids.isEmpty())) {
+      throw UserError.usage("rules --html writes all rules; it takes no id and no --json");
+    }
+    RuleUses uses = scenarios == null ? new RuleUses() : uses(context);
+    OutputFile book = html.output(context);
+    if (book != null) {
+      book.write(RulesBook.html(context.ruleTexts(), context.knowledge(), uses), out());
       return Exit.FINE;
     }
-    if (json) {
+    RulesReport report = new RulesReport(context.ruleTexts(), context.knowledge(), uses);
+    if (json.wanted) {
       if (ids.size() > 1) {
         throw UserError.usage("rules --json takes one id, or none for all rules");
       }
@@ -94,7 +92,7 @@ final class Rules implements Callable<Integer> {
       if (report.json(ids.isEmpty() ? "" : ids.get(0), text) == 0 && !ids.isEmpty()) {
         throw unknown(report, ids.get(0));
       }
-      out.println(text);
+      out().println(text);
       return Exit.FINE;
     }
     if (ids.isEmpty() && by == Index.SOURCE) {
@@ -107,8 +105,35 @@ final class Rules implements Callable<Integer> {
         throw unknown(report, id);
       }
     }
-    out.print(page.text());
+    out().page(page);
     return Exit.FINE;
+  }
+
+  /** Which scenarios of the folder, and which lessons on them, use which rules. */
+  private RuleUses uses(CommandContext context) throws UserError {
+    if (!Files.isDirectory(scenarios)) {
+      throw UserError.usage("--scenarios needs a folder, but " + scenarios + " is none");
+    }
+    List<Path> found;
+    try (Stream<Path> all = Files.list(scenarios)) {
+      found = all.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw UserError.usage(scenarios + " cannot be read");
+    }
+    RuleUses uses = new RuleUses();
+    for (Path file : found) {
+      Scenario scenario = context.scenario(file.toString());
+      PriceBook prices = context.prices(scenario);
+      Advisor advisor = context.advisor(new Planner(prices));
+      LessonMaker maker = new LessonMaker(advisor, context.lessons(), prices);
+      context.byRules(
+          () -> {
+            Lesson lesson = maker.make(scenario, OptionalLong.empty());
+            uses.add(scenario.name(), FiredRules.of(advisor.advise(scenario)), lesson.rules());
+            return uses;
+          });
+    }
+    return uses;
   }
 
   private static UserError unknown(RulesReport report, String id) {

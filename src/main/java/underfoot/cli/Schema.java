@@ -1,11 +1,7 @@
 package underfoot.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import underfoot.scenario.ScenarioSchema;
 
 /** {@code schema}: the JSON Schema of scenario files, for editors. */
@@ -13,14 +9,9 @@ import underfoot.scenario.ScenarioSchema;
     name = "schema",
     mixinStandardHelpOptions = true,
     description = "The JSON Schema of scenario files, for editors.")
-final class Schema implements Callable<Integer> {
-  private final Environment around;
-
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
-
+final class Schema extends RuleCommand {
   Schema(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Option(names = "--proposal", description = "Of proposal files, as check reads them.")
@@ -28,13 +19,11 @@ final class Schema implements Callable<Integer> {
 
   @Override
   public Integer call() throws UserError {
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
-    spec.commandLine()
-        .getOut()
+    out()
         .print(
             proposal
-                ? ScenarioSchema.ofProposals(bench.proposalBook())
-                : ScenarioSchema.of(bench.facts()));
+                ? ScenarioSchema.ofProposals(context().proposalFacts())
+                : ScenarioSchema.of(context().facts()));
     return Exit.FINE;
   }
 }

@@ -10,6 +10,7 @@ import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import underfoot.report.Printable;
 
 /** Lines typed at a terminal, with editing, recall, and completion of the choices. */
 final class TerminalPrompt implements Prompt {
@@ -28,7 +29,9 @@ final class TerminalPrompt implements Prompt {
         LineReaderBuilder.builder()
             .terminal(terminal)
             .parser((line, cursor, context) -> new WholeLine(line, cursor))
-            .completer((line, parsed, found) -> likely.forEach(w -> found.add(new Candidate(w))))
+            .completer(
+                (line, parsed, found) ->
+                    likely.forEach(w -> found.add(new Candidate(Printable.of(w)))))
             .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
             .option(LineReader.Option.CASE_INSENSITIVE, true)
             .build();

@@ -1,20 +1,16 @@
 package underfoot.cli;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.report.Detail;
 import underfoot.report.TextPage;
 import underfoot.report.WhyPage;
 import underfoot.report.WhyReport;
+import underfoot.scenario.Scenario;
 
 /** {@code why SCENARIO [ID]}: the chain from a decision down to facts and figures. */
 @Command(
@@ -24,11 +20,7 @@ import underfoot.report.WhyReport;
       "The full chain from facts and figures to a decision.",
       "Without an id, of every decision."
     })
-final class Why implements Callable<Integer> {
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
-
+final class Why extends FloorCommand {
   @Parameters(
       index = "0",
       paramLabel = "SCENARIO",
@@ -42,30 +34,20 @@ final class Why implements Callable<Integer> {
       description = "The id of a layer, caution or other decision, or of a rule.")
   private String id;
 
-  @Option(
-      names = "--detail",
-      paramLabel = "HOW MUCH",
-      description = "short (as without an id), normal (as with one) or full.")
-  private Detail detail;
-
-  @Option(
-      names = "--html",
-      paramLabel = "FILE",
-      description = "Write a page with a drawing of each chain, always in full.")
-  private Path html;
-
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
+  @Mixin private Options.HowMuch detail;
+  @Mixin private Options.Page html;
 
   Why(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Override
   public Integer call() throws UserError {
-    TextPage page = around.page(width);
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
-    Advice advice = bench.advise(scenario, around.in());
+    TextPage page = page();
+    CommandContext context = context();
+    Scenario read = context.scenario(scenario);
+    OutputFile drawn = html.output(context);
+    Advice advice = context.advise(read);
     List<Decision> decisions = advice.decisions();
     if (id != null) {
       decisions = WhyReport.find(advice, id);
@@ -77,13 +59,13 @@ final class Why implements Callable<Integer> {
                 + String.join(", ", WhyReport.nearest(advice, id)));
       }
     }
-    if (html != null) {
-      AtomicFile.write(html, WhyPage.html(advice, decisions, bench.knowledge()));
+    if (drawn != null) {
+      drawn.write(WhyPage.html(advice, decisions, context.knowledge()), out());
       return Exit.FINE;
     }
-    Detail told = detail != null ? detail : id == null ? Detail.SHORT : Detail.NORMAL;
-    WhyReport.write(decisions, bench.knowledge(), told, page);
-    spec.commandLine().getOut().print(page.text());
+    Detail told = detail.or(id == null ? Detail.SHORT : Detail.NORMAL);
+    WhyReport.write(decisions, context.knowledge(), told, page);
+    out().page(page);
     return Exit.FINE;
   }
 }

@@ -1,18 +1,22 @@
 package underfoot.cli;
 
-import java.io.PrintWriter;
-import java.util.concurrent.Callable;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import underfoot.knowledge.Phrases;
+import underfoot.plan.Opinion;
+import underfoot.plan.Planner;
 import underfoot.plan.Refusal;
+import underfoot.plan.Refusals;
+import underfoot.reasoning.Advisor;
+import underfoot.reasoning.MaterialLookup;
+import underfoot.reasoning.WhyNot;
 import underfoot.report.CompareJson;
 import underfoot.report.TextPage;
 import underfoot.report.WhyNotReport;
+import underfoot.scenario.FactBook;
+import underfoot.scenario.Scenario;
 
 /** {@code why-not SCENARIO MATERIAL}: why something else is not what is recommended. */
 @Command(
@@ -23,10 +27,8 @@ import underfoot.report.WhyNotReport;
       "Of a material or a way of building it tells the nearest build-up with it, the rule that",
       "refused it, the fact it failed on, and the smallest change that would let it in."
     })
-final class WhyNotCommand implements Callable<Integer> {
-  private final Environment around;
-  @Spec private CommandSpec spec;
-  @Mixin private RuleBaseOption rules;
+final class WhyNotCommand extends FloorCommand {
+  private static final String KIND_OF_LAYER = "layers[].kind";
 
   @Parameters(
       index = "0",
@@ -41,29 +43,59 @@ final class WhyNotCommand implements Callable<Integer> {
       description = "A material, a layer or a way of building, in the words of the trade.")
   private String[] material;
 
-  @Option(names = "--json", description = "Print JSON.")
-  private boolean json;
-
-  @Option(names = "--width", paramLabel = "N", description = "Columns of the text.")
-  private Integer width;
+  @Mixin private Options.Json json;
 
   WhyNotCommand(Environment around) {
-    this.around = around;
+    super(around);
   }
 
   @Override
   public Integer call() throws UserError {
-    PrintWriter out = spec.commandLine().getOut();
-    TextPage page = around.page(width);
-    CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
-    Refusal refusal = bench.whyNot(scenario, around.in(), String.join(" ", material));
-    if (json) {
-      CompareJson.write(refusal, out);
-      out.println();
+    TextPage page = page();
+    CommandContext context = context();
+    Refusal refusal = refusal(context, context.scenario(scenario), String.join(" ", material));
+    if (json.wanted) {
+      CompareJson.write(refusal, out());
+      out().println();
     } else {
-      WhyNotReport.write(refusal, new Phrases(bench.knowledge().wording()), page);
-      out.print(page.text());
+      WhyNotReport.write(refusal, context.phrases(), page);
+      out().page(page);
     }
     return Exit.FINE;
+  }
+
+  private static Refusal refusal(CommandContext context, Scenario floor, String material)
+      throws UserError {
+    Planner planner = context.planner(floor);
+    FactBook proposals = context.proposalFacts();
+    MaterialLookup words =
+        new MaterialLookup(
+            context.knowledge(),
+            context.ruleTexts(),
+            context.kinds(),
+            proposals.find(KIND_OF_LAYER).orElseThrow());
+    MaterialLookup.Meant meant = words.find(material);
+    if (meant.isNothing()) {
+      throw UserError.usage(
+          "No layer and no way of building is called '"
+              + Main.cut(material)
+              + "'; nearest: "
+              + String.join(", ", words.nearest(material)));
+    }
+    Advisor advisor = context.advisor(planner);
+    WhyNot found = context.byRules(() -> WhyNot.of(advisor, floor, meant::isIn));
+    Optional<String> called =
+        found.standing() == WhyNot.Standing.NOT_ASKED_FOR ? words.called(meant) : Optional.empty();
+    Optional<Opinion> said = Optional.empty();
+    if (called.isPresent()) {
+      // No rule lays it on this floor; what rules say against it is found by proposing it.
+      byte[] proposal =
+          ("proposal: x\nlayers:\n  - {kind: " + called.get() + "}\n")
+              .getBytes(StandardCharsets.UTF_8);
+      Scenario proposed = CommandContext.read(proposals, "", proposal);
+      said = Optional.of(Check.judged(context, advisor, floor, proposed));
+    }
+    Optional<Opinion> opinion = said;
+    return context.byRules(() -> Refusals.of(found, material, meant.askedFor(), opinion, planner));
   }
 }

@@ -142,6 +142,15 @@ public final class InterviewBook {
     return parts;
   }
 
+  /** The title of the first part that asks for a fact. */
+  public String part(FactDefinition fact) {
+    return parts.stream()
+        .filter(part -> part.facts().contains(fact.key()))
+        .map(Part::title)
+        .findFirst()
+        .orElse("Further");
+  }
+
   /**
    * Whether a fact can be asked on a floor: not if all parts that name it are for other floors.
    *

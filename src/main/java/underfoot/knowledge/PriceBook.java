@@ -2,10 +2,12 @@ package underfoot.knowledge;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import underfoot.scenario.Dimension;
 import underfoot.scenario.NotAQuantity;
 import underfoot.scenario.Quantity;
@@ -14,6 +16,8 @@ import underfoot.scenario.RuleFiles;
 /** What things cost, and in what packs they are sold. */
 public final class PriceBook {
   private static final String SHIPPED = "figures/price-book.yaml";
+  private static final Pattern BEGINS =
+      Pattern.compile("\\s*\\{?\\s*[\"']?currency[\"']?\\s*:\\s*[\"']?[A-Z]{3}\\b.*");
 
   private final String currency;
   private final Map<String, Price> byItem;
@@ -42,8 +46,22 @@ public final class PriceBook {
    *
    * @param name its name, for messages
    * @param content what stands in it
+   * @throws KnowledgeFault if it cannot be used; of a file that is no price book it quotes nothing
    */
   public static PriceBook own(String name, byte[] content) throws KnowledgeFault {
+    String first =
+        new String(content, StandardCharsets.UTF_8)
+            .lines()
+            .filter(line -> !line.isBlank() && !line.startsWith("#") && !line.equals("---"))
+            .findFirst()
+            .orElse("");
+    if (!BEGINS.matcher(first).matches()) {
+      throw new KnowledgeFault(
+          name,
+          0,
+          "it is no price book, which begins with currency: GBP and goes on with a line for each"
+              + " item, such as primer: {pack: 5 l, price: 28 GBP}");
+    }
     RuleFiles one =
         new RuleFiles() {
           @Override

@@ -2,11 +2,15 @@ package underfoot.lesson;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import underfoot.buildup.LayerClass;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figure;
@@ -14,7 +18,6 @@ import underfoot.knowledge.LessonBook;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
-import underfoot.plan.Advice.Say;
 import underfoot.plan.Justification;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.MaterialClasses;
@@ -27,30 +30,13 @@ final class FaultyProposal {
   private final LessonSheet sheet;
   private final Advice advice;
   private final Facts facts;
-  private final List<Line> lines = new ArrayList<>();
+  private final List<ProposedLine> lines = new ArrayList<>();
   private final List<Made> made = new ArrayList<>();
-  private final Set<Line> touched = new HashSet<>();
-
-  /** A line of the proposal. It belongs to a layer, or to none (joints, edges). */
-  private static final class Line {
-    private final Layer layer;
-    private final String sort;
-    private String material;
-    private String grade = "";
-    private double thickness;
-    private String contact = "";
-    private String screw = "";
-    private String whole = "";
-
-    Line(Layer layer, String sort) {
-      this.layer = layer;
-      this.sort = sort;
-    }
-  }
+  private final Set<ProposedLine> touched = new HashSet<>();
 
   /** A fault that was made: the lines of which any will do, and what to say of it. */
   private record Made(
-      List<Line> lines, List<Justification> because, java.util.function.Supplier<String> says) {}
+      List<ProposedLine> lines, List<Justification> because, Supplier<String> says) {}
 
   private FaultyProposal(LessonSheet sheet) {
     this.sheet = sheet;
@@ -66,10 +52,9 @@ final class FaultyProposal {
     propose();
     // One fault of the order of layers, the others of what a line says.
     List<LessonBook.Item> known = sheet.drawn(sheet.book().faults(), Integer.MAX_VALUE);
+    Set<String> order = Set.of("order", "missing");
     List<LessonBook.Item> ofOrder =
-        known.stream()
-            .filter(one -> Set.of("order", "missing").contains(one.field("kind")))
-            .toList();
+        known.stream().filter(one -> order.contains(one.field("kind"))).toList();
     for (LessonBook.Item fault : ofOrder) {
       if (made.isEmpty()) {
         give(fault);
@@ -86,17 +71,15 @@ final class FaultyProposal {
       return Optional.empty();
     }
     made.sort(
-        java.util.Comparator.comparingInt(
+        Comparator.comparingInt(
             one -> one.lines().stream().mapToInt(lines::indexOf).min().orElse(0)));
     return Optional.of(question());
   }
 
   private Question question() {
     LessonBook.Item kind = sheet.book().question("faults");
-    List<Question.Option> options = new ArrayList<>();
-    for (Line line : lines) {
-      options.add(new Question.Option(number(line), text(line)));
-    }
+    List<Question.Option> options =
+        lines.stream().map(l -> new Question.Option(number(l), l.text(sheet))).toList();
     List<Set<String>> right = new ArrayList<>();
     List<String> answers = new ArrayList<>();
     List<Question.Cite> cites = new ArrayList<>();
@@ -110,24 +93,18 @@ final class FaultyProposal {
       figures.addAll(LessonSheet.figures(one.because()));
       answers.add(one.says().get() + (own.isEmpty() ? "" : " ‹" + own.get(0).rule() + "›"));
     }
-    return new Question(
-        kind.id(),
-        kind.whole("level", 1),
-        LessonSheet.fill(kind.field("ask"), "count", Integer.toString(made.size())),
-        options,
-        Question.Reply.LINES,
-        right,
-        Double.NaN,
-        0,
-        "",
-        String.join("; ", answers),
-        List.of(),
-        List.copyOf(new LinkedHashSet<>(cites)),
-        List.copyOf(figures).subList(0, Math.min(3, figures.size())),
-        "");
+    String ask = LessonSheet.fill(kind.field("ask"), "count", Integer.toString(made.size()));
+    return sheet
+        .draft(kind)
+        .ask(ask)
+        .lines(options, right)
+        .answer(String.join("; ", answers))
+        .cites(List.copyOf(new LinkedHashSet<>(cites)))
+        .figures(List.copyOf(figures).subList(0, Math.min(3, figures.size())))
+        .made();
   }
 
-  private String number(Line line) {
+  private String number(ProposedLine line) {
     return Integer.toString(lines.indexOf(line) + 1);
   }
 
@@ -135,7 +112,7 @@ final class FaultyProposal {
 
   private void propose() {
     for (Layer layer : advice.layers()) {
-      Line line = new Line(layer, "layer");
+      ProposedLine line = new ProposedLine(layer, "layer");
       line.material = sheet.say("lesson-line", "name", layer.name(), "material", layer.material());
       line.thickness = layer.thickness().mean();
       grade(layer).ifPresent(grade -> line.grade = grade);
@@ -148,12 +125,12 @@ final class FaultyProposal {
     }
     Fact joint = facts.find("least joint");
     if (joint != null) {
-      Line line = new Line(null, "joint");
+      ProposedLine line = new ProposedLine(null, "joint");
       line.whole = sheet.say("lesson-line-joint", "joint", joint.text());
       lines.add(line);
     }
     if (!cautioned("movement-perimeter").isEmpty()) {
-      Line line = new Line(null, "edge");
+      ProposedLine line = new ProposedLine(null, "edge");
       line.whole = sheet.say("lesson-line-edge");
       lines.add(line);
     }
@@ -161,7 +138,7 @@ final class FaultyProposal {
 
   private Optional<String> grade(Layer layer) {
     List<String> grades = new ArrayList<>();
-    for (var asked : sheet.assessment().of(underfoot.buildup.LayerClass.class)) {
+    for (var asked : sheet.assessment().of(LayerClass.class)) {
       if (asked.layer().equals(layer.id())) {
         grades.add(asked.grade());
       }
@@ -169,36 +146,6 @@ final class FaultyProposal {
     return grades.isEmpty()
         ? Optional.empty()
         : Optional.of(MaterialClasses.strictest(sheet.knowledge(), grades).get(0));
-  }
-
-  private String text(Line line) {
-    if (!line.whole.isEmpty()) {
-      return line.whole;
-    }
-    String text = line.material;
-    if (!line.grade.isEmpty()) {
-      text +=
-          sheet.say(
-              "lesson-line-class",
-              "scale",
-              MaterialClasses.scaleOf(sheet.knowledge(), line.grade),
-              "class",
-              line.grade);
-    }
-    if (line.thickness > 0) {
-      text += sheet.say("lesson-line-thick", "thickness", thick(line.thickness));
-    }
-    if (!line.contact.isEmpty()) {
-      text += sheet.say("lesson-line-contact", "percent", line.contact);
-    }
-    if (!line.screw.isEmpty()) {
-      text += sheet.say("lesson-line-screw", "length", line.screw);
-    }
-    return text;
-  }
-
-  private static String thick(double mm) {
-    return Texts.of(Math.round(mm * 10) / 10.0, "mm");
   }
 
   private List<Justification> cautioned(String id) {
@@ -226,27 +173,26 @@ final class FaultyProposal {
     };
   }
 
-  private List<Line> untouched(String layer) {
+  private List<ProposedLine> untouched(String layer) {
     return lines.stream()
         .filter(line -> line.layer != null && !touched.contains(line))
         .filter(line -> layer.isEmpty() || line.layer.id().equals(layer))
         .toList();
   }
 
-  private boolean made(
-      List<Line> at, List<Justification> because, java.util.function.Supplier<String> says) {
+  private boolean made(List<ProposedLine> at, List<Justification> because, Supplier<String> says) {
     made.add(new Made(at, because, says));
     touched.addAll(at);
     return true;
   }
 
   private boolean material(LessonBook.Item fault) {
-    List<Line> fit = untouched(fault.field("layer"));
+    List<ProposedLine> fit = untouched(fault.field("layer"));
     List<Justification> because = new ArrayList<>();
     if (fit.isEmpty()) {
       return false;
     }
-    Line line = fit.get(0);
+    ProposedLine line = fit.get(0);
     if (!fault.field("warned").isEmpty()) {
       because.addAll(cautioned(fault.field("warned")));
       if (because.isEmpty()) {
@@ -269,14 +215,28 @@ final class FaultyProposal {
     String right = line.material;
     line.material = fault.field("says");
     line.grade = "";
+    return told(line, because, "material", right);
+  }
+
+  /** Why a layer is told to be so. */
+  private static List<Justification> saying(Layer layer, String words) {
+    List<Justification> because = new ArrayList<>();
+    layer.spec().stream()
+        .filter(say -> say.text().contains(words))
+        .forEach(say -> because.addAll(say.because()));
+    return because;
+  }
+
+  /** Makes a fault of one line. */
+  private boolean told(ProposedLine line, List<Justification> because, String how, String right) {
     return made(
         List.of(line),
         because,
-        () -> sheet.say("lesson-fault-material", "line", number(line), "right", right));
+        () -> sheet.say("lesson-fault-" + how, "line", number(line), "right", right));
   }
 
   private boolean weaker() {
-    for (Line line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
+    for (ProposedLine line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
       List<String> scale =
           sheet
               .knowledge()
@@ -286,23 +246,14 @@ final class FaultyProposal {
       if (place > 0) {
         String right = line.grade;
         line.grade = scale.get(place - 1);
-        List<Justification> because = new ArrayList<>();
-        for (Say say : line.layer.spec()) {
-          if (say.text().contains(right)) {
-            because.addAll(say.because());
-          }
-        }
-        return made(
-            List.of(line),
-            because,
-            () -> sheet.say("lesson-fault-class", "line", number(line), "right", right));
+        return told(line, saying(line.layer, right), "class", right);
       }
     }
     return false;
   }
 
   private boolean order() {
-    List<Line> fit = new ArrayList<>();
+    List<ProposedLine> fit = new ArrayList<>();
     for (int i = 0; i + 1 < lines.size(); i++) {
       boolean layers = lines.get(i).layer != null && lines.get(i + 1).layer != null;
       boolean alike = layers && lines.get(i).layer.family().equals(lines.get(i + 1).layer.family());
@@ -313,15 +264,13 @@ final class FaultyProposal {
     if (fit.isEmpty()) {
       return false;
     }
-    Line lower = sheet.drawn(fit, 1).get(0);
+    ProposedLine lower = sheet.drawn(fit, 1).get(0);
     int at = lines.indexOf(lower);
-    Line upper = lines.get(at + 1);
+    ProposedLine upper = lines.get(at + 1);
     Collections.swap(lines, at, at + 1);
-    List<Justification> because = new ArrayList<>(lower.layer.reasons());
-    because.addAll(upper.layer.reasons());
     return made(
         List.of(upper, lower),
-        because,
+        Stream.concat(lower.layer.reasons().stream(), upper.layer.reasons().stream()).toList(),
         () ->
             sheet.say(
                 "lesson-fault-order",
@@ -336,15 +285,15 @@ final class FaultyProposal {
   }
 
   private boolean missing(LessonBook.Item fault) {
-    List<Line> fit =
+    List<ProposedLine> fit =
         untouched("").stream()
             .filter(line -> fault.list("layers").contains(line.layer.id()))
             .toList();
     if (fit.isEmpty()) {
       return false;
     }
-    Line gone = sheet.drawn(fit, 1).get(0);
-    Line above = lines.get(lines.indexOf(gone) + 1);
+    ProposedLine gone = sheet.drawn(fit, 1).get(0);
+    ProposedLine above = lines.get(lines.indexOf(gone) + 1);
     lines.remove(gone);
     touched.add(gone);
     return made(
@@ -360,17 +309,14 @@ final class FaultyProposal {
   }
 
   private boolean thinner(LessonBook.Item fault) {
-    for (Line line : untouched("")) {
+    for (ProposedLine line : untouched("")) {
       if (fault.list("layers").contains(line.layer.id()) && line.thickness > 0) {
         String share = fault.field("share");
-        String right = thick(line.thickness);
+        String right = ProposedLine.thick(line.thickness);
         line.thickness =
             Math.floor(
                 line.thickness * Double.parseDouble(share.replace("%", "").strip()) / PER_CENT);
-        return made(
-            List.of(line),
-            line.layer.reasons(),
-            () -> sheet.say("lesson-fault-thickness", "line", number(line), "right", right));
+        return told(line, line.layer.reasons(), "thickness", right);
       }
     }
     return false;
@@ -378,12 +324,12 @@ final class FaultyProposal {
 
   private boolean longer() {
     Fact longest = facts.find("screw longest");
-    for (Line line : untouched("")) {
+    for (ProposedLine line : untouched("")) {
       if (longest != null && !line.screw.isEmpty()) {
         Optional<Figure> next =
             sheet.knowledge().figures().startingWith("stocked-screw-").stream()
                 .filter(one -> one.number() > longest.number())
-                .min(java.util.Comparator.comparingDouble(Figure::number));
+                .min(Comparator.comparingDouble(Figure::number));
         if (next.isPresent()) {
           String right = line.screw;
           line.screw = next.get().text();
@@ -406,7 +352,7 @@ final class FaultyProposal {
   }
 
   private boolean contact(LessonBook.Item fault) {
-    for (Line line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
+    for (ProposedLine line : sheet.drawn(untouched(""), Integer.MAX_VALUE)) {
       String says = fault.field("says");
       boolean less =
           !line.contact.isEmpty()
@@ -415,19 +361,11 @@ final class FaultyProposal {
       if (less) {
         String right = line.contact;
         line.contact = says;
-        List<Justification> because = new ArrayList<>();
-        for (Say say : line.layer.spec()) {
-          if (say.text().contains(right)) {
-            because.addAll(say.because());
-          }
-        }
+        List<Justification> because = saying(line.layer, right);
         if (because.isEmpty()) {
           advice.coverage().ifPresent(target -> because.addAll(target.because()));
         }
-        return made(
-            List.of(line),
-            because,
-            () -> sheet.say("lesson-fault-contact", "line", number(line), "right", right));
+        return told(line, because, "contact", right);
       }
     }
     return false;
@@ -435,23 +373,20 @@ final class FaultyProposal {
 
   private boolean joint(LessonBook.Item fault) {
     Fact least = facts.find("least joint");
-    for (Line line : lines) {
+    for (ProposedLine line : lines) {
       String says = fault.field("says");
       if (line.sort.equals("joint")
           && !touched.contains(line)
           && Double.parseDouble(says.split(" ")[0]) < least.number()) {
         line.whole = sheet.say("lesson-line-joint", "joint", says);
-        return made(
-            List.of(line),
-            sheet.citing("least joint"),
-            () -> sheet.say("lesson-fault-joint", "line", number(line), "right", least.text()));
+        return told(line, sheet.citing("least joint"), "joint", least.text());
       }
     }
     return false;
   }
 
   private boolean edge(LessonBook.Item fault) {
-    for (Line line : lines) {
+    for (ProposedLine line : lines) {
       if (line.sort.equals("edge") && !touched.contains(line)) {
         line.whole = sheet.say("lesson-line-no-edge");
         return made(

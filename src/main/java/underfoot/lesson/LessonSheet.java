@@ -58,6 +58,11 @@ final class LessonSheet {
     return random;
   }
 
+  /** A question of a kind, in the making. */
+  Question.Draft draft(LessonBook.Item kind) {
+    return new Question.Draft(this, kind);
+  }
+
   String say(String id, String... filling) {
     return phrases.say(id, filling);
   }

@@ -3,6 +3,8 @@ package underfoot.lesson;
 import java.util.List;
 import java.util.Set;
 import underfoot.knowledge.Figure;
+import underfoot.knowledge.LessonBook;
+import underfoot.plan.Justification;
 
 /**
  * One question of a lesson with its answer.
@@ -80,66 +82,119 @@ public record Question(
    */
   public record Cite(String rule, String reason, String source, String status) {}
 
-  static Question choice(
-      LessonSheet sheet,
-      String kind,
-      int level,
-      String ask,
-      List<String> texts,
-      Set<String> right,
-      boolean several,
-      String answer,
-      List<Cite> cites,
-      List<Figure> figures) {
-    List<Option> options = sheet.lettered(texts);
-    List<Set<String>> labels =
-        options.stream()
-            .filter(option -> right.contains(option.text()))
-            .map(option -> Set.of(option.label()))
-            .toList();
-    return new Question(
-        kind,
-        level,
-        ask,
-        options,
-        several ? Reply.SOME : Reply.ONE,
-        labels,
-        Double.NaN,
-        0,
-        "",
-        answer,
-        List.of(),
-        cites,
-        figures,
-        "");
-  }
+  /** A question in the making. What is not said of it is empty. */
+  static final class Draft {
+    private final LessonSheet sheet;
+    private final LessonBook.Item kind;
+    private String ask;
+    private List<Option> options = List.of();
+    private Reply reply = Reply.LINES;
+    private List<Set<String>> right = List.of();
+    private double number = Double.NaN;
+    private double within;
+    private String answer = "";
+    private List<String> worked = List.of();
+    private List<Cite> cites = List.of();
+    private List<Figure> figures = List.of();
+    private String source = "";
 
-  static Question number(
-      String kind,
-      int level,
-      String ask,
-      double number,
-      double within,
-      String unit,
-      String answer,
-      List<String> worked,
-      List<Cite> cites,
-      List<Figure> figures,
-      String source) {
-    return new Question(
-        kind,
-        level,
-        ask,
-        List.of(),
-        Reply.NUMBER,
-        List.of(),
-        number,
-        within,
-        unit,
-        answer,
-        worked,
-        cites,
-        figures,
-        source);
+    Draft(LessonSheet sheet, LessonBook.Item kind) {
+      this.sheet = sheet;
+      this.kind = kind;
+      this.ask = kind.field("ask");
+    }
+
+    Draft ask(String words) {
+      ask = words;
+      return this;
+    }
+
+    /** One of some texts, or several; what is right is the answer. */
+    Draft choice(List<String> texts, Set<String> rightOnes, boolean several) {
+      options = sheet.lettered(texts);
+      reply = several ? Reply.SOME : Reply.ONE;
+      right =
+          options.stream()
+              .filter(option -> rightOnes.contains(option.text()))
+              .map(option -> Set.of(option.label()))
+              .toList();
+      return answer(String.join("; ", rightOnes));
+    }
+
+    /** Texts to put in order. */
+    Draft order(List<String> texts) {
+      options = sheet.lettered(texts);
+      reply = Reply.ORDER;
+      right =
+          texts.stream()
+              .flatMap(text -> options.stream().filter(o -> o.text().equals(text)).limit(1))
+              .map(option -> Set.of(option.label()))
+              .toList();
+      return answer(String.join("; then ", texts.stream().map(LessonSheet::small).toList()));
+    }
+
+    /** Numbered lines, of each group of which one is to be found. */
+    Draft lines(List<Option> numbered, List<Set<String>> groups) {
+      options = numbered;
+      right = groups;
+      return this;
+    }
+
+    /** A number in the unit of the kind of question, and how it comes about. */
+    Draft number(double value, double share, List<String> steps) {
+      reply = Reply.NUMBER;
+      number = value;
+      within = share;
+      worked = steps;
+      return this;
+    }
+
+    Draft answer(String words) {
+      answer = words;
+      return this;
+    }
+
+    Draft worked(List<String> steps) {
+      worked = steps;
+      return this;
+    }
+
+    Draft because(List<Justification> because) {
+      return cites(LessonSheet.cites(because));
+    }
+
+    Draft cites(List<Cite> rules) {
+      cites = rules;
+      return this;
+    }
+
+    Draft figures(List<Figure> named) {
+      figures = named;
+      return this;
+    }
+
+    Draft source(String words) {
+      source = words;
+      return this;
+    }
+
+    Question made() {
+      boolean sum = reply == Reply.NUMBER;
+      return new Question(
+          kind.id(),
+          kind.whole("level", sum ? 2 : 1),
+          ask,
+          options,
+          reply,
+          right,
+          number,
+          within,
+          sum ? kind.field("unit") : "",
+          answer,
+          worked,
+          cites,
+          figures,
+          source);
+    }
   }
 }

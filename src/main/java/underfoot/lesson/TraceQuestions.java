@@ -23,12 +23,7 @@ import underfoot.plan.ProgrammeStep;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
-import underfoot.reasoning.DecisionDifferences;
 import underfoot.reasoning.MaterialClasses;
-import underfoot.scenario.Kind;
-import underfoot.scenario.Scenario;
-import underfoot.scenario.ScenarioFaults;
-import underfoot.scenario.StatedFact;
 
 /** Questions whose answers stand in the trace of the advice. */
 final class TraceQuestions {
@@ -38,9 +33,6 @@ final class TraceQuestions {
   private static final double ALIKE = 0.15;
 
   private static final int STEPS = 6;
-  private static final int TRUE_CHANGES = 4;
-  private static final int FALSE_CHANGES = 3;
-  private static final int FACTS_TRIED = 7;
 
   private final LessonSheet sheet;
   private final Advice advice;
@@ -65,7 +57,7 @@ final class TraceQuestions {
     all.way();
     all.steps();
     all.survey();
-    all.whatIf(advisor);
+    all.questions.addAll(WhatIfQuestions.of(sheet, advisor));
     return all.questions;
   }
 
@@ -86,28 +78,7 @@ final class TraceQuestions {
     if (because.isEmpty()) {
       advice.layers().forEach(layer -> because.addAll(layer.reasons()));
     }
-    questions.add(choice(kind, kind.field("ask"), all, Set.of(right), false, right, because));
-  }
-
-  private Question choice(
-      LessonBook.Item kind,
-      String ask,
-      List<String> options,
-      Set<String> right,
-      boolean several,
-      String answer,
-      List<Justification> because) {
-    return Question.choice(
-        sheet,
-        kind.id(),
-        kind.whole("level", 1),
-        ask,
-        options,
-        right,
-        several,
-        answer,
-        LessonSheet.cites(because),
-        kind.id().equals("layer") ? LessonSheet.figures(because) : List.of());
+    questions.add(sheet.draft(kind).choice(all, Set.of(right), false).because(because).made());
   }
 
   /** What stands against a floor, or what its text says is to be done, among other such. */
@@ -147,14 +118,7 @@ final class TraceQuestions {
     List<String> options = new ArrayList<>(right);
     options.addAll(sheet.drawn(others, OPTIONS - 1));
     questions.add(
-        choice(
-            kind,
-            kind.field("ask"),
-            options,
-            right,
-            right.size() > 1,
-            String.join("; ", right),
-            because));
+        sheet.draft(kind).choice(options, right, right.size() > 1).because(because).made());
   }
 
   private void danger() {
@@ -177,8 +141,7 @@ final class TraceQuestions {
     options.addAll(sheet.drawn(others, 3));
     List<Justification> because = new ArrayList<>();
     right.forEach(title -> because.addAll(dangers.get(title)));
-    questions.add(
-        choice(kind, kind.field("ask"), options, right, true, String.join("; ", right), because));
+    questions.add(sheet.draft(kind).choice(options, right, true).because(because).made());
   }
 
   private void classes() {
@@ -206,7 +169,13 @@ final class TraceQuestions {
                   .forEach(say -> because.addAll(say.because()));
               String ask =
                   LessonSheet.fill(kind.field("ask"), "layer", layer.name(), "scale", scale);
-              all.add(choice(kind, ask, steps, Set.of(right), false, right, because));
+              all.add(
+                  sheet
+                      .draft(kind)
+                      .ask(ask)
+                      .choice(steps, Set.of(right), false)
+                      .because(because)
+                      .made());
             }
           });
     }
@@ -238,19 +207,16 @@ final class TraceQuestions {
       List<String> options = new ArrayList<>(others(figure).subList(0, OPTIONS - 1));
       options.add(figure.text());
       Justification why = cited.get(figure);
+      String ask =
+          LessonSheet.fill(kind.field("ask"), "figure", LessonSheet.small(figure.description()));
       questions.add(
-          Question.choice(
-              sheet,
-              kind.id(),
-              kind.whole("level", 1),
-              LessonSheet.fill(
-                  kind.field("ask"), "figure", LessonSheet.small(figure.description())),
-              options,
-              Set.of(figure.text()),
-              false,
-              figure.text(),
-              LessonSheet.cites(List.of(why)),
-              List.of(figure)));
+          sheet
+              .draft(kind)
+              .ask(ask)
+              .choice(options, Set.of(figure.text()), false)
+              .because(List.of(why))
+              .figures(List.of(figure))
+              .made());
     }
   }
 
@@ -301,7 +267,13 @@ final class TraceQuestions {
           LessonSheet.fill(
               kind.field("ask"), "way", advice.title(), "below", LessonSheet.small(below));
       all.add(
-          choice(kind, ask, options, Set.of(layer.name()), false, layer.name(), layer.reasons()));
+          sheet
+              .draft(kind)
+              .ask(ask)
+              .choice(options, Set.of(layer.name()), false)
+              .because(layer.reasons())
+              .figures(LessonSheet.figures(layer.reasons()))
+              .made());
     }
     questions.addAll(sheet.drawn(all, kind.whole("count", 1)));
   }
@@ -328,14 +300,12 @@ final class TraceQuestions {
       }
     }
     questions.add(
-        choice(
-            kind,
-            kind.field("ask"),
-            options,
-            Set.of(advice.title()),
-            false,
-            answer.toString(),
-            because));
+        sheet
+            .draft(kind)
+            .choice(options, Set.of(advice.title()), false)
+            .answer(answer.toString())
+            .because(because)
+            .made());
   }
 
   private void steps() {
@@ -357,35 +327,8 @@ final class TraceQuestions {
     }
     List<Justification> because = new ArrayList<>();
     inOrder.forEach(step -> because.addAll(step.because()));
-    order(kind, inOrder.stream().map(ProgrammeStep::step).toList(), because, List.of());
-  }
-
-  private void order(
-      LessonBook.Item kind, List<String> inOrder, List<Justification> because, List<String> how) {
-    List<Question.Option> options = sheet.lettered(inOrder);
-    List<Set<String>> right = new ArrayList<>();
-    for (String text : inOrder) {
-      options.stream()
-          .filter(option -> option.text().equals(text))
-          .findFirst()
-          .ifPresent(option -> right.add(Set.of(option.label())));
-    }
-    questions.add(
-        new Question(
-            kind.id(),
-            kind.whole("level", 1),
-            kind.field("ask"),
-            options,
-            Question.Reply.ORDER,
-            right,
-            Double.NaN,
-            0,
-            "",
-            String.join("; then ", inOrder.stream().map(LessonSheet::small).toList()),
-            how,
-            LessonSheet.cites(because),
-            List.of(),
-            ""));
+    List<String> texts = inOrder.stream().map(ProgrammeStep::step).toList();
+    questions.add(sheet.draft(kind).order(texts).because(because).made());
   }
 
   private void survey() {
@@ -416,109 +359,7 @@ final class TraceQuestions {
               + Texts.capital(one.decisions().get(0))
               + ".");
     }
-    order(kind, inOrder.stream().map(one -> Texts.capital(one.called())).toList(), because, how);
-  }
-
-  // --- what if
-
-  /** A fact told otherwise, and what becomes of it. */
-  private record Trial(StatedFact given, String value, List<String> differences) {}
-
-  private void whatIf(Advisor advisor) {
-    LessonBook.Item kind = kind("what-if");
-    DecisionDifferences told = new DecisionDifferences(advisor.knowledge());
-    List<StatedFact> cited = new ArrayList<>();
-    List<StatedFact> chosen = new ArrayList<>();
-    for (StatedFact given : assessment.scenario().givens()) {
-      if (given.known() && given.said() && !values(given).isEmpty() && isCited(given)) {
-        (given.definition().kind() == Kind.CHOICE ? chosen : cited).add(given);
-      }
-    }
-    // Choices make the better questions: half of what is tried.
-    List<StatedFact> tried = new ArrayList<>(sheet.drawn(chosen, FACTS_TRIED / 2));
-    tried.addAll(sheet.drawn(cited, FACTS_TRIED - tried.size()));
-    List<Trial> trials = new ArrayList<>();
-    for (StatedFact given : tried) {
-      String value = sheet.drawn(values(given), 1).get(0);
-      try {
-        Scenario other = assessment.scenario().with(given.key(), given.about(), value);
-        List<String> differences = told.of(assessment, advisor.advise(other));
-        trials.add(new Trial(given, value, differences));
-      } catch (ScenarioFaults contradiction) {
-        // This value contradicts what else is stated, so it is no question.
-        continue;
-      }
-    }
-    List<Trial> telling = trials.stream().filter(one -> !one.differences().isEmpty()).toList();
-    int asked = 0;
-    for (Trial trial : telling) {
-      List<String> wrong = new ArrayList<>();
-      for (Trial other : trials) {
-        for (String difference : other.differences()) {
-          if (!trial.differences().contains(difference) && !wrong.contains(difference)) {
-            wrong.add(difference);
-          }
-        }
-      }
-      if (asked < kind.whole("count", 1)) {
-        ask(kind, trial, wrong);
-        asked++;
-      }
-    }
-  }
-
-  private boolean isCited(StatedFact given) {
-    return !sheet.citing(given.key().contains("[]") ? given.called() : given.key()).isEmpty();
-  }
-
-  private List<String> values(StatedFact given) {
-    List<String> near = sheet.book().otherwise(given.key(), given.text());
-    if (!near.isEmpty()) {
-      return near;
-    }
-    List<String> values = new ArrayList<>(given.definition().otherwise());
-    if (given.definition().kind() == Kind.CHOICE) {
-      values = new ArrayList<>(given.definition().of());
-    } else if (given.definition().kind() == Kind.YES_NO) {
-      values = new ArrayList<>(List.of("yes", "no"));
-    }
-    values.remove(given.text());
-    return values;
-  }
-
-  private void ask(LessonBook.Item kind, Trial trial, List<String> wrong) {
-    Set<String> right =
-        new LinkedHashSet<>(
-            trial.differences().subList(0, Math.min(TRUE_CHANGES, trial.differences().size())));
-    List<String> options = new ArrayList<>(right);
-    options.addAll(sheet.drawn(wrong, FALSE_CHANGES));
-    StatedFact given = trial.given();
-    String fact =
-        given.about().isEmpty()
-            ? given.called()
-            : sheet.say("lesson-fact-about", "fact", given.called(), "thing", given.about());
-    boolean yesNo = given.definition().kind() == Kind.YES_NO;
-    String ask =
-        LessonSheet.fill(
-            kind.field(yesNo ? "ask yes or no" : "ask"),
-            "fact",
-            fact,
-            "value",
-            trial.value(),
-            "now",
-            given.text(),
-            "means",
-            LessonSheet.small(given.definition().means())
-                + (given.about().isEmpty() ? "" : " (" + given.about() + ")"));
-    List<Justification> because = sheet.citing(given.called());
-    questions.add(
-        choice(
-            kind,
-            ask,
-            options,
-            right,
-            true,
-            sheet.say("lesson-changes", "changes", String.join("; ", trial.differences())),
-            because));
+    List<String> texts = inOrder.stream().map(one -> Texts.capital(one.called())).toList();
+    questions.add(sheet.draft(kind).order(texts).worked(how).because(because).made());
   }
 }

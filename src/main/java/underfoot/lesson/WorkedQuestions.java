@@ -136,20 +136,16 @@ final class WorkedQuestions {
               result.steps().get(i + 2)));
     }
     List<Justification> because = sheet.citing(item.field("about"));
-    List<Figure> figuresUsed = new ArrayList<>(used);
     questions.add(
-        Question.number(
-            item.id(),
-            item.whole("level", 2),
-            ask,
-            number,
-            within(item),
-            item.field("unit"),
-            amount(number, item),
-            steps,
-            LessonSheet.cites(because.subList(0, Math.min(2, because.size()))),
-            figuresUsed,
-            result.source()));
+        sheet
+            .draft(item)
+            .ask(ask)
+            .number(number, within(item), steps)
+            .answer(amount(number, item))
+            .because(because.subList(0, Math.min(2, because.size())))
+            .figures(used)
+            .source(result.source())
+            .made());
   }
 
   private static String amount(double number, LessonBook.Item item) {
@@ -184,25 +180,17 @@ final class WorkedQuestions {
     }
     List<Justification> because =
         layer == null ? sheet.citing(item.field("about")) : layer.reasons();
+    String all = Texts.of(result, item.field("unit"));
+    String step = sheet.say("lesson-product", "terms", String.join(" × ", terms), "result", all);
     questions.add(
-        Question.number(
-            item.id(),
-            item.whole("level", 2),
-            ask,
-            result,
-            within(item),
-            item.field("unit"),
-            Texts.of(result, item.field("unit")),
-            List.of(
-                sheet.say(
-                    "lesson-product",
-                    "terms",
-                    String.join(" × ", terms),
-                    "result",
-                    Texts.of(result, item.field("unit")))),
-            LessonSheet.cites(because),
-            LessonSheet.figures(because),
-            ""));
+        sheet
+            .draft(item)
+            .ask(ask)
+            .number(result, within(item), List.of(step))
+            .answer(all)
+            .because(because)
+            .figures(LessonSheet.figures(because))
+            .made());
   }
 
   private Layer layer(List<String> ids) {
@@ -271,43 +259,43 @@ final class WorkedQuestions {
         used.add(one.figure());
       }
     }
+    String ask =
+        LessonSheet.fill(
+            sum.field("ask"),
+            "item",
+            Texts.capital(item.item()),
+            "pack",
+            pack,
+            "rate",
+            rate.shown(),
+            "thickness",
+            thickness,
+            "area",
+            area.text(),
+            "waste",
+            waste.shown());
+    String product =
+        sheet.say("lesson-product", "terms", String.join(" × ", terms), "result", total);
+    String up =
+        sheet.say(
+            "lesson-round-up",
+            "amount",
+            total,
+            "pack",
+            pack,
+            "exact",
+            Texts.of(amount / price.pack(), ""),
+            "count",
+            Integer.toString(count));
     return Optional.of(
-        Question.number(
-            sum.id(),
-            sum.whole("level", 2),
-            LessonSheet.fill(
-                sum.field("ask"),
-                "item",
-                Texts.capital(item.item()),
-                "pack",
-                pack,
-                "rate",
-                rate.shown(),
-                "thickness",
-                thickness,
-                "area",
-                area.text(),
-                "waste",
-                waste.shown()),
-            count,
-            within(sum),
-            sum.field("unit"),
-            amount(count, sum),
-            List.of(
-                sheet.say("lesson-product", "terms", String.join(" × ", terms), "result", total),
-                sheet.say(
-                    "lesson-round-up",
-                    "amount",
-                    total,
-                    "pack",
-                    pack,
-                    "exact",
-                    Texts.of(amount / price.pack(), ""),
-                    "count",
-                    Integer.toString(count))),
-            LessonSheet.cites(layer.reasons()),
-            used,
-            ""));
+        sheet
+            .draft(sum)
+            .ask(ask)
+            .number(count, within(sum), List.of(product, up))
+            .answer(amount(count, sum))
+            .because(layer.reasons())
+            .figures(used)
+            .made());
   }
 
   private static double shown(String text) {

@@ -6,28 +6,23 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import java.util.function.Supplier;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
-import underfoot.knowledge.Facts;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.RuleNote;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.Answers;
-import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
-import underfoot.scenario.Point;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 
@@ -38,12 +33,6 @@ import underfoot.scenario.ScenarioFaults;
  * asked, and a new rule's fact is asked by itself. Safe to share between threads.
  */
 public final class Interview {
-  /** How many values are tried between the least and the most a quantity may be. */
-  private static final int BETWEEN = 6;
-
-  private static final int YEARS_APART = 12;
-  private static final double ROUGHLY = 100;
-
   private final Advisor advisor;
   private final InterviewBook order;
   private final DecisionDifferences differences;
@@ -191,32 +180,33 @@ public final class Interview {
 
   /** The questions that matter with likely values, in order; quicker than {@link #open}. */
   public List<Place> likely(Answers answers) {
-    List<Place> missing = required(answers);
-    if (!missing.isEmpty()) {
-      return missing;
-    }
-    Trials trials = trials(answers);
-    return unanswered(answers, trials).parallelStream().filter(trials::soonMatter).toList();
+    return open(answers, Trials::soonMatter);
   }
 
   /** All questions that matter as things stand, in the order they are asked. */
   public List<Place> open(Answers answers) {
+    return open(answers, Trials::matter);
+  }
+
+  private List<Place> open(Answers answers, BiPredicate<Trials, Place> matters) {
     List<Place> missing = required(answers);
     if (!missing.isEmpty()) {
       return missing;
     }
     Trials trials = trials(answers);
-    return unanswered(answers, trials).parallelStream().filter(trials::matter).toList();
+    return unanswered(answers, trials).parallelStream()
+        .filter(place -> matters.test(trials, place))
+        .toList();
   }
 
   private Trials trials(Answers answers) {
     Map<String, String> known = new TreeMap<>(answers.said());
     known.values().removeIf(Answers.UNKNOWN::equals);
     Trials before = last.get();
-    if (before != null && before.known.equals(known)) {
+    if (before != null && before.isOf(known)) {
       return before;
     }
-    Trials now = new Trials(known, answers.scenario());
+    Trials now = new Trials(advisor, order, known, answers.scenario());
     last.set(now);
     return now;
   }
@@ -243,8 +233,8 @@ public final class Interview {
     readers(now, place, rules);
     List<WhatIf.Otherwise> changes = new ArrayList<>();
     Set<List<String>> told = new LinkedHashSet<>();
-    for (String value : spoken(scenario, place)) {
-      Optional<Scenario> other = changed(scenario, place, value);
+    for (String value : TriedValues.spoken(scenario, place)) {
+      Optional<Scenario> other = TriedValues.changed(scenario, place, value);
       if (other.isPresent()) {
         Assessment then = advisor.advise(other.get());
         readers(then, place, rules);
@@ -310,7 +300,7 @@ public final class Interview {
                   int[] weight = new int[4];
                   List<WhatIf.Otherwise> changes = new ArrayList<>();
                   for (String value : place.fact().otherwise()) {
-                    Optional<Scenario> other = changed(scenario, place, value);
+                    Optional<Scenario> other = TriedValues.changed(scenario, place, value);
                     if (other.isEmpty()) {
                       continue;
                     }
@@ -375,169 +365,5 @@ public final class Interview {
           one.about().isEmpty() ? one.key() : one.key() + '@' + one.about(), one.fact().text());
     }
     return assumed;
-  }
-
-  /** One floor thought through with other values of what is asked. */
-  private final class Trials {
-    private final Scenario scenario;
-    private final Advisor quick = advisor.remembering();
-    private final DecisionDigest now;
-    private final Facts held;
-    private final Map<String, String> known;
-    private final Map<String, Boolean> tried = new ConcurrentHashMap<>();
-    private final Map<String, Optional<DecisionDigest>> gists = new ConcurrentHashMap<>();
-
-    Trials(Map<String, String> known, Scenario scenario) {
-      this.known = known;
-      this.scenario = scenario;
-      Assessment assessment = quick.advise(scenario);
-      this.now = DecisionDigest.of(assessment);
-      this.held = assessment.factsOfChosen();
-    }
-
-    boolean fits(Place place) {
-      return order.fits(place.fact(), held);
-    }
-
-    /** With the likely values, another answer or another way. */
-    boolean decides(Place place) {
-      return once(
-          tried,
-          "decides " + place.id(),
-          () ->
-              any(
-                  place,
-                  spoken(scenario, place),
-                  then -> then.verdict() != now.verdict() || !then.way().equals(now.way())));
-    }
-
-    /** With the likely values; what only others change is asked after those. */
-    boolean soonMatter(Place place) {
-      return once(
-          tried,
-          "soon " + place.id(),
-          () -> any(place, spoken(scenario, place), then -> !then.equals(now)));
-    }
-
-    boolean matter(Place place) {
-      return once(
-          tried, place.id(), () -> any(place, values(scenario, place), then -> !then.equals(now)));
-    }
-
-    private boolean any(Place place, List<String> values, Predicate<DecisionDigest> test) {
-      for (String value : values) {
-        if (gist(place, value).filter(test).isPresent()) {
-          return true;
-        }
-      }
-      return false;
-    }
-
-    private Optional<DecisionDigest> gist(Place place, String value) {
-      return once(
-          gists,
-          place.id() + '\n' + value,
-          () ->
-              changed(scenario, place, value).map(other -> DecisionDigest.of(quick.advise(other))));
-    }
-
-    /**
-     * What is in the map, or else what the work brings. The map is not locked meanwhile: a floor is
-     * thought through on all cores, and two questions that each held their place in the map could
-     * wait for each other's core for ever. At worst something is worked out twice, alike.
-     */
-    private static <V> V once(Map<String, V> map, String key, Supplier<V> work) {
-      V before = map.get(key);
-      if (before != null) {
-        return before;
-      }
-      V now = work.get();
-      map.put(key, now);
-      return now;
-    }
-  }
-
-  private static Optional<Scenario> changed(Scenario scenario, Place place, String value) {
-    try {
-      return Optional.of(scenario.with(place.fact().key(), place.about(), value));
-    } catch (ScenarioFaults impossibleHere) {
-      return Optional.empty();
-    }
-  }
-
-  /** Values fit to be told a person: the choices, or those the facts file tries. */
-  private static List<String> spoken(Scenario scenario, Place place) {
-    FactDefinition fact = place.fact();
-    boolean few = fact.kind() == Kind.CHOICE || fact.kind() == Kind.YES_NO;
-    if (fact.otherwise().isEmpty() && fact.kind() == Kind.QUANTITY) {
-      return List.of(fact.example());
-    }
-    return few || fact.otherwise().isEmpty() ? values(scenario, place) : fact.otherwise();
-  }
-
-  /** The values of a fact that are tried: all there are, or a spread over what it may be. */
-  static List<String> values(Scenario scenario, Place place) {
-    FactDefinition fact = place.fact();
-    Set<String> values = new LinkedHashSet<>(fact.otherwise());
-    switch (fact.kind()) {
-      case CHOICE -> values.addAll(fact.of());
-      case CHOICES -> fact.of().forEach(one -> values.add("[" + one + "]"));
-      case YES_NO -> values.addAll(List.of("yes", "no"));
-      case QUANTITY, COUNT -> {
-        values.add(fact.example());
-        spread(fact, values);
-      }
-      case YEAR -> {
-        for (int year = (int) fact.most(); year >= fact.least(); year -= YEARS_APART) {
-          values.add(Integer.toString(year));
-        }
-      }
-      case READINGS -> readings(scenario, fact, values);
-      default -> values.add(fact.example());
-    }
-    return List.copyOf(values);
-  }
-
-  private static void spread(FactDefinition fact, Set<String> values) {
-    double least = fact.least();
-    double most = fact.most();
-    if (Double.isNaN(least) || Double.isNaN(most)) {
-      return;
-    }
-    String unit = fact.dimension() == null ? "" : fact.dimension().base();
-    values.add(fact.leastText());
-    values.add(fact.mostText());
-    for (int i = 1; i < BETWEEN; i++) {
-      double share = (double) i / BETWEEN;
-      // Most of what is decided lies near the small end: closer together there.
-      double value = least + (most - least) * share * share * share;
-      double rounded =
-          fact.kind() == Kind.COUNT ? Math.rint(value) : Math.round(value * ROUGHLY) / ROUGHLY;
-      String number =
-          rounded == Math.rint(rounded)
-              ? String.format(Locale.ROOT, "%.0f", rounded)
-              : Double.toString(rounded);
-      values.add((number + " " + unit).strip());
-    }
-  }
-
-  /** Flat, and out in the middle by as much as the facts file's example is. */
-  private static void readings(Scenario scenario, FactDefinition fact, Set<String> values) {
-    List<Point> outline = scenario.outline();
-    if (outline.isEmpty()) {
-      values.add(fact.example());
-      return;
-    }
-    double x = outline.stream().mapToDouble(Point::x).average().orElse(0);
-    double y = outline.stream().mapToDouble(Point::y).average().orElse(0);
-    String out = fact.example().replaceFirst("^.*,", "").replaceAll("]", "").strip();
-    for (String height : List.of("0 mm", out)) {
-      List<String> spots = new ArrayList<>();
-      for (Point corner : outline) {
-        spots.add("[" + corner.x() + " mm, " + corner.y() + " mm, 0 mm]");
-      }
-      spots.add("[" + x + " mm, " + y + " mm, " + height + "]");
-      values.add("[" + String.join(", ", spots) + "]");
-    }
   }
 }

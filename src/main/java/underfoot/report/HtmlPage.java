@@ -4,7 +4,7 @@ package underfoot.report;
  * A page of HTML that stands alone: no script, nothing fetched, readable on a screen in light and
  * dark and on paper. All text is escaped on its way in.
  */
-final class HtmlPage {
+public final class HtmlPage {
   private static final String STYLE =
       """
       :root{color-scheme:light dark;--ink:#1b1b1b;--soft:#555;--line:#bbb;--paper:#fff;--wash:#f3f1ec;\
@@ -42,10 +42,16 @@ final class HtmlPage {
       .new-page{break-before:page}h2,h3{break-after:avoid}}
       """;
 
+  /** Whatever got into a page: nothing is fetched, sent or run. */
+  public static final String POLICY =
+      "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
+          + " form-action 'none'";
+
   private final StringBuilder out = new StringBuilder();
 
   HtmlPage(String title) {
     out.append("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+        .append("<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n")
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
         .append(escape(title))
         .append("</title>\n<style>\n")

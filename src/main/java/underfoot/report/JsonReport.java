@@ -4,6 +4,7 @@ import java.io.Writer;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.StreamWriteFeature;
@@ -82,7 +83,7 @@ public final class JsonReport {
    */
   public static void write(Advice advice, String version, String ruleBase, Writer out) {
     try (JsonGenerator json = generator(out)) {
-      new JsonReport(json).write(advice, "", version, ruleBase);
+      new JsonReport(json).write(advice, Optional.empty(), version, ruleBase);
     }
   }
 
@@ -92,12 +93,10 @@ public final class JsonReport {
   }
 
   /** Writes the advice; with the file it is about where there are several. */
-  void write(Advice advice, String file, String version, String ruleBase) {
+  void write(Advice advice, Optional<BatchLine.Origin> origin, String version, String ruleBase) {
     json.writeStartObject();
     json.writeStringProperty("format", FORMAT);
-    if (!file.isEmpty()) {
-      json.writeStringProperty("file", file);
-    }
+    origin.ifPresent(one -> one.write(json));
     json.writeName("tool");
     json.writeStartObject();
     json.writeStringProperty("version", version);

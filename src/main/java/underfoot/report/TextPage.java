@@ -92,21 +92,22 @@ public final class TextPage {
    * @param tone its colour
    */
   public void para(String first, String rest, String words, Tone tone) {
-    String before = first;
+    String before = Printable.of(first);
     for (String line : wrap(words, width - length(first), width - length(rest))) {
       String whole = (before + paint(line, tone)).stripTrailing();
       out.append(whole).append('\n');
-      before = rest;
+      before = Printable.of(rest);
     }
   }
 
-  /** A line as it is, not wrapped. */
+  /** A line of painted words, not wrapped. */
   public void line(String words) {
     out.append(words.stripTrailing()).append('\n');
   }
 
-  /** Words in a colour. */
-  public String paint(String words, Tone tone) {
+  /** Words in a colour, fit for a terminal. */
+  public String paint(String given, Tone tone) {
+    String words = Printable.of(given);
     if (!colour || words.isBlank()) {
       return words;
     }
@@ -127,7 +128,7 @@ public final class TextPage {
     StringBuilder line = new StringBuilder();
     int room = Math.max(1, firstWidth);
     int used = 0;
-    for (String whole : words.strip().split("\\s+")) {
+    for (String whole : Printable.of(words.strip()).split("\\s+")) {
       String word = whole;
       int length = length(word);
       if (used > 0 && used + 1 + length > room) {

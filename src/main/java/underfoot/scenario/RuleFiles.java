@@ -1,5 +1,6 @@
 package underfoot.scenario;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -71,6 +72,8 @@ public interface RuleFiles {
 
   /** Files in a folder. */
   record Folder(Path root) implements RuleFiles {
+    private static final int MOST_BYTES = 4_000_000;
+
     @Override
     public List<String> list(String folder, String suffix) {
       Path directory = root.resolve(folder);
@@ -108,7 +111,7 @@ public interface RuleFiles {
     @Override
     public InputStream open(String path) {
       try {
-        return Files.newInputStream(root.resolve(path));
+        return new ByteArrayInputStream(InputFile.read(root.resolve(path), MOST_BYTES));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

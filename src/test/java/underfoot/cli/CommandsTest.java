@@ -93,7 +93,7 @@ class CommandsTest {
     assertThat(Console.run("advise", "no-such-floor.yaml"))
         .isEqualTo(new Console.Ran(2, "", "There is no file no-such-floor.yaml\n"));
     assertThat(Console.run("why", "src"))
-        .isEqualTo(new Console.Ran(2, "", "src is a folder; give a scenario file\n"));
+        .isEqualTo(new Console.Ran(2, "", "src is a folder; give a file\n"));
     assertThat(Console.run("advise", SLAB, "--rules", SLAB).exit()).isEqualTo(2);
     assertThat(Console.run("advise", SLAB, "--rules", "no-such-folder").exit()).isEqualTo(2);
   }

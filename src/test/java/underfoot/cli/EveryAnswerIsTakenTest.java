@@ -49,7 +49,7 @@ class EveryAnswerIsTakenTest {
       for (String choice : fact.of()) {
         n++;
         tried++;
-        assertThat(TerminalInterview.chosen(fact, Integer.toString(n))).isEqualTo(choice);
+        assertThat(TypedAnswer.chosen(fact, Integer.toString(n))).isEqualTo(choice);
         assertTaken(fact, choice, choice);
         assertTaken(fact, choice.toUpperCase(Locale.ROOT), choice);
       }
@@ -61,11 +61,11 @@ class EveryAnswerIsTakenTest {
   @Test
   void several_choices_are_taken_by_their_numbers_in_the_order_said() {
     FactDefinition priorities = BOOK.find("priorities").orElseThrow();
-    assertThat(TerminalInterview.chosen(priorities, "2, 1"))
+    assertThat(TypedAnswer.chosen(priorities, "2, 1"))
         .isEqualTo(priorities.of().get(1) + ", " + priorities.of().get(0));
     assertTaken(
         priorities,
-        TerminalInterview.chosen(priorities, "2 1"),
+        TypedAnswer.chosen(priorities, "2 1"),
         priorities.of().get(1) + ", " + priorities.of().get(0));
   }
 
@@ -138,7 +138,7 @@ class EveryAnswerIsTakenTest {
     for (FactDefinition fact : BOOK.definitions()) {
       if (!fact.required() && !fact.key().endsWith("].name")) {
         for (String words : List.of("", "don't know", "I don't know", "no idea", "unknown")) {
-          assertThat(TerminalInterview.chosen(fact, words)).isEqualTo(Answers.UNKNOWN);
+          assertThat(TypedAnswer.chosen(fact, words)).isEqualTo(Answers.UNKNOWN);
         }
         Answers answers = taken(fact, Answers.UNKNOWN);
         assertThat(answers.said(place(fact, answers))).contains(Answers.UNKNOWN);

@@ -102,7 +102,8 @@ class OnlyOurOwnErrorsTest {
         text -> {
           Files.writeString(page, "the old page");
           Console.Ran ran =
-              Console.run(text, Map.of(), false, "advise", "-", "--html", page.toString());
+              Console.run(
+                  text, Map.of(), false, "advise", "-", "--html", page.toString(), "--replace");
           boolean answered = ran.exit() == Exit.FINE || ran.exit() == Exit.NOT_TO_BE_BUILT;
           String left = Files.readString(page).strip();
           assertThat(answered ? left.endsWith("</html>") : left.equals("the old page"))

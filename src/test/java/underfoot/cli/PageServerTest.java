@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -28,7 +26,7 @@ class PageServerTest {
     Environment around =
         new Environment(
             new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
-    CommandContext bench = new CommandContext(null, around, new PrintWriter(new StringWriter()));
+    CommandContext bench = new CommandContext(null, null, around);
     Answers begun = Interview.begun(Answers.none(bench.facts()));
     server = new PageServer(new PageApi(bench, begun), 0);
     at = URI.create(server.address());
@@ -64,6 +62,44 @@ class PageServerTest {
     assertThat(post("open", "{\"file\":\"room: {use: hall}\"}", origin())).contains("\"hall\"");
     assertThat(post("open", "{\"file\":\"room: {use: pond}\"}", origin())).contains("wrong");
     assertThat(post("advice", "not json", origin())).startsWith("HTTP/1.1 200");
+  }
+
+  @Test
+  void twenty_requests_of_which_only_half_comes_keep_nobody_waiting_and_are_dropped()
+      throws Exception {
+    java.util.List<Socket> halves = new java.util.ArrayList<>();
+    try {
+      for (int i = 0; i < 20; i++) {
+        Socket half = new Socket("127.0.0.1", at.getPort());
+        half.setSoTimeout(60_000);
+        String head =
+            "POST "
+                + at.getPath()
+                + "advice HTTP/1.1\r\nHost: "
+                + host()
+                + "\r\nOrigin: "
+                + origin()
+                + "\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n";
+        String sent = i % 2 == 0 ? head + "\r\n{\"answers\":" : head.substring(0, 40);
+        half.getOutputStream().write(sent.getBytes(StandardCharsets.UTF_8));
+        half.getOutputStream().flush();
+        halves.add(half);
+      }
+      assertThat(get(at.getPath(), host(), "")).startsWith("HTTP/1.1 200");
+      for (Socket half : halves) {
+        int left;
+        try {
+          left = half.getInputStream().read();
+        } catch (java.net.SocketException dropped) {
+          left = -1;
+        }
+        assertThat(left).as("the server has hung up").isEqualTo(-1);
+      }
+    } finally {
+      for (Socket half : halves) {
+        half.close();
+      }
+    }
   }
 
   @Test

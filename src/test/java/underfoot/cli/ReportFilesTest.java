@@ -113,7 +113,8 @@ class ReportFilesTest {
             "advise",
             "-",
             "--html",
-            file.toString());
+            file.toString(),
+            "--replace");
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(file).hasContent("the old page");
   }

@@ -6,7 +6,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +19,7 @@ import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.Interview;
+import underfoot.report.TextPage;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
@@ -69,15 +69,14 @@ class TerminalTalkTest {
   void a_talk_shows_its_choices_before_the_place_to_type_and_keeps_to_a_narrow_terminal()
       throws Exception {
     try (Keys keys = new Keys(60)) {
-      PrintWriter out = new PrintWriter(keys.screen, false, StandardCharsets.UTF_8);
+      SafeOutput out = new SafeOutput(keys.screen);
+      Interview interview = interview();
+      Phrases phrases = new Phrases(Floors.advisor().knowledge().wording());
       TerminalInterview talk =
           new TerminalInterview(
-              interview(),
-              new Phrases(Floors.advisor().knowledge().wording()),
+              interview,
+              new InterviewScreen(interview, phrases, out, keys.prompt::columns, false),
               keys.prompt,
-              out,
-              keys.prompt::columns,
-              false,
               Interview.begun(Answers.none(BOOK)),
               Map.of());
       CompletableFuture<TerminalInterview.End> end =
@@ -119,8 +118,8 @@ class TerminalTalkTest {
         }
 
         @Override
-        public String advice() {
-          return "";
+        public TextPage advice() {
+          return new TextPage(80, false);
         }
       };
 

@@ -105,7 +105,7 @@ class InterviewTest {
       if (answers.has(place) || open.contains(place) || !interview.fits(answers, place)) {
         continue;
       }
-      for (String value : Interview.values(answers.scenario(), place)) {
+      for (String value : TriedValues.of(answers.scenario(), place)) {
         Scenario other;
         try {
           other = answers.scenario().with(place.fact().key(), place.about(), value);
@@ -141,7 +141,7 @@ class InterviewTest {
     boolean list = place.fact().kind() == Kind.LIST || place.fact().kind() == Kind.READINGS;
     if (!list && random.nextInt(3) == 0) {
       try {
-        List<String> values = Interview.values(answers.scenario(), place);
+        List<String> values = TriedValues.of(answers.scenario(), place);
         return answers.with(place, pick(values, random));
       } catch (ScenarioFaults impossible) {
         // Then nobody knows.
@@ -215,7 +215,7 @@ class InterviewTest {
     assertThat(open).isNotEmpty();
     for (Place place : open) {
       boolean changes = false;
-      for (String value : Interview.values(answers.scenario(), place)) {
+      for (String value : TriedValues.of(answers.scenario(), place)) {
         try {
           Scenario other = answers.scenario().with(place.fact().key(), place.about(), value);
           changes |= !DecisionDigest.of(Floors.advisor().advise(other)).equals(now);
@@ -266,7 +266,7 @@ class InterviewTest {
     Answers answers = Answers.of(BOOK, "boards", bytes(BARE));
     for (Place place : answers.places()) {
       long good =
-          Interview.values(answers.scenario(), place).stream()
+          TriedValues.of(answers.scenario(), place).stream()
               .filter(value -> takes(answers, place, value))
               .count();
       boolean ofSolid = place.id().startsWith("heating.") || good > 0;

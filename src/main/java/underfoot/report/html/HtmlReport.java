@@ -39,6 +39,7 @@ import underfoot.plan.QuantityLine;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.report.BuildUpLine;
+import underfoot.report.HtmlPage;
 import underfoot.report.TimeText;
 
 /**
@@ -115,6 +116,7 @@ public final class HtmlReport {
     page.open("html", "lang", "en-GB", "xmlns", "http://www.w3.org/1999/xhtml");
     page.open("head").line();
     page.empty("meta", "charset", "utf-8").line();
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", HtmlPage.POLICY).line();
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
     page.empty("meta", "name", "color-scheme", "content", "light dark").line();
     page.element("title", advice.scenario() + " – " + speech.say("brand")).line();

@@ -1,6 +1,7 @@
 package underfoot.report.pdf;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
@@ -8,12 +9,15 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 
@@ -50,8 +54,15 @@ public final class PdfReport {
       builder.useFont(PdfReport::typeface, FAMILY, 700, FontStyle.NORMAL, true);
       builder.withW3cDocument(parsed(page), null);
       builder.withProducer(FAMILY);
-      builder.toStream(out);
-      builder.run();
+      builder.toStream(OutputStream.nullOutputStream());
+      try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
+          PDDocument pdf = renderer.createPDFKeepOpen()) {
+        // The same page is the same file, whenever it is made.
+        pdf.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
+        pdf.getDocumentInformation().getCOSObject().removeItem(COSName.MOD_DATE);
+        pdf.setDocumentId(0L);
+        pdf.save(out);
+      }
     } catch (ParserConfigurationException | SAXException e) {
       throw new IOException(e);
     } finally {

@@ -1,0 +1,41 @@
+package underfoot.scenario;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+
+/** The one way files come in: only regular ones, whole, and none that is too large. */
+public final class InputFile {
+  private InputFile() {}
+
+  /**
+   * Reads a file.
+   *
+   * @param file the file; a link to one will do
+   * @param most the largest it may be, in bytes
+   * @return its content
+   * @throws NoSuchFileException if there is none
+   * @throws FileSystemException if it is a folder, a pipe or a device, or too large; {@code
+   *     getReason()} says which
+   * @throws IOException if it cannot be read
+   */
+  public static byte[] read(Path file, int most) throws IOException {
+    if (!Files.exists(file)) {
+      throw new NoSuchFileException(file.toString());
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new FileSystemException(file.toString(), null, "is no regular file");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] content = in.readNBytes(most + 1);
+      if (content.length > most) {
+        throw new FileSystemException(
+            file.toString(), null, "is larger than " + most / 1_000_000 + " MB");
+      }
+      return content;
+    }
+  }
+}
