@@ -3,11 +3,11 @@ package underfoot.cli;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import underfoot.measure.Texts;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Fault;
 import underfoot.scenario.Kind;
-import underfoot.scenario.NotAQuantity;
-import underfoot.scenario.Quantity;
 import underfoot.scenario.ScenarioFaults;
 
 /** What is said to an answer that is none: a file's complaint in the words of a talk. */
