@@ -10,8 +10,8 @@ import underfoot.scenario.Answers;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Fault;
 import underfoot.scenario.Kind;
-import underfoot.scenario.NotAQuantity;
-import underfoot.scenario.Quantity;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
 import underfoot.scenario.ScenarioFaults;
 
 /** What a person types in an interview: what it means, and what is said if it is no answer. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import underfoot.quantity.Words;
 
 /** Finds statements of one scenario that cannot all be true. */
 final class Consistency {
@@ -194,6 +195,6 @@ final class Consistency {
   }
 
   private void fault(StatedFact at, String what, String how) {
-    faults.add(new Fault(file, at.line(), at.column(), what, how));
+    faults.add(Fault.at(file, at, what, how));
   }
 }
