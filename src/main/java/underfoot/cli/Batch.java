@@ -33,7 +33,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import underfoot.report.BatchLine;
+import underfoot.report.JsonReport;
 
 /** {@code batch FILES…}: many scenarios, one line of JSON each. */
 @Command(
@@ -164,13 +164,13 @@ final class Batch implements Callable<Integer> {
     StringWriter text = new StringWriter();
     try {
       byte[] content = job.content().call();
-      BatchLine.advice(job.name(), desk.advise(job.name(), content), Version.of(), ruleBase, text);
+      JsonReport.line(job.name(), desk.advise(job.name(), content), Version.of(), ruleBase, text);
       return new Line(text.toString(), true);
     } catch (UserError e) {
-      BatchLine.failure(job.name(), e.exit(), List.of(e.getMessage().split("\n(?=\\S)")), text);
+      JsonReport.failure(job.name(), e.exit(), List.of(e.getMessage().split("\n(?=\\S)")), text);
     } catch (Exception | StackOverflowError e) {
       String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-      BatchLine.failure(job.name(), Exit.INTERNAL, List.of("Internal error: " + why), text);
+      JsonReport.failure(job.name(), Exit.INTERNAL, List.of("Internal error: " + why), text);
     }
     return new Line(text.toString(), false);
   }

@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Opinion;
-import underfoot.report.OpinionJson;
+import underfoot.report.JsonReport;
 import underfoot.report.OpinionText;
 import underfoot.report.TextPage;
 
@@ -61,7 +61,7 @@ final class Check implements Callable<Integer> {
     }
     Opinion opinion = bench.check(scenario, proposal, around.in());
     if (json) {
-      OpinionJson.write(opinion, Version.of(), bench.ruleBaseId(), out);
+      JsonReport.write(opinion, Version.of(), bench.ruleBaseId(), out);
       out.println();
     } else {
       OpinionText.write(opinion, new Phrases(bench.knowledge().wording()), page);

@@ -15,8 +15,8 @@ import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Planner;
-import underfoot.report.CompareJson;
 import underfoot.report.CompareReport;
+import underfoot.report.JsonReport;
 import underfoot.report.TextPage;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
@@ -81,7 +81,7 @@ final class Compare implements Callable<Integer> {
   private void ways(CommandContext bench, TextPage page, PrintWriter out) throws UserError {
     Advice advice = bench.advise(first, around.in());
     if (json) {
-      CompareJson.write(advice, out);
+      JsonReport.ways(advice, out);
       out.println();
     } else {
       CompareReport.write(advice, new Phrases(bench.knowledge().wording()), page);
@@ -103,7 +103,7 @@ final class Compare implements Callable<Integer> {
     Planner ofOne = bench.planner(first, one);
     FloorsCompared compared = bench.compare(one, ofOne, other, bench.planner(name, other));
     if (json) {
-      CompareJson.write(compared, out);
+      JsonReport.write(compared, out);
       out.println();
     } else {
       CompareReport.write(compared, new Phrases(bench.knowledge().wording()), page);

@@ -19,6 +19,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.Marking;
 import underfoot.lesson.Question;
+import underfoot.report.JsonReport;
 import underfoot.report.LessonReport;
 import underfoot.report.TextPage;
 import underfoot.report.TextPage.Tone;
@@ -85,7 +86,7 @@ final class LessonCommand implements Callable<Integer> {
     if (mark) {
       mark(lesson, report, new Phrases(bench.knowledge().wording()), out);
     } else if (json) {
-      report.json(out);
+      JsonReport.write(lesson, out);
       out.println();
     } else if (html != null) {
       AtomicFile.write(html, report.html(answers));

@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Refusal;
-import underfoot.report.CompareJson;
+import underfoot.report.JsonReport;
 import underfoot.report.TextPage;
 import underfoot.report.WhyNotReport;
 
@@ -58,7 +58,7 @@ final class WhyNotCommand implements Callable<Integer> {
     CommandContext bench = new CommandContext(rules.folder(), around, spec.commandLine().getErr());
     Refusal refusal = bench.whyNot(scenario, around.in(), String.join(" ", material));
     if (json) {
-      CompareJson.write(refusal, out);
+      JsonReport.write(refusal, out);
       out.println();
     } else {
       WhyNotReport.write(refusal, new Phrases(bench.knowledge().wording()), page);

@@ -1,11 +1,9 @@
 package underfoot.report;
 
-import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import tools.jackson.core.JsonGenerator;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
@@ -13,11 +11,8 @@ import underfoot.lesson.Lesson;
 import underfoot.lesson.Question;
 import underfoot.report.TextPage.Tone;
 
-/** A lesson as text, as a page to print, and as JSON. */
+/** A lesson as text and as a page to print. */
 public final class LessonReport {
-  /** The name and version of the JSON format. */
-  public static final String FORMAT = "underfoot.lesson/1";
-
   private static final String INDENT = "    ";
 
   private final Lesson lesson;
@@ -284,94 +279,5 @@ public final class LessonReport {
       }
       sheet.raw("</section>\n");
     }
-  }
-
-  // --- JSON
-
-  /** Writes the lesson with its answers as JSON, leaving the writer open. */
-  public void json(Writer out) {
-    try (JsonGenerator json = JsonReport.generator(out)) {
-      json.writeStartObject();
-      json.writeStringProperty("format", FORMAT);
-      json.writeStringProperty("scenario", lesson.scenario().name());
-      json.writeName("seed");
-      if (lesson.seed().isPresent()) {
-        json.writeNumber(lesson.seed().getAsLong());
-      } else {
-        json.writeNull();
-      }
-      json.writeNumberProperty("marks", lesson.marks());
-      texts("changes", lesson.changes(), json);
-      texts("floor", lesson.floor(), json);
-      texts("assumed", lesson.assumed(), json);
-      json.writeName("questions");
-      json.writeStartArray();
-      for (Question question : lesson.questions()) {
-        question(question, json);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-  }
-
-  private void question(Question question, JsonGenerator json) {
-    json.writeStartObject();
-    json.writeStringProperty("kind", question.kind());
-    json.writeNumberProperty("marks", question.level());
-    json.writeStringProperty("ask", question.ask());
-    json.writeStringProperty("reply", question.reply().name().toLowerCase(Locale.ROOT));
-    json.writeName("options");
-    json.writeStartArray();
-    for (Question.Option option : question.options()) {
-      json.writeStartObject();
-      json.writeStringProperty("label", option.label());
-      json.writeStringProperty("text", option.text());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeName("right");
-    json.writeStartArray();
-    for (Set<String> group : question.right()) {
-      json.writeStartArray();
-      group.stream().sorted().forEach(json::writeString);
-      json.writeEndArray();
-    }
-    json.writeEndArray();
-    if (question.reply() == Question.Reply.NUMBER) {
-      json.writeNumberProperty("number", question.number());
-      json.writeStringProperty("unit", question.unit());
-      json.writeNumberProperty("within", question.within());
-    }
-    json.writeStringProperty("answer", question.answer());
-    texts("worked", question.worked(), json);
-    json.writeName("because");
-    json.writeStartArray();
-    for (Question.Cite cite : question.cites()) {
-      json.writeStartObject();
-      json.writeStringProperty("rule", cite.rule());
-      json.writeStringProperty("reason", cite.reason());
-      json.writeStringProperty("source", cite.source());
-      json.writeStringProperty("sourceStatus", cite.status());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeName("figures");
-    json.writeStartArray();
-    for (Figure figure : question.figures()) {
-      json.writeStartObject();
-      json.writeStringProperty("figure", figure.name());
-      json.writeStringProperty("value", figure.text());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeStringProperty("source", question.source());
-    json.writeEndObject();
-  }
-
-  private static void texts(String name, List<String> texts, JsonGenerator json) {
-    json.writeName(name);
-    json.writeStartArray();
-    texts.forEach(json::writeString);
-    json.writeEndArray();
   }
 }

@@ -7,10 +7,10 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import tools.jackson.core.JsonGenerator;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
@@ -23,6 +23,11 @@ import underfoot.scenario.Nearest;
 /** The rule base as pages that can be read aloud. */
 public final class RulesReport {
   private static final Pattern WORD = Pattern.compile("[a-zA-Z0-9][a-zA-Z0-9-]*");
+  private static final Map<Class<?>, String> PROPERTIES =
+      Map.of(
+          RuleView.class,
+          "rule.note.id rule.note.title rule.file rule.line rule.note.reason source"
+              + " status:sourceStatus rule.when rule.then figures.name:figures");
   private static final Pattern FIGURE = Pattern.compile("\\{([^}]+)\\}");
 
   private final List<Rule> rules;
@@ -323,43 +328,23 @@ public final class RulesReport {
    * @return how many were written
    */
   public int json(String id, Writer out) {
-    int written = 0;
-    try (JsonGenerator json = JsonReport.generator(out)) {
-      json.writeStartObject();
-      json.writeName("rules");
-      json.writeStartArray();
-      for (Rule rule : rules) {
-        if (id.isEmpty() || rule.note().id().equalsIgnoreCase(id)) {
-          json(rule, json);
-          written++;
-        }
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-    return written;
+    List<RuleView> written =
+        rules.stream()
+            .filter(rule -> id.isEmpty() || rule.note().id().equalsIgnoreCase(id))
+            .map(this::view)
+            .toList();
+    RecordWriter.write(Map.of("rules", written), true, PROPERTIES, out);
+    return written.size();
   }
 
-  private void json(Rule rule, JsonGenerator json) {
+  private record RuleView(RuleText rule, String source, String status, List<Figure> figures) {}
+
+  private RuleView view(RuleText rule) {
     Source source = knowledge.sources().get(rule.note().source());
-    json.writeStartObject();
-    json.writeStringProperty("id", rule.note().id());
-    json.writeStringProperty("title", rule.note().title());
-    json.writeStringProperty("file", rule.file());
-    json.writeNumberProperty("line", rule.line());
-    json.writeStringProperty("reason", rule.note().reason());
-    json.writeStringProperty("source", source == null ? rule.note().source() : source.title());
-    json.writeStringProperty("sourceStatus", source == null ? "" : source.status());
-    list("when", rule.when(), json);
-    list("then", rule.then(), json);
-    list("figures", figures(rule).stream().map(Figure::name).toList(), json);
-    json.writeEndObject();
-  }
-
-  private static void list(String name, List<String> texts, JsonGenerator json) {
-    json.writeName(name);
-    json.writeStartArray();
-    texts.forEach(json::writeString);
-    json.writeEndArray();
+    return new RuleView(
+        rule,
+        source == null ? rule.note().source() : source.title(),
+        source == null ? "" : source.status(),
+        figures(rule));
   }
 }
