@@ -205,48 +205,58 @@ public final class LessonReport {
    * @param answers whether the answer sheet follows, on a page of its own
    */
   public String html(boolean answers) {
-    HtmlPage sheet = new HtmlPage(title());
-    sheet.element("h1", title());
-    sheet.element("p", variant() + ". " + total() + ".");
-    sheet.element("p", phrases.say("lesson-name"));
-    sheet.element("h2", phrases.say("lesson-floor"));
-    sheet.raw("<ul>\n");
-    lesson.floor().forEach(line -> sheet.element("li", line));
-    sheet.raw("</ul>\n");
+    HtmlWriter out = HtmlPage.begin(title());
+    out.block("h1", title());
+    out.block("p", variant() + ". " + total() + ".");
+    out.block("p", phrases.say("lesson-name"));
+    out.block("h2", phrases.say("lesson-floor"));
+    list(lesson.floor(), out);
     if (!lesson.assumed().isEmpty()) {
-      sheet.element(
-          "p", "soft", phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())));
+      soft(phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())), out);
     }
     int number = 0;
     int level = 0;
     for (Question question : lesson.questions()) {
       if (question.level() != level) {
         level = question.level();
-        sheet.element("h2", level(level));
+        out.block("h2", level(level));
       }
-      html(++number, question, sheet);
+      html(++number, question, out);
     }
     if (answers) {
-      htmlAnswers(sheet);
+      htmlAnswers(out);
     }
-    return sheet.html();
+    return HtmlPage.end(out);
   }
 
-  private void html(int number, Question question, HtmlPage sheet) {
-    sheet.raw("<section class=\"question\">\n<span class=\"mark\">");
-    sheet.text(marks(question)).raw("</span>\n");
-    sheet.element("h3", number + ". " + question.ask());
-    if (!question.options().isEmpty()) {
-      boolean boxes =
-          question.reply() == Question.Reply.ONE || question.reply() == Question.Reply.SOME;
-      sheet.raw("<ul class=\"options\">\n");
-      for (Question.Option option : question.options()) {
-        sheet.raw("<li>" + (boxes ? "<span class=\"box\" aria-hidden=\"true\"></span>" : ""));
-        sheet.text(option.label() + ") " + option.text()).raw("</li>\n");
-      }
-      sheet.raw("</ul>\n");
+  private static void list(List<String> lines, HtmlWriter out) {
+    if (!lines.isEmpty()) {
+      out.open("ul").line();
+      lines.forEach(line -> out.block("li", line));
+      out.end("ul");
     }
-    sheet.element("p", "soft", reply(question));
+  }
+
+  private static void soft(String words, HtmlWriter out) {
+    out.block("p", words, "class", "soft");
+  }
+
+  private void html(int number, Question question, HtmlWriter out) {
+    out.open("section", "class", "question").line();
+    out.block("span", marks(question), "class", "mark");
+    out.block("h3", number + ". " + question.ask());
+    if (!question.options().isEmpty()) {
+      out.open("ul", "class", "options").line();
+      for (Question.Option option : question.options()) {
+        out.open("li");
+        if (question.reply() == Question.Reply.ONE || question.reply() == Question.Reply.SOME) {
+          out.element("span", "", "class", "box", "aria-hidden", "true");
+        }
+        out.text(option.label() + ") " + option.text()).end("li");
+      }
+      out.end("ul");
+    }
+    soft(reply(question), out);
     int lines =
         switch (question.reply()) {
           case ONE -> question.ask().contains("why") ? 2 : 0;
@@ -254,30 +264,24 @@ public final class LessonReport {
           case ORDER, LINES -> 1;
           case NUMBER -> 3;
         };
-    sheet.raw("<div class=\"write\"></div>".repeat(lines)).raw("\n</section>\n");
+    for (int i = 0; i < lines; i++) {
+      out.element("div", "", "class", "write");
+    }
+    out.line().end("section");
   }
 
-  private void htmlAnswers(HtmlPage sheet) {
-    sheet.raw("<h2 class=\"new-page\">");
-    sheet.text(phrases.say("lesson-answers") + " - " + variant()).raw("</h2>\n");
+  private void htmlAnswers(HtmlWriter out) {
+    out.block("h2", phrases.say("lesson-answers") + " - " + variant(), "class", "new-page");
     if (!lesson.changes().isEmpty()) {
-      sheet.element(
-          "p",
-          "soft",
-          phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())));
+      soft(phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())), out);
     }
     int number = 0;
     for (Question question : lesson.questions()) {
-      sheet.raw("<section class=\"question\">\n");
-      sheet.element("h3", ++number + ". " + question.ask());
-      sheet.element("p", "answer", answer(question));
-      List<String> because = because(question);
-      if (!because.isEmpty()) {
-        sheet.raw("<ul>\n");
-        because.forEach(line -> sheet.element("li", line));
-        sheet.raw("</ul>\n");
-      }
-      sheet.raw("</section>\n");
+      out.open("section", "class", "question").line();
+      out.block("h3", ++number + ". " + question.ask());
+      out.block("p", answer(question), "class", "answer");
+      list(because(question), out);
+      out.end("section");
     }
   }
 }

@@ -1,5 +1,8 @@
 package underfoot.report.html;
 
+import underfoot.knowledge.Phrases;
+import underfoot.report.HtmlWriter;
+import underfoot.report.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
@@ -12,13 +15,13 @@ import underfoot.plan.setout.BoardPlan;
 /** The plan of the boards: the drawing, rows, cut list and screws. */
 final class BoardPart {
   private final HtmlWriter out;
-  private final PageText speech;
+  private final Phrases speech;
   private final Table table;
   private final RoomPlan room;
   private final SetOut.Boards boards;
   private final BoardPlan plan;
 
-  BoardPart(HtmlWriter out, PageText speech, RoomPlan room, SetOut.Boards boards) {
+  BoardPart(HtmlWriter out, Phrases speech, RoomPlan room, SetOut.Boards boards) {
     this.out = out;
     this.speech = speech;
     this.table = new Table(out, speech);
@@ -29,26 +32,9 @@ final class BoardPart {
 
   void write() {
     out.element("h3", boards.name());
-    out.element(
-        "p",
-        speech.say(
-            "boards-intro",
-            "length",
-            PageText.number(plan.length()),
-            "width",
-            Texts.mm(plan.width()),
-            "axis",
-            plan.alongX() ? "x" : "y",
-            "joint",
-            plan.joint() > 0
-                ? speech.say("board-joint", "joint", Texts.mm(plan.joint()))
-                : speech.say("board-butted"),
-            "gap",
-            Texts.mm(plan.gap())));
-    out.open("figure");
-    out.add(new BoardDrawing(room, boards, speech).draw());
-    out.element("figcaption", speech.say("board-plan-caption"));
-    out.end("figure");
+    out.element("p", Sentences.boards(plan, speech));
+    String caption = speech.say("board-plan-caption");
+    Drawings.figure(new BoardDrawing(room, boards, speech).draw(), caption, out);
     out.open("ul");
     deck();
     if (!Double.isInfinite(plan.stagger())) {
@@ -57,9 +43,9 @@ final class BoardPart {
           speech.say(
               plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
               "stagger",
-              PageText.whole(plan.stagger()),
+              Texts.whole(plan.stagger()),
               "wanted",
-              PageText.whole(plan.wantedStagger())));
+              Texts.whole(plan.wantedStagger())));
     }
     if (!room.doors().isEmpty()) {
       out.element(
@@ -95,27 +81,20 @@ final class BoardPart {
           speech.say(
               plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
               "off",
-              PageText.whole(plan.offDeck()),
+              Texts.whole(plan.offDeck()),
               "wanted",
-              PageText.whole(plan.wantedOffDeck())));
+              Texts.whole(plan.wantedOffDeck())));
     }
   }
 
   private void cutList() {
-    out.element(
-        "p",
-        speech.say(
-            "boards-count",
-            "boards",
-            Integer.toString(plan.boards()),
-            "pieces",
-            Integer.toString(plan.pieces().size())));
+    out.element("p", Sentences.count(plan, speech));
     table.open("table-boards", "col-mark", "col-length", "col-width", "col-count", "col-note");
     for (BoardPlan.Cut cut : plan.cuts()) {
       out.open("tr");
       out.element("th", cut.mark(), "scope", "row");
-      table.number(PageText.whole(cut.length()));
-      table.number(PageText.whole(cut.width()));
+      table.number(Texts.whole(cut.length()));
+      table.number(Texts.whole(cut.width()));
       table.number(Integer.toString(cut.count()));
       out.element(
           "td",
@@ -155,15 +134,16 @@ final class BoardPart {
     for (BoardPlan.Piece piece : plan.pieces()) {
       byRow.computeIfAbsent(piece.row(), row -> new ArrayList<>()).add(piece);
     }
-    double originX = room.corners().stream().mapToDouble(c -> c[0]).min().orElse(0);
-    double originY = room.corners().stream().mapToDouble(c -> c[1]).min().orElse(0);
+    int along = plan.alongX() ? 0 : 1;
+    double origin = room.corners().stream().mapToDouble(c -> c[along]).min().orElse(0);
+    double across = room.corners().stream().mapToDouble(c -> c[1 - along]).min().orElse(0);
     out.element("p", speech.say(plan.alongX() ? "rows-along-x" : "rows-along-y"));
     out.open("ol");
     for (List<BoardPlan.Piece> row : byRow.values()) {
       StringJoiner words = new StringJoiner(", ");
       for (BoardPlan.Piece piece : row) {
-        double from = plan.alongX() ? piece.x1() - originX : piece.y1() - originY;
-        double to = plan.alongX() ? piece.x2() - originX : piece.y2() - originY;
+        double from = (plan.alongX() ? piece.x1() : piece.y1()) - origin;
+        double to = (plan.alongX() ? piece.x2() : piece.y2()) - origin;
         words.add(
             speech.say(
                 "row-piece",
@@ -172,20 +152,12 @@ final class BoardPart {
                 "from",
                 Long.toString(Math.round(from)),
                 "to",
-                PageText.whole(to)));
+                Texts.whole(to)));
       }
-      BoardPlan.Piece first = row.get(0);
-      double low = plan.alongX() ? first.y1() - originY : first.x1() - originX;
-      double high =
-          row.stream()
-              .mapToDouble(p -> plan.alongX() ? p.y2() - originY : p.x2() - originX)
-              .max()
-              .orElse(low);
       double least =
-          row.stream()
-              .mapToDouble(p -> plan.alongX() ? p.y1() - originY : p.x1() - originX)
-              .min()
-              .orElse(low);
+          row.stream().mapToDouble(p -> plan.alongX() ? p.y1() : p.x1()).min().orElse(0) - across;
+      double high =
+          row.stream().mapToDouble(p -> plan.alongX() ? p.y2() : p.x2()).max().orElse(0) - across;
       out.element(
           "li",
           speech.say(
@@ -193,7 +165,7 @@ final class BoardPart {
               "from",
               Long.toString(Math.round(least)),
               "to",
-              PageText.whole(high),
+              Texts.whole(high),
               "pieces",
               words.toString()));
     }

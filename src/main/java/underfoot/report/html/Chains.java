@@ -1,5 +1,7 @@
 package underfoot.report.html;
 
+import underfoot.knowledge.Phrases;
+import underfoot.report.HtmlWriter;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,10 +16,10 @@ import underfoot.plan.Premise;
  */
 final class Chains {
   private final HtmlWriter out;
-  private final PageText speech;
+  private final Phrases speech;
   private final Map<Justification, Integer> told = new IdentityHashMap<>();
 
-  Chains(HtmlWriter out, PageText speech) {
+  Chains(HtmlWriter out, Phrases speech) {
     this.out = out;
     this.speech = speech;
   }

@@ -1,6 +1,7 @@
 package underfoot.report.html;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
@@ -70,29 +71,32 @@ final class RoomDrawing {
     return left + (mm - minX) * scale;
   }
 
+  /** A line between two places of the room, mm. */
+  void line(double x1, double y1, double x2, double y2, Ink ink, double width) {
+    svg.line(x(x1), y(y1), x(x2), y(y2), ink, width);
+  }
+
   double y(double mm) {
     return top + (maxY - mm) * scale;
   }
 
   String path(List<Ring> rings) {
     StringBuilder path = new StringBuilder();
-    for (Ring ring : rings) {
-      double[] xy = ring.xy();
-      for (int i = 0; i + 1 < xy.length; i += 2) {
-        path.append(i == 0 ? Svg.move(x(xy[0]), y(xy[1])) : Svg.lineTo(x(xy[i]), y(xy[i + 1])));
-      }
-      path.append('Z');
-    }
+    rings.forEach(ring -> path.append(Svg.path(drawn(ring.xy()))).append('Z'));
     return path.toString();
   }
 
-  String outline() {
-    StringBuilder path = new StringBuilder();
-    for (int i = 0; i < room.corners().size(); i++) {
-      double[] c = room.corners().get(i);
-      path.append(i == 0 ? Svg.move(x(c[0]), y(c[1])) : Svg.lineTo(x(c[0]), y(c[1])));
+  private double[] drawn(double[] xy) {
+    double[] drawn = new double[xy.length];
+    for (int i = 0; i + 1 < xy.length; i += 2) {
+      drawn[i] = x(xy[i]);
+      drawn[i + 1] = y(xy[i + 1]);
     }
-    return path + "Z";
+    return drawn;
+  }
+
+  String outline() {
+    return Svg.path(drawn(room.corners().stream().flatMapToDouble(Arrays::stream).toArray())) + "Z";
   }
 
   /** The floor's surface, under everything else. */
@@ -107,17 +111,10 @@ final class RoomDrawing {
 
   /** The walls, with something said of each doorway after its name. */
   void walls(Function<RoomPlan.Door, String> said) {
-    svg.stroke(outline(), MaterialStyle.INK, 2.6, "", "s");
+    svg.stroke(outline(), Ink.INK, 2.6);
     double inward = turnsLeft() ? 1 : -1;
     for (RoomPlan.Door door : room.doors()) {
-      svg.line(
-          x(door.x1()),
-          y(door.y1()),
-          x(door.x2()),
-          y(door.y2()),
-          MaterialStyle.PAPER,
-          4.4,
-          "s-paper");
+      line(door.x1(), door.y1(), door.x2(), door.y2(), Ink.PAPER, 4.4);
       tick(door.x1(), door.y1(), door, inward);
       tick(door.x2(), door.y2(), door, inward);
     }
@@ -140,7 +137,7 @@ final class RoomDrawing {
       double[] middle = clearOfDoors(i, a, b, length);
       double x = x(middle[0]) + nx * off;
       double y = y(middle[1]) - ny * off;
-      outside(x, y, words, a, b, 8.5, MaterialStyle.INK, "t", false);
+      outside(x, y, words, a, b, 8.5, Ink.INK, false);
     }
     for (RoomPlan.Door door : room.doors()) {
       double[] a = {door.x1(), door.y1()};
@@ -155,8 +152,7 @@ final class RoomDrawing {
           a,
           b,
           8.5,
-          MaterialStyle.MARK,
-          "t-mark",
+          Ink.MARK,
           true);
     }
   }
@@ -206,9 +202,7 @@ final class RoomDrawing {
         y(py) + ny * 3,
         x(px) + nx * 6,
         y(py) - ny * 6,
-        MaterialStyle.INK,
-        1.6,
-        "s");
+        Ink.INK, 1.6);
   }
 
   /** Writing along a wall, outside it, never upside down. */
@@ -219,8 +213,7 @@ final class RoomDrawing {
       double[] a,
       double[] b,
       double size,
-      String colour,
-      String styled,
+      Ink ink,
       boolean bold) {
     double turn = Math.toDegrees(Math.atan2(-(b[1] - a[1]), b[0] - a[0]));
     if (turn > 90.01) {
@@ -237,8 +230,7 @@ final class RoomDrawing {
         words,
         size,
         Anchor.MIDDLE,
-        colour,
-        styled,
+        ink,
         bold,
         Math.abs(turn) < 0.01 ? 0 : turn);
   }

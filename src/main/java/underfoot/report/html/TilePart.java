@@ -1,10 +1,14 @@
 package underfoot.report.html;
 
+import underfoot.knowledge.Phrases;
+import underfoot.report.HtmlWriter;
+import underfoot.report.Sentences;
 import java.util.StringJoiner;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.TileSetOut;
+import underfoot.plan.setout.TileSetOut.Compared;
 import underfoot.plan.setout.TileSetOut.Option;
 import underfoot.plan.setout.TileSetOut.Reach;
 import underfoot.plan.setout.TileSetOut.WallCuts;
@@ -12,13 +16,13 @@ import underfoot.plan.setout.TileSetOut.WallCuts;
 /** The set-out of the tiles: the plan, where to start, the cuts, what was compared. */
 final class TilePart {
   private final HtmlWriter out;
-  private final PageText speech;
+  private final Phrases speech;
   private final Table table;
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
   private final TileSetOut layout;
 
-  TilePart(HtmlWriter out, PageText speech, RoomPlan room, SetOut.Tiles tiles) {
+  TilePart(HtmlWriter out, Phrases speech, RoomPlan room, SetOut.Tiles tiles) {
     this.out = out;
     this.speech = speech;
     this.table = new Table(out, speech);
@@ -28,20 +32,7 @@ final class TilePart {
   }
 
   void write() {
-    out.element(
-        "p",
-        speech.say(
-            "tiles-intro",
-            "pattern",
-            speech.say("pattern-" + layout.kind().words().replace(' ', '-')),
-            "length",
-            PageText.number(layout.length()),
-            "width",
-            Texts.mm(layout.width()),
-            "joint",
-            Texts.mm(layout.joint()),
-            "gap",
-            Texts.mm(layout.gap())));
+    out.element("p", Sentences.tiles(layout, speech));
     if (!tiles.patternWanted().isEmpty() && !tiles.patternWanted().equals(layout.kind().words())) {
       out.element(
           "p",
@@ -55,10 +46,8 @@ final class TilePart {
     if (tiles.fromDoor() && room.doors().isEmpty()) {
       out.element("p", speech.say("door-place-unknown"), "class", "note care");
     }
-    out.open("figure");
-    out.add(new TileDrawing(room, tiles, speech).draw());
-    out.element("figcaption", speech.say("tile-plan-caption"));
-    out.end("figure");
+    String caption = speech.say("tile-plan-caption");
+    Drawings.figure(new TileDrawing(room, tiles, speech).draw(), caption, out);
     out.element("h3", speech.say("heading-start"));
     start();
     out.element("h3", speech.say("heading-count"));
@@ -69,17 +58,7 @@ final class TilePart {
 
   private void start() {
     out.open("ol");
-    StringJoiner reaches = new StringJoiner("; ");
-    for (Reach reach : layout.start().reaches()) {
-      reaches.add(
-          speech.say(
-              "reach",
-              "distance",
-              PageText.whole(reach.distance()),
-              "wall",
-              reach.wall() < 0 ? speech.say("a-column") : "W" + reach.wall()));
-    }
-    out.element("li", speech.say("start-lines", "reaches", reaches.toString()));
+    out.element("li", Sentences.startLines(layout, speech));
     out.element("li", speech.say("start-square"));
     boolean turned = layout.kind().turnDegrees() != 0;
     out.element(
@@ -122,22 +101,7 @@ final class TilePart {
 
   private void count() {
     Option chosen = tiles.layout().chosen();
-    out.element(
-        "p",
-        speech.say(
-            "tiles-count",
-            "whole",
-            Long.toString(layout.whole()),
-            "cut",
-            Integer.toString(layout.cut()),
-            "boxed",
-            Integer.toString(layout.boxed()),
-            "all",
-            Long.toString(layout.tiles()),
-            "breakage",
-            Texts.of(tiles.breakagePercent(), "%"),
-            "order",
-            Long.toString(tiles.toOrder())));
+    out.element("p", Sentences.count(tiles, speech));
     if (chosen.slivers() > 0) {
       out.element(
           "p",
@@ -180,9 +144,9 @@ final class TilePart {
       return speech.say(
           "cuts-range",
           "least",
-          PageText.whole(wall.least()),
+          Texts.whole(wall.least()),
           "most",
-          PageText.whole(wall.most()),
+          Texts.whole(wall.most()),
           "count",
           Integer.toString(wall.sizes().stream().mapToInt(TileSetOut.Size::count).sum()));
     }
@@ -213,31 +177,26 @@ final class TilePart {
         "col-slivers",
         "col-least",
         "col-points");
-    boolean first = true;
-    for (Option option : layout.options()) {
-      out.open("tr", "class", first ? "chosen" : "");
+    for (Compared one : layout.compared()) {
+      Option option = one.option();
+      out.open("tr", "class", one.chosen() ? "chosen" : "");
       out.open("th", "scope", "row");
-      out.own(
-          speech.say(
-              "option-" + option.way().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-              "door",
-              option.door()));
+      out.own(Sentences.start(option, speech));
       if (option.turned()) {
         out.text(" ").text(speech.say("option-turned"));
       }
-      if (first) {
+      if (one.chosen()) {
         out.text(" ").element("span", speech.say("chosen"), "class", "tag");
       }
       out.close("th");
       number(option.whole());
       number(option.cut());
-      number(option.whole() + option.boxed());
+      number(option.tiles());
       number(option.narrow());
       number(option.slivers());
-      table.number(Double.isInfinite(option.least()) ? "–" : PageText.whole(option.least()));
-      table.number(PageText.number(option.points()));
+      table.number(Double.isInfinite(option.least()) ? "–" : Texts.whole(option.least()));
+      table.number(Texts.tenths(option.points()));
       out.end("tr");
-      first = false;
     }
     table.close();
     out.element(

@@ -1,0 +1,132 @@
+package underfoot.report.html;
+
+import underfoot.report.HtmlWriter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Severity;
+import underfoot.buildup.Verdict;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Alternative;
+import underfoot.plan.Advice.Assumption;
+import underfoot.plan.Advice.CautionNote;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.HaltNote;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.ChangeNote;
+import underfoot.plan.ComparedBuildUp;
+import underfoot.plan.Consequences;
+import underfoot.plan.Cost;
+import underfoot.plan.FindOut;
+import underfoot.plan.Justification;
+import underfoot.plan.LevelPlan;
+import underfoot.plan.Milestone;
+import underfoot.plan.ProgrammeStep;
+import underfoot.plan.QuantityLine;
+import underfoot.plan.RoomPlan;
+import underfoot.plan.SetOut;
+import underfoot.report.BuildUpLine;
+import underfoot.report.TimeText;
+import underfoot.report.Sentences;
+
+/** The parts of the page about what is not settled: assumptions, changes, what to find out, other ways. */
+final class ChoiceParts extends HtmlParts {
+  ChoiceParts(HtmlParts page) {
+    super(page);
+  }
+
+  void assumptions() {
+    out.open("div", "class", "box-round");
+    out.element("p", speech.say("assumptions-intro"));
+    out.open("ul");
+    for (Assumption one : advice.assumptions()) {
+      out.open("li");
+      out.open("p");
+      out.own("strong", speech.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed()));
+      if (!one.look().isEmpty()) {
+        String look = one.look();
+        out.text(
+            " "
+                + speech.say("find-out")
+                + " "
+                + (look.endsWith("?") || look.endsWith(".") ? look : look + "."));
+      }
+      out.close("p");
+      if (one.wouldChange().isEmpty()) {
+        out.element("p", speech.say("nothing-hangs-on-it"), "class", "faint");
+      } else {
+        out.element("p", speech.say("would-change"), "class", "faint");
+        out.open("ul");
+        for (String change : one.wouldChange()) {
+          out.own("li", Texts.capital(change));
+        }
+        out.close("ul");
+      }
+      chains.of(one.because());
+      out.end("li");
+    }
+    out.close("ul").end("div");
+  }
+
+  void changes() {
+    out.open("ul", "class", "ways");
+    for (ChangeNote change : after.changes()) {
+      out.open("li");
+      out.own("p", speech.say("change-then", "change", change.text(), "way", change.way()));
+      out.own("p", BuildUpLine.numbers(change.numbers(), speech), "class", "faint");
+      out.end("li");
+    }
+    out.end("ul");
+    out.element("p", speech.say("changes-proved"), "class", "faint");
+  }
+
+  void findOut() {
+    out.open("ol");
+    for (FindOut one : advice.findOutFirst()) {
+      out.open("li");
+      out.open("p");
+      out.own("strong", Texts.capital(one.called()));
+      out.own(". " + (one.look().isEmpty() ? one.ask() : one.look()));
+      out.close("p");
+      out.open("ul");
+      for (String decision : one.decisions()) {
+        out.own("li", Texts.capital(decision));
+      }
+      out.close("ul");
+      out.end("li");
+    }
+    out.end("ol");
+  }
+
+  void alternatives() {
+    out.open("ul", "class", "ways");
+    for (Alternative one : advice.alternatives()) {
+      String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
+      out.open("li");
+      out.element("h3", speech.say("standing-" + standing, "way", one.title()));
+      out.own("p", one.text());
+      for (ComparedBuildUp way : after.ways()) {
+        if (way.id().equals(one.id())) {
+          out.own("p", BuildUpLine.numbers(way, speech), "class", "faint");
+        }
+      }
+      chains.of(one.because());
+      out.end("li");
+    }
+    out.end("ul");
+  }
+}
