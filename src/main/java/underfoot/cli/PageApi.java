@@ -111,8 +111,7 @@ final class PageApi {
         switch (what) {
           case "begin" -> Map.of("answers", begun.said());
           case "open" -> open(request);
-          case "file" ->
-              new File(AnswerFile.text(heard.answers(), heard.taken()), heard.wrong());
+          case "file" -> new File(AnswerFile.text(heard.answers(), heard.taken()), heard.wrong());
           case "why" -> Map.of("because", why(heard, request));
           case "questions" -> questions(heard);
           case "report" -> report(heard.answers());
@@ -292,9 +291,7 @@ final class PageApi {
     Map<String, Object> drawn = new LinkedHashMap<>();
     drawn.put(
         "room.outline",
-        answers.scenario().outline().stream()
-            .map(one -> List.of(one.x(), one.y()))
-            .toList());
+        answers.scenario().outline().stream().map(one -> List.of(one.x(), one.y())).toList());
     drawn.put(
         "levels.readings",
         answers.scenario().readings().stream()

@@ -223,7 +223,8 @@ final class ChainPicture {
     double bend = x + (left(to) - x) / 2;
     double y = from.middle();
     double end = to.middle();
-    String path = say("M%.1f %.1fC%.1f %.1f %.1f %.1f %.1f %.1f", x, y, bend, y, bend, end, left(to), end);
+    String path =
+        say("M%.1f %.1fC%.1f %.1f %.1f %.1f %.1f %.1f", x, y, bend, y, bend, end, left(to), end);
     out.empty("path", "d", path, "class", "edge").line();
   }
 
@@ -232,12 +233,18 @@ final class ChainPicture {
     boolean square = box.style.equals("rule") || box.style.equals("decision");
     out.empty(
         "rect",
-        "x", say("%.1f", left(box)),
-        "y", say("%.1f", box.top),
-        "width", Integer.toString(WIDTH),
-        "height", say("%.1f", box.height()),
-        "rx", square ? "2" : "8",
-        "class", box.style);
+        "x",
+        say("%.1f", left(box)),
+        "y",
+        say("%.1f", box.top),
+        "width",
+        Integer.toString(WIDTH),
+        "height",
+        say("%.1f", box.height()),
+        "rx",
+        square ? "2" : "8",
+        "class",
+        box.style);
     double y = box.top + PADDING + LINE - 3.5;
     for (String line : box.lines) {
       line(box, y, line, "", out);

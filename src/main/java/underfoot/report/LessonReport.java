@@ -129,7 +129,7 @@ public final class LessonReport {
    * @param page where it is written
    */
   public void text(boolean answers, TextPage page) {
-    page.para("", "", title(), Tone.BOLD);
+    page.bold(title());
     page.para(variant() + ". " + total() + ".");
     page.blank();
     page.para(phrases.say("lesson-name"));
@@ -153,7 +153,7 @@ public final class LessonReport {
   public void floor(TextPage page) {
     page.heading(phrases.say("lesson-floor"));
     for (String line : lesson.floor()) {
-      page.para(" - ", "   ", line, Tone.PLAIN);
+      page.item(line);
     }
     if (!lesson.assumed().isEmpty()) {
       page.para(phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())));

@@ -3,11 +3,9 @@ package underfoot.report;
 import java.util.ArrayList;
 import java.util.List;
 import underfoot.buildup.Judgement;
-import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
-import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Opinion;
@@ -42,11 +40,8 @@ public final class OpinionText {
   }
 
   private void write() {
-    page.para(
-        "",
-        "",
-        phrases.say("check-title", "proposal", opinion.proposal(), "scenario", opinion.scenario()),
-        Tone.BOLD);
+    page.bold(
+        phrases.say("check-title", "proposal", opinion.proposal(), "scenario", opinion.scenario()));
     page.blank();
     long faults = opinion.faults();
     String id =
@@ -65,7 +60,7 @@ public final class OpinionText {
     numbers();
     remedies();
     page.blank();
-    page.para("", "", phrases.say("check-ask"), Tone.FAINT);
+    page.faint(phrases.say("check-ask"));
   }
 
   private void way() {
@@ -155,11 +150,7 @@ public final class OpinionText {
     if (!open.isEmpty()) {
       page.heading(phrases.say("check-open"));
       for (Opinion.Item item : open) {
-        page.para(
-            " - ",
-            INDENT,
-            Texts.capital(item.text()) + ". " + TextReport.ids(item.because()),
-            Tone.PLAIN);
+        page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because()));
       }
     }
   }
@@ -170,30 +161,8 @@ public final class OpinionText {
     }
     Heights heights = opinion.heights().get();
     page.heading(phrases.say("check-numbers"));
-    LayerThickness rise = heights.aboveOldFloor();
-    page.para(
-        phrases.say(
-            rise.min() == rise.max() ? "rise-even" : "rise",
-            "mean",
-            Texts.mm(rise.mean()),
-            "least",
-            Texts.mm(rise.min()),
-            "most",
-            Texts.mm(rise.max()),
-            "mass",
-            Texts.of(Math.round(opinion.massKgPerM2()), "kg/m2")));
-    for (Door door : heights.doors()) {
-      double gap = door.gapLeftMm();
-      String id =
-          door.fits().isEmpty()
-              ? "door-unknown"
-              : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap))),
-          Tone.PLAIN);
-    }
+    page.para(Sentences.rise(heights, opinion.massKgPerM2(), phrases));
+    heights.doors().forEach(door -> page.item(Sentences.door(door, phrases)));
     stiffness();
   }
 
@@ -203,13 +172,13 @@ public final class OpinionText {
     for (Opinion.Stiffness one : opinion.stiffness()) {
       if (!one.name().endsWith(USE)) {
         String id = "check-" + one.name().replace(' ', '-');
-        page.para(" - ", INDENT, phrases.say(id, "value", number(one)), Tone.PLAIN);
+        page.item(phrases.say(id, "value", number(one)));
       } else if (most == null || one.value() > most.value()) {
         most = one;
       }
     }
     if (most != null) {
-      page.para(" - ", INDENT, phrases.say("check-joist-use", "value", number(most)), Tone.PLAIN);
+      page.item(phrases.say("check-joist-use", "value", number(most)));
     }
   }
 
@@ -226,14 +195,11 @@ public final class OpinionText {
     }
     page.heading(phrases.say("check-first"));
     for (RemedyNote remedy : opinion.remedies()) {
-      page.para(
-          " - ",
-          INDENT,
+      page.item(
           (remedy.hold() ? phrases.say("hold-point") + ": " : "")
               + remedy.title()
               + " "
-              + TextReport.ids(remedy.because()),
-          Tone.PLAIN);
+              + TextReport.ids(remedy.because()));
     }
   }
 

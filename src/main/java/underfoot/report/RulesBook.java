@@ -125,8 +125,7 @@ public final class RulesBook {
         .forEach(
             (id, all) -> {
               Source source = knowledge.sources().get(id);
-              out.block(
-                  "h3", source == null ? id : source.title(), "id", anchor("source-" + id));
+              out.block("h3", source == null ? id : source.title(), "id", anchor("source-" + id));
               if (source != null) {
                 String note = source.note().isEmpty() ? "" : ". " + source.note();
                 out.block("p", source.status() + note, "class", "soft");

@@ -139,7 +139,7 @@ public final class RulesReport {
 
   private void rule(RuleText rule, TextPage page) {
     page.heading(rule.note().id() + " " + rule.note().title());
-    page.para("", "", rule.file() + ":" + rule.line(), Tone.FAINT);
+    page.faint(rule.file() + ":" + rule.line());
     sentences("  when ", rule.when().isEmpty() ? List.of("") : rule.when(), page);
     sentences("  then ", rule.then(), page);
     entry("because ", rule.note().reason(), page);

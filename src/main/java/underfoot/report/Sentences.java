@@ -66,18 +66,15 @@ public final class Sentences {
   }
 
   /** From when the programme counts, what is marked in it, and what comes before. */
-  public static String programme(Advice advice, String marked, Phrases phrases) {
-    ProgrammeStep first = advice.consequences().programme().get(0);
+  public static String programme(
+      ProgrammeStep first, boolean remedies, String marked, Phrases phrases) {
     String from =
         first
             .begins()
             .map(start -> phrases.say("programme-dated", "start", TimeText.day(start)))
             .orElseGet(() -> phrases.say("programme-monday"));
     String before = first.begins().isPresent() ? "programme-by-then" : "programme-from";
-    return from
-        + ' '
-        + phrases.say(marked)
-        + (advice.remedies().isEmpty() ? "" : ' ' + phrases.say(before));
+    return from + ' ' + phrases.say(marked) + (remedies ? ' ' + phrases.say(before) : "");
   }
 
   /** The tiles: their pattern, size and gaps. */
@@ -102,8 +99,7 @@ public final class Sentences {
     for (TileSetOut.Reach reach : out.start().reaches()) {
       String wall = reach.wall() < 0 ? phrases.say("a-column") : "W" + reach.wall();
       reaches.append(reaches.isEmpty() ? "" : "; ");
-      reaches.append(
-          phrases.say("reach", "distance", Texts.whole(reach.distance()), "wall", wall));
+      reaches.append(phrases.say("reach", "distance", Texts.whole(reach.distance()), "wall", wall));
     }
     return phrases.say("start-lines", "reaches", reaches.toString());
   }

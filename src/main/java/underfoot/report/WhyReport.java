@@ -101,16 +101,16 @@ public final class WhyReport {
     }
     if (detail == Detail.NORMAL) {
       page.blank();
-      page.para("", "", report.phrases.say("why-more"), Tone.FAINT);
+      page.faint(report.phrases.say("why-more"));
     }
   }
 
   private void decision(Decision one) {
     page.blank();
-    page.para("", "", one.heading() + "  [" + one.id() + "]", Tone.BOLD);
+    page.bold(one.heading() + "  [" + one.id() + "]");
     String words = what(one, phrases);
     if (!words.isEmpty()) {
-      page.para("", "", words, Tone.PLAIN);
+      page.para(words);
     }
     if (detail == Detail.SHORT) {
       for (Justification why : one.because()) {
@@ -211,11 +211,7 @@ public final class WhyReport {
         Tone.PLAIN);
     boolean root = indent.isEmpty();
     if (root || detail == Detail.FULL) {
-      page.para(
-          inner + bar,
-          inner + bar,
-          source(one, phrases),
-          Tone.PLAIN);
+      page.para(inner + bar, inner + bar, source(one, phrases), Tone.PLAIN);
     }
     grow(branches, inner);
   }

@@ -1,12 +1,12 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import underfoot.knowledge.Phrases;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
+import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 
 /** The boards in the room, over the joints of the deck, with their marks and screws. */
@@ -53,8 +53,7 @@ final class BoardDrawing {
     StringBuilder joints = new StringBuilder();
     for (double[] line : plan.deckJoints()) {
       joints.append(
-          Svg.path(
-              drawing.x(line[0]), drawing.y(line[1]), drawing.x(line[2]), drawing.y(line[3])));
+          Svg.path(drawing.x(line[0]), drawing.y(line[1]), drawing.x(line[2]), drawing.y(line[3])));
     }
     svg.stroke(joints.toString(), Ink.DECK, 0.9, "2 3");
     svg.stroke(all.toString(), Ink.INK, 1.3);

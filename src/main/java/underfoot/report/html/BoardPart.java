@@ -1,16 +1,16 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
-import underfoot.report.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
+import underfoot.report.HtmlWriter;
+import underfoot.report.Sentences;
 
 /** The plan of the boards: the drawing, rows, cut list and screws. */
 final class BoardPart {

@@ -1,57 +1,30 @@
 package underfoot.report.html;
 
-import underfoot.report.HtmlWriter;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
-import underfoot.buildup.Verdict;
-import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
-import underfoot.plan.Advice.Alternative;
-import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Door;
-import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.ChangeNote;
-import underfoot.plan.ComparedBuildUp;
-import underfoot.plan.Consequences;
-import underfoot.plan.Cost;
-import underfoot.plan.FindOut;
 import underfoot.plan.Justification;
-import underfoot.plan.LevelPlan;
-import underfoot.plan.Milestone;
-import underfoot.plan.ProgrammeStep;
-import underfoot.plan.QuantityLine;
-import underfoot.plan.RoomPlan;
-import underfoot.plan.SetOut;
-import underfoot.report.BuildUpLine;
-import underfoot.report.TimeText;
 import underfoot.report.Sentences;
 
-/** The parts of the page about what is built: the section, its layers, what comes first, dangers, doors. */
+/**
+ * The parts of the page about what is built: the section, its layers, what comes first, dangers,
+ * doors.
+ */
 final class BuildUpParts extends HtmlParts {
   BuildUpParts(HtmlParts page) {
     super(page);
   }
 
   void section() {
-    Drawings.figure(
-        new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
+    Drawings.figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
     double above = advice.heights().aboveOldFloor().mean();
     if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
       out.element("p", speech.say("levels-from-base", "above", Texts.mm(above)));
@@ -70,8 +43,7 @@ final class BuildUpParts extends HtmlParts {
   private void layer(Layer layer) {
     out.open("li");
     out.open("details", "class", "layer more").open("summary");
-    out.open("span", "class", "swatch " + MaterialStyle.of(layer.family()).styled())
-        .close("span");
+    out.open("span", "class", "swatch " + MaterialStyle.of(layer.family()).styled()).close("span");
     out.element("strong", layer.order() + " " + layer.name());
     out.text(" ");
     out.element("span", Sentences.thickness(layer.thickness(), speech), "class", "thick");
@@ -131,9 +103,7 @@ final class BuildUpParts extends HtmlParts {
       // Dangers stand open; of the rest the title is told first.
       boolean folded = severity != Severity.DANGER;
       out.open(
-          folded ? "details" : "div",
-          "class",
-          "note " + severity.word() + (folded ? " more" : ""));
+          folded ? "details" : "div", "class", "note " + severity.word() + (folded ? " more" : ""));
       if (folded) {
         out.open("summary");
       }

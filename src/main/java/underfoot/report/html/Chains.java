@@ -1,14 +1,14 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import underfoot.knowledge.Figure;
+import underfoot.knowledge.Phrases;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
+import underfoot.report.HtmlWriter;
 
 /**
  * Reasons that open to the chain they rest on. A chain that was told in full further up the page is

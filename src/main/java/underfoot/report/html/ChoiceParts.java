@@ -1,49 +1,18 @@
 package underfoot.report.html;
 
-import underfoot.report.HtmlWriter;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import underfoot.buildup.LayerThickness;
-import underfoot.buildup.Severity;
-import underfoot.buildup.Verdict;
-import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
-import underfoot.plan.Advice;
 import underfoot.plan.Advice.Alternative;
 import underfoot.plan.Advice.Assumption;
-import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.Door;
-import underfoot.plan.Advice.HaltNote;
-import underfoot.plan.Advice.Layer;
-import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.ChangeNote;
 import underfoot.plan.ComparedBuildUp;
-import underfoot.plan.Consequences;
-import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
-import underfoot.plan.Justification;
-import underfoot.plan.LevelPlan;
-import underfoot.plan.Milestone;
-import underfoot.plan.ProgrammeStep;
-import underfoot.plan.QuantityLine;
-import underfoot.plan.RoomPlan;
-import underfoot.plan.SetOut;
 import underfoot.report.BuildUpLine;
-import underfoot.report.TimeText;
-import underfoot.report.Sentences;
 
-/** The parts of the page about what is not settled: assumptions, changes, what to find out, other ways. */
+/**
+ * The parts of the page about what is not settled: assumptions, changes, what to find out, other
+ * ways.
+ */
 final class ChoiceParts extends HtmlParts {
   ChoiceParts(HtmlParts page) {
     super(page);
@@ -56,7 +25,9 @@ final class ChoiceParts extends HtmlParts {
     for (Assumption one : advice.assumptions()) {
       out.open("li");
       out.open("p");
-      out.own("strong", speech.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed()));
+      out.own(
+          "strong",
+          speech.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed()));
       if (!one.look().isEmpty()) {
         String look = one.look();
         out.text(

@@ -1,9 +1,9 @@
 package underfoot.report.html;
 
-import underfoot.report.HtmlWriter;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.Consequences;
+import underfoot.report.HtmlWriter;
 
 /** The drawings of an advice by themselves, for a page that draws while somebody answers. */
 public final class Drawings {

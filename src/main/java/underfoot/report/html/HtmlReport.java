@@ -1,45 +1,17 @@
 package underfoot.report.html;
 
-import underfoot.report.HtmlWriter;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
-import underfoot.plan.Advice.Alternative;
-import underfoot.plan.Advice.Assumption;
-import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.HaltNote;
-import underfoot.plan.Advice.Layer;
-import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.ChangeNote;
-import underfoot.plan.ComparedBuildUp;
-import underfoot.plan.Consequences;
-import underfoot.plan.Cost;
-import underfoot.plan.FindOut;
-import underfoot.plan.Justification;
-import underfoot.plan.LevelPlan;
-import underfoot.plan.Milestone;
-import underfoot.plan.ProgrammeStep;
-import underfoot.plan.QuantityLine;
-import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
-import underfoot.report.BuildUpLine;
+import underfoot.report.HtmlWriter;
 import underfoot.report.TimeText;
 
 /**
@@ -129,8 +101,7 @@ public final class HtmlReport extends HtmlParts {
     cautions(Severity.CARE, built);
     plan("doors", "heading-heights", builds, built::doors);
     boolean levels =
-        after.levels().isPresent()
-            || after.room().map(r -> r.readings().size() > 2).orElse(false);
+        after.levels().isPresent() || after.room().map(r -> r.readings().size() > 2).orElse(false);
     plan("levels", "heading-level-map", levels, work::levels);
     boolean boards = after.setOut().isPresent() && !after.setOut().get().boards().isEmpty();
     plan("boards", "heading-boards", boards, work::boards);

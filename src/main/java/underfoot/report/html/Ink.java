@@ -1,6 +1,8 @@
 package underfoot.report.html;
 
-/** The colours of lines and writing: on light paper, and by class where a style sheet has others. */
+/**
+ * The colours of lines and writing: on light paper, and by class where a style sheet has others.
+ */
 enum Ink {
   /** Lines and writing. */
   INK("#1f2421", ""),

@@ -1,16 +1,16 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import underfoot.knowledge.Phrases;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.Texts;
 import underfoot.measure.TriangulatedSurface;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.RoomPlan;
+import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 import underfoot.scenario.Point;
 import underfoot.scenario.Reading;
@@ -98,8 +98,7 @@ final class LevelDrawing {
   }
 
   private String step(double from) {
-    return speech.say(
-        "from-to-plain", "least", Texts.tenths(from), "most", Texts.mm(from + step));
+    return speech.say("from-to-plain", "least", Texts.tenths(from), "most", Texts.mm(from + step));
   }
 
   HtmlWriter draw() {
@@ -203,7 +202,11 @@ final class LevelDrawing {
     }
     return ends.size() < 2
         ? ""
-        : Svg.path(drawing.x(ends.get(0)[0]), drawing.y(ends.get(0)[1]), drawing.x(ends.get(1)[0]), drawing.y(ends.get(1)[1]));
+        : Svg.path(
+            drawing.x(ends.get(0)[0]),
+            drawing.y(ends.get(0)[1]),
+            drawing.x(ends.get(1)[0]),
+            drawing.y(ends.get(1)[1]));
   }
 
   /** The places surveyed, each with its number and the height of its marker. */
@@ -223,9 +226,7 @@ final class LevelDrawing {
       double x = drawing.x(reading[0]);
       double y = drawing.y(reading[1]);
       if (reading[2] == highest) {
-        svg.fill(
-            Svg.path(x - 5, y + 4, x + 5, y + 4, x, y - 5) + "Z",
-            Ink.MARK);
+        svg.fill(Svg.path(x - 5, y + 4, x + 5, y + 4, x, y - 5) + "Z", Ink.MARK);
       } else {
         svg.circle(x, y, 2.2, Ink.INK);
       }
@@ -273,10 +274,15 @@ final class LevelDrawing {
     double tipX = cx + dx * length / 2;
     double tipY = cy + dy * length / 2;
     Svg svg = drawing.svg();
-    svg.line(
-        cx - dx * length / 2, cy - dy * length / 2, tipX, tipY, Ink.MARK, 2);
+    svg.line(cx - dx * length / 2, cy - dy * length / 2, tipX, tipY, Ink.MARK, 2);
     svg.fill(
-        Svg.path(tipX + dx * 5, tipY + dy * 5, tipX - dx * 4 - dy * 4, tipY - dy * 4 + dx * 4, tipX - dx * 4 + dy * 4, tipY - dy * 4 - dx * 4)
+        Svg.path(
+                tipX + dx * 5,
+                tipY + dy * 5,
+                tipX - dx * 4 - dy * 4,
+                tipY - dy * 4 + dx * 4,
+                tipX - dx * 4 + dy * 4,
+                tipY - dy * 4 - dx * 4)
             + "Z",
         Ink.MARK);
     return slope;

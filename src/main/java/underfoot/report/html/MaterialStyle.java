@@ -12,7 +12,13 @@ import java.util.stream.Collectors;
 enum MaterialStyle {
   TILE("tile", "#e9e4d8", 9, 9, "M-1 1L1 -1M0 9L9 0M8 10L10 8", ""),
   BED("bed", "#cfcabd", 7, 7, "", "1.5,1.5 5,4.5"),
-  BOARD("board", "#b9c6cc", 10, 10, "M0 10L10 0M0 0L10 10M-1 1L1 -1M9 11L11 9M-1 9L1 11M9 -1L11 1", ""),
+  BOARD(
+      "board",
+      "#b9c6cc",
+      10,
+      10,
+      "M0 10L10 0M0 0L10 10M-1 1L1 -1M9 11L11 9M-1 9L1 11M9 -1L11 1",
+      ""),
   LEVELLER("leveller", "#c9d3b4", 12, 6, "M1 1.5H6M7 4.5H12", ""),
   MEMBRANE("membrane", "#e4b878", 8, 6, "M0 5L4 1L8 5", ""),
   SEALING("sealing", "#8fb3c9", 6, 4, "M0 2H6", ""),
@@ -33,8 +39,7 @@ enum MaterialStyle {
   private final String lines;
   private final String dots;
 
-  MaterialStyle(
-      String id, String colour, double width, double height, String lines, String dots) {
+  MaterialStyle(String id, String colour, double width, double height, String lines, String dots) {
     this.id = id;
     this.colour = colour;
     this.width = width;

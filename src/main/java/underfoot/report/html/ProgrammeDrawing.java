@@ -1,13 +1,13 @@
 package underfoot.report.html;
 
-import underfoot.measure.Texts;
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Step;
+import underfoot.measure.Texts;
 import underfoot.plan.ProgrammeStep;
+import underfoot.report.HtmlWriter;
 import underfoot.report.TimeText;
 import underfoot.report.html.Svg.Anchor;
 
@@ -76,9 +76,7 @@ final class ProgrammeDrawing {
       if (wait) {
         svg.rect(x, y + 13, w, 9, "url(#programme-wait)", "");
       }
-      svg.stroke(
-          Svg.path(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z",
-          Ink.INK, 0.7);
+      svg.stroke(Svg.path(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z", Ink.INK, 0.7);
       String words =
           (step.critical() ? "» " : "") + step.step() + ", " + TimeText.hours(step.hours());
       boolean right = x + Svg.cut(words, 62).length() * PER_LETTER > WIDTH - LEFT;

@@ -197,12 +197,7 @@ final class RoomDrawing {
     double length = Math.hypot(door.x2() - door.x1(), door.y2() - door.y1());
     double nx = (door.y2() - door.y1()) / length * inward;
     double ny = -(door.x2() - door.x1()) / length * inward;
-    svg.line(
-        x(px) - nx * 3,
-        y(py) + ny * 3,
-        x(px) + nx * 6,
-        y(py) - ny * 6,
-        Ink.INK, 1.6);
+    svg.line(x(px) - nx * 3, y(py) + ny * 3, x(px) + nx * 6, y(py) - ny * 6, Ink.INK, 1.6);
   }
 
   /** Writing along a wall, outside it, never upside down. */

@@ -1,15 +1,15 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
-import underfoot.report.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
+import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.BaseBelow;
+import underfoot.report.HtmlWriter;
+import underfoot.report.Sentences;
 import underfoot.report.html.Svg.Anchor;
 
 /** The build-up cut through, heights to scale, each layer labelled with a line that leads to it. */
@@ -140,8 +140,7 @@ final class SectionDrawing {
   /** A coat has no thickness to speak of: a thick broken line stands for it. */
   private void coat(Layer layer) {
     double at = y(layer.level()) - COAT / 2;
-    svg.stroke(
-        Svg.path(LEFT, at, RIGHT, at), Ink.PAPER, COAT + 1);
+    svg.stroke(Svg.path(LEFT, at, RIGHT, at), Ink.PAPER, COAT + 1);
     svg.stroke(Svg.path(LEFT, at, RIGHT, at), Ink.INK, COAT, "6 2.5");
   }
 
@@ -189,7 +188,18 @@ final class SectionDrawing {
   private static String tear(double y) {
     double middle = (LEFT + RIGHT) / 2;
     return Svg.path(
-        RIGHT + 5, y, middle + 8, y, middle + 3, y - 7, middle - 3, y + 7, middle - 8, y, LEFT - 5, y);
+        RIGHT + 5,
+        y,
+        middle + 8,
+        y,
+        middle + 3,
+        y - 7,
+        middle - 3,
+        y + 7,
+        middle - 8,
+        y,
+        LEFT - 5,
+        y);
   }
 
   /** The level of every surface above the old floor, on the left. */
@@ -207,7 +217,8 @@ final class SectionDrawing {
       last = writing;
       svg.stroke(
           Svg.path(LEFT - 3, at, LEFT - 7, at, LEFT - 11, writing - 3.5, LEFT - 14, writing - 3.5),
-          Ink.FAINT, 0.8);
+          Ink.FAINT,
+          0.8);
       String words = (level > 0 ? "+" : "") + Texts.tenths(level);
       svg.text(LEFT - 16, writing, words, 9.5, Anchor.END);
     }
@@ -223,8 +234,7 @@ final class SectionDrawing {
       String level = (layer.level() > 0 ? "+" : "") + Texts.mm(layer.level());
       String thickness = Sentences.thickness(layer.thickness(), speech);
       lines.add(thickness + " · " + speech.say("top-at", "level", level));
-      lines.add(
-          layer.because().isEmpty() ? "" : "‹" + layer.because().get(0).rule().id() + "›");
+      lines.add(layer.because().isEmpty() ? "" : "‹" + layer.because().get(0).rule().id() + "›");
       double top = y(layer.level());
       double bottom = y(layer.level() - layer.thickness().mean());
       double at = layer.thickness().max() == 0 ? bottom - COAT / 2 : (top + bottom) / 2;
@@ -274,7 +284,8 @@ final class SectionDrawing {
     double at = label.top + LINE - 5;
     svg.stroke(
         Svg.path(RIGHT - 7, label.wanted, RIGHT + 5, label.wanted, LABELS - 8, at, LABELS - 3, at),
-        Ink.FAINT, 0.9);
+        Ink.FAINT,
+        0.9);
     svg.circle(RIGHT - 7, label.wanted, 1.8, Ink.INK);
     for (int i = 0; i < label.lines.size(); i++) {
       boolean bold = i < label.bold;

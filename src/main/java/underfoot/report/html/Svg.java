@@ -1,9 +1,9 @@
 package underfoot.report.html;
 
-import underfoot.report.HtmlWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import underfoot.report.HtmlWriter;
 
 /**
  * A drawing. Every shape has its colours as attributes, for paper, and a class by which a style

@@ -1,9 +1,8 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
 import java.util.ArrayList;
 import java.util.List;
+import underfoot.knowledge.Phrases;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.TileSetOut;
@@ -11,6 +10,7 @@ import underfoot.plan.setout.TileSetOut.Piece;
 import underfoot.plan.setout.TileSetOut.Reach;
 import underfoot.plan.setout.TileSetOut.Strip;
 import underfoot.plan.setout.TileSetOut.WallCuts;
+import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 
 /** The tiles in the room, with the lines to start from and the cuts at every wall. */
@@ -98,9 +98,7 @@ final class TileDrawing {
     double sx = plan.x(out.start().x());
     double sy = plan.y(out.start().y());
     for (Reach reach : out.start().reaches()) {
-      svg.stroke(
-          Svg.path(sx, sy, plan.x(reach.x()), plan.y(reach.y())),
-          Ink.MARK, 1.5, "6 3");
+      svg.stroke(Svg.path(sx, sy, plan.x(reach.x()), plan.y(reach.y())), Ink.MARK, 1.5, "6 3");
     }
     for (Reach reach : out.start().reaches()) {
       double mx = (sx + plan.x(reach.x())) / 2;

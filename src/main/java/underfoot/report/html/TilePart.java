@@ -1,17 +1,16 @@
 package underfoot.report.html;
 
-import underfoot.knowledge.Phrases;
-import underfoot.report.HtmlWriter;
-import underfoot.report.Sentences;
 import java.util.StringJoiner;
+import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.TileSetOut;
 import underfoot.plan.setout.TileSetOut.Compared;
 import underfoot.plan.setout.TileSetOut.Option;
-import underfoot.plan.setout.TileSetOut.Reach;
 import underfoot.plan.setout.TileSetOut.WallCuts;
+import underfoot.report.HtmlWriter;
+import underfoot.report.Sentences;
 
 /** The set-out of the tiles: the plan, where to start, the cuts, what was compared. */
 final class TilePart {

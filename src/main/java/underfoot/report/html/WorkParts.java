@@ -1,37 +1,13 @@
 package underfoot.report.html;
 
-import underfoot.report.HtmlWriter;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import underfoot.buildup.LayerThickness;
-import underfoot.buildup.Severity;
-import underfoot.buildup.Verdict;
-import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
-import underfoot.plan.Advice;
-import underfoot.plan.Advice.Alternative;
-import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.Door;
-import underfoot.plan.Advice.HaltNote;
-import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.ChangeNote;
-import underfoot.plan.ComparedBuildUp;
-import underfoot.plan.Consequences;
 import underfoot.plan.Cost;
-import underfoot.plan.FindOut;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.Milestone;
@@ -39,11 +15,12 @@ import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
-import underfoot.report.BuildUpLine;
-import underfoot.report.TimeText;
 import underfoot.report.Sentences;
+import underfoot.report.TimeText;
 
-/** The parts of the page about the work: levels, boards, tiles, programme, materials, what to tick. */
+/**
+ * The parts of the page about the work: levels, boards, tiles, programme, materials, what to tick.
+ */
 final class WorkParts extends HtmlParts {
   WorkParts(HtmlParts page) {
     super(page);
@@ -64,7 +41,9 @@ final class WorkParts extends HtmlParts {
     after
         .room()
         .flatMap(room -> LevelDrawing.of(room, plan, speech))
-        .ifPresent(drawing -> Drawings.figure(drawing.draw(), speech.say(LevelDrawing.caption(plan)), out));
+        .ifPresent(
+            drawing ->
+                Drawings.figure(drawing.draw(), speech.say(LevelDrawing.caption(plan)), out));
     if (plan.isPresent()) {
       markers(plan.get());
     }
@@ -91,8 +70,7 @@ final class WorkParts extends HtmlParts {
     table.close();
     out.element(
         "p",
-        speech.say(
-            plan.level() ? "datum-level" : "datum-flat", "datum", Texts.mm(plan.datumMm())));
+        speech.say(plan.level() ? "datum-level" : "datum-flat", "datum", Texts.mm(plan.datumMm())));
   }
 
   void boards() {
@@ -114,9 +92,14 @@ final class WorkParts extends HtmlParts {
   }
 
   void programme() {
-    out.element("p", Sentences.programme(advice, "programme-marked", speech));
+    out.element(
+        "p",
+        Sentences.programme(
+            after.programme().get(0), !advice.remedies().isEmpty(), "programme-marked", speech));
     Drawings.figure(
-        new ProgrammeDrawing(after.programme(), speech).draw(), speech.say("programme-caption"), out);
+        new ProgrammeDrawing(after.programme(), speech).draw(),
+        speech.say("programme-caption"),
+        out);
     out.open("ul", "class", "days");
     for (Milestone one : after.schedule().milestones()) {
       String when = TimeText.when(speech, one.on(), one.hour());
@@ -203,8 +186,7 @@ final class WorkParts extends HtmlParts {
         .ifPresent(
             coverage -> {
               check(
-                  speech.say(
-                      "coverage-target", "target", Texts.of(coverage.targetPercent(), "%")),
+                  speech.say("coverage-target", "target", Texts.of(coverage.targetPercent(), "%")),
                   coverage.because());
               coverage.check().forEach(say -> check(say.text(), say.because()));
             });
