@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
@@ -40,12 +41,8 @@ public final class LessonReport {
   }
 
   private String total() {
-    return phrases.say(
-        "lesson-total",
-        "count",
-        Integer.toString(lesson.questions().size()),
-        "marks",
-        Integer.toString(lesson.marks()));
+    String count = Integer.toString(lesson.questions().size());
+    return phrases.say("lesson-total", "count", count, "marks", Integer.toString(lesson.marks()));
   }
 
   private String marks(Question question) {
@@ -68,19 +65,15 @@ public final class LessonReport {
 
   /** What the right answer is, by its letters or lines first. */
   public String answer(Question question) {
-    List<String> labels = new ArrayList<>();
-    for (Set<String> group : question.right()) {
-      List<String> any = group.stream().sorted().toList();
-      labels.add(
-          any.size() == 1
-              ? any.get(0)
-              : phrases.say("lesson-any-of", "lines", String.join(" or ", any)));
-    }
-    String letters = String.join(", ", labels);
-    return phrases.say(
-        "lesson-answer",
-        "answer",
-        letters.isEmpty() ? question.answer() : letters + " - " + question.answer());
+    String letters =
+        question.right().stream().map(this::anyOf).collect(Collectors.joining(", "));
+    String answer = letters.isEmpty() ? question.answer() : letters + " - " + question.answer();
+    return phrases.say("lesson-answer", "answer", answer);
+  }
+
+  private String anyOf(Set<String> group) {
+    String lines = group.stream().sorted().collect(Collectors.joining(" or "));
+    return group.size() == 1 ? lines : phrases.say("lesson-any-of", "lines", lines);
   }
 
   /** Why the answer is right: workings, rules, figures and sources, a line each. */

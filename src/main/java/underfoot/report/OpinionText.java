@@ -2,6 +2,7 @@ package underfoot.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
@@ -130,29 +131,28 @@ public final class OpinionText {
   }
 
   private void whole() {
-    List<Opinion.Item> missing = new ArrayList<>(opinion.whole());
-    missing.removeIf(item -> item.judgement() != Judgement.MISSING);
-    if (!missing.isEmpty()) {
-      page.heading(phrases.say("check-missing"));
-      for (Opinion.Item item : missing) {
-        page.para(" - ", INDENT, item.layer(), Tone.BOLD);
-        told(INDENT, item, Judgement.MISSING);
-      }
+    found("check-missing", Judgement.MISSING::equals)
+        .forEach(
+            item -> {
+              page.para(" - ", INDENT, item.layer(), Tone.BOLD);
+              told(INDENT, item, Judgement.MISSING);
+            });
+    found("check-whole", one -> one.isFault() && one != Judgement.MISSING)
+        .forEach(item -> told(" - ", item, null));
+    found("check-open", Judgement.NOT_SAID::equals)
+        .forEach(
+            item ->
+                page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because())));
+  }
+
+  /** What was found of such a judgement, after its heading if there is any. */
+  private List<Opinion.Item> found(String heading, Predicate<Judgement> which) {
+    List<Opinion.Item> found =
+        opinion.whole().stream().filter(item -> which.test(item.judgement())).toList();
+    if (!found.isEmpty()) {
+      page.heading(phrases.say(heading));
     }
-    List<Opinion.Item> faults = new ArrayList<>(opinion.whole());
-    faults.removeIf(item -> !item.judgement().isFault() || item.judgement() == Judgement.MISSING);
-    if (!faults.isEmpty()) {
-      page.heading(phrases.say("check-whole"));
-      faults.forEach(item -> told(" - ", item, null));
-    }
-    List<Opinion.Item> open = new ArrayList<>(opinion.whole());
-    open.removeIf(item -> item.judgement() != Judgement.NOT_SAID);
-    if (!open.isEmpty()) {
-      page.heading(phrases.say("check-open"));
-      for (Opinion.Item item : open) {
-        page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because()));
-      }
-    }
+    return found;
   }
 
   private void numbers() {

@@ -13,18 +13,13 @@ import underfoot.report.HtmlWriter;
 import underfoot.report.Sentences;
 
 /** The plan of the boards: the drawing, rows, cut list and screws. */
-final class BoardPart {
-  private final HtmlWriter out;
-  private final Phrases speech;
-  private final Table table;
+final class BoardPart extends HtmlParts {
   private final RoomPlan room;
   private final SetOut.Boards boards;
   private final BoardPlan plan;
 
-  BoardPart(HtmlWriter out, Phrases speech, RoomPlan room, SetOut.Boards boards) {
-    this.out = out;
-    this.speech = speech;
-    this.table = new Table(out, speech);
+  BoardPart(HtmlParts page, RoomPlan room, SetOut.Boards boards) {
+    super(page);
     this.room = room;
     this.boards = boards;
     this.plan = boards.plan();
@@ -38,14 +33,7 @@ final class BoardPart {
     out.open("ul");
     deck();
     if (!Double.isInfinite(plan.stagger())) {
-      out.element(
-          "li",
-          speech.say(
-              plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
-              "stagger",
-              Texts.whole(plan.stagger()),
-              "wanted",
-              Texts.whole(plan.wantedStagger())));
+      say("li", plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short", "stagger", Texts.whole(plan.stagger()), "wanted", Texts.whole(plan.wantedStagger()));
     }
     if (!room.doors().isEmpty()) {
       out.element(
@@ -54,14 +42,7 @@ final class BoardPart {
               ? speech.say("no-joint-at-door")
               : speech.say("joints-at-door", "count", Integer.toString(plan.atDoors())));
     }
-    out.element(
-        "li",
-        speech.say(
-            "screws-counted",
-            "count",
-            Integer.toString(plan.screws().size()),
-            "spacing",
-            Texts.mm(boards.spacingMm())));
+    say("li", "screws-counted", "count", Integer.toString(plan.screws().size()), "spacing", Texts.mm(boards.spacingMm()));
     out.end("ul");
     cutList();
     rows();
@@ -69,21 +50,14 @@ final class BoardPart {
 
   private void deck() {
     if (!boards.deckKnown()) {
-      out.element("li", speech.say("deck-joints-unknown", "off", Texts.mm(plan.wantedOffDeck())));
+      say("li", "deck-joints-unknown", "off", Texts.mm(plan.wantedOffDeck()));
       return;
     }
     if (!boards.firstJointMeasured()) {
       out.element("li", speech.say("first-joint-assumed"), "class", "note care");
     }
     if (!Double.isInfinite(plan.offDeck())) {
-      out.element(
-          "li",
-          speech.say(
-              plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
-              "off",
-              Texts.whole(plan.offDeck()),
-              "wanted",
-              Texts.whole(plan.wantedOffDeck())));
+      say("li", plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short", "off", Texts.whole(plan.offDeck()), "wanted", Texts.whole(plan.wantedOffDeck()));
     }
   }
 
@@ -137,7 +111,7 @@ final class BoardPart {
     int along = plan.alongX() ? 0 : 1;
     double origin = room.corners().stream().mapToDouble(c -> c[along]).min().orElse(0);
     double across = room.corners().stream().mapToDouble(c -> c[1 - along]).min().orElse(0);
-    out.element("p", speech.say(plan.alongX() ? "rows-along-x" : "rows-along-y"));
+    say("p", plan.alongX() ? "rows-along-x" : "rows-along-y");
     out.open("ol");
     for (List<BoardPlan.Piece> row : byRow.values()) {
       StringJoiner words = new StringJoiner(", ");
@@ -158,16 +132,7 @@ final class BoardPart {
           row.stream().mapToDouble(p -> plan.alongX() ? p.y1() : p.x1()).min().orElse(0) - across;
       double high =
           row.stream().mapToDouble(p -> plan.alongX() ? p.y2() : p.x2()).max().orElse(0) - across;
-      out.element(
-          "li",
-          speech.say(
-              "row",
-              "from",
-              Long.toString(Math.round(least)),
-              "to",
-              Texts.whole(high),
-              "pieces",
-              words.toString()));
+      say("li", "row", "from", Long.toString(Math.round(least)), "to", Texts.whole(high), "pieces", words.toString());
     }
     out.end("ol");
   }

@@ -27,7 +27,7 @@ final class BuildUpParts extends HtmlParts {
     Drawings.figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
     double above = advice.heights().aboveOldFloor().mean();
     if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-      out.element("p", speech.say("levels-from-base", "above", Texts.mm(above)));
+      say("p", "levels-from-base", "above", Texts.mm(above));
     }
   }
 
@@ -128,7 +128,7 @@ final class BuildUpParts extends HtmlParts {
 
   private void part(Map<String, String> parts, String name) {
     if (parts.containsKey(name)) {
-      out.element("dt", speech.say("caution-" + name));
+      say("dt", "caution-" + name);
       out.own("dd", parts.get(name));
     }
   }

@@ -20,7 +20,7 @@ final class ChoiceParts extends HtmlParts {
 
   void assumptions() {
     out.open("div", "class", "box-round");
-    out.element("p", speech.say("assumptions-intro"));
+    say("p", "assumptions-intro");
     out.open("ul");
     for (Assumption one : advice.assumptions()) {
       out.open("li");
@@ -38,9 +38,9 @@ final class ChoiceParts extends HtmlParts {
       }
       out.close("p");
       if (one.wouldChange().isEmpty()) {
-        out.element("p", speech.say("nothing-hangs-on-it"), "class", "faint");
+        faint("nothing-hangs-on-it");
       } else {
-        out.element("p", speech.say("would-change"), "class", "faint");
+        faint("would-change");
         out.open("ul");
         for (String change : one.wouldChange()) {
           out.own("li", Texts.capital(change));
@@ -62,7 +62,7 @@ final class ChoiceParts extends HtmlParts {
       out.end("li");
     }
     out.end("ul");
-    out.element("p", speech.say("changes-proved"), "class", "faint");
+    faint("changes-proved");
   }
 
   void findOut() {
@@ -88,7 +88,7 @@ final class ChoiceParts extends HtmlParts {
     for (Alternative one : advice.alternatives()) {
       String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
       out.open("li");
-      out.element("h3", speech.say("standing-" + standing, "way", one.title()));
+      say("h3", "standing-" + standing, "way", one.title());
       out.own("p", one.text());
       for (ComparedBuildUp way : after.ways()) {
         if (way.id().equals(one.id())) {

@@ -40,6 +40,16 @@ class HtmlParts {
     this.table = page.table;
   }
 
+  /** An element that says a phrase. */
+  HtmlWriter say(String element, String phrase, String... filling) {
+    return out.element(element, speech.say(phrase, filling));
+  }
+
+  /** A paragraph that says a phrase unobtrusively. */
+  void faint(String phrase, String... filling) {
+    out.element("p", speech.say(phrase, filling), "class", "faint");
+  }
+
   /** A box to tick, with its label, which only machines read unless it is shown. */
   void box(String label, boolean shown) {
     if (medium == Medium.PAPER) {

@@ -130,9 +130,8 @@ public final class HtmlReport extends HtmlParts {
     parts.forEach(Runnable::run);
     out.end("main");
     out.open("footer");
-    out.element("p", speech.say("footer-limits"));
-    out.element(
-        "p", speech.say("footer-made", "version", version, "rules", ruleBase), "class", "faint");
+    say("p", "footer-limits");
+    faint("footer-made", "version", version, "rules", ruleBase);
     out.end("footer");
   }
 
@@ -174,7 +173,7 @@ public final class HtmlReport extends HtmlParts {
     out.element("h2", speech.say("verdict-" + verdict), "id", "answer-h");
     out.own("p", advice.summary(), "class", "summary");
     if (!advice.builds()) {
-      out.element("p", speech.say("nothing-is-built"));
+      say("p", "nothing-is-built");
     }
     for (Verdict kind : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
       List<HaltNote> stopFindings =
@@ -184,7 +183,7 @@ public final class HtmlReport extends HtmlParts {
       if (stopFindings.isEmpty()) {
         continue;
       }
-      out.element("h3", speech.say(kind == Verdict.STOP ? "heading-stop" : "heading-outside"));
+      say("h3", kind == Verdict.STOP ? "heading-stop" : "heading-outside");
       for (HaltNote stopFinding : stopFindings) {
         out.open("div", "class", "note danger");
         out.element("h4", stopFinding.title());
@@ -222,7 +221,7 @@ public final class HtmlReport extends HtmlParts {
 
   private void key(String phrase, String value) {
     out.open("div");
-    out.element("dt", speech.say(phrase)).element("dd", value);
+    say("dt", phrase).element("dd", value);
     out.close("div");
   }
 }

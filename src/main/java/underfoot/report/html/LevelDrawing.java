@@ -3,6 +3,8 @@ package underfoot.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.LevelSurvey;
@@ -102,11 +104,9 @@ final class LevelDrawing {
   }
 
   HtmlWriter draw() {
-    int bands = 1;
-    for (Coordinate c : tin.vertices()) {
-      bands = Math.max(bands, (int) Math.ceil((c.getZ() - lowest) / step - 1e-9));
-    }
-    bands = Math.min(bands, TINTS.length);
+    double top = tin.vertices().stream().mapToDouble(Coordinate::getZ).max().orElse(lowest);
+    int bands = (int) Math.ceil((top - lowest) / step - 1e-9);
+    bands = Math.max(1, Math.min(bands, TINTS.length));
     RoomDrawing drawing =
         new RoomDrawing(
             room,
@@ -117,25 +117,14 @@ final class LevelDrawing {
     Svg svg = drawing.svg();
     svg.clip("room", drawing.outline());
     svg.fill(drawing.outline(), TINTS[0], "p0");
-    List<String> lines = new ArrayList<>();
     for (int band = 0; band < bands; band++) {
       double from = lowest + band * step;
-      StringBuilder path = new StringBuilder();
-      for (int[] triangle : tin.triangles()) {
-        path.append(between(triangle, from, from + step, drawing));
-      }
       int tint = tint(band, bands);
-      svg.fill(path.toString(), TINTS[tint], "p" + tint);
-      if (band > 0) {
-        StringBuilder line = new StringBuilder();
-        for (int[] triangle : tin.triangles()) {
-          line.append(at(triangle, from, drawing));
-        }
-        lines.add(line.toString());
-      }
+      svg.fill(each(triangle -> between(triangle, from, drawing)), TINTS[tint], "p" + tint);
     }
-    for (String line : lines) {
-      svg.stroke(line, Ink.POUR, 0.9);
+    for (int band = 1; band < bands; band++) {
+      double height = lowest + band * step;
+      svg.stroke(each(triangle -> at(triangle, height, drawing)), Ink.POUR, 0.9);
     }
     svg.endClip();
     drawing.walls(this::said);
@@ -146,18 +135,23 @@ final class LevelDrawing {
     return svg.markup();
   }
 
+  /** A path of what is drawn of every triangle. */
+  private String each(Function<int[], String> drawn) {
+    return tin.triangles().stream().map(drawn).collect(Collectors.joining());
+  }
+
   private static int tint(int band, int bands) {
     return bands <= 1 ? 2 : (int) Math.round((double) band * (TINTS.length - 2) / (bands - 1));
   }
 
-  /** The part of a triangle between two heights, as a path. */
-  private String between(int[] triangle, double low, double high, RoomDrawing drawing) {
+  /** The part of a triangle from a height to a step above it, as a path. */
+  private String between(int[] triangle, double low, RoomDrawing drawing) {
     List<double[]> shape = new ArrayList<>();
     for (int corner : triangle) {
       Coordinate c = tin.vertices().get(corner);
       shape.add(new double[] {c.x, c.y, c.getZ()});
     }
-    shape = cut(cut(shape, low, 1), high, -1);
+    shape = cut(cut(shape, low, 1), low + step, -1);
     double[] xy = new double[2 * shape.size()];
     for (int i = 0; i < shape.size(); i++) {
       double x = drawing.x(shape.get(i)[0]);
@@ -215,12 +209,8 @@ final class LevelDrawing {
     double highest =
         room.readings().stream().mapToDouble(reading -> reading[2]).max().orElse(Double.NaN);
     List<double[]> told = new ArrayList<>();
-    double cx = 0;
-    double cy = 0;
-    for (double[] reading : room.readings()) {
-      cx += drawing.x(reading[0]) / room.readings().size();
-      cy += drawing.y(reading[1]) / room.readings().size();
-    }
+    double cx = drawing.x(mean(0));
+    double cy = drawing.y(mean(1));
     for (int i = 0; i < room.readings().size(); i++) {
       double[] reading = room.readings().get(i);
       double x = drawing.x(reading[0]);
@@ -251,6 +241,10 @@ final class LevelDrawing {
     }
   }
 
+  private double mean(int axis) {
+    return room.readings().stream().mapToDouble(one -> one[axis]).average().orElse(0);
+  }
+
   /** An arrow the way the floor falls; gives how much it falls, mm a metre. */
   private double tilt(RoomDrawing drawing) {
     List<underfoot.working.Reading> readings = new ArrayList<>();
@@ -264,12 +258,8 @@ final class LevelDrawing {
     }
     double dx = -fit.bMmPerM() / slope;
     double dy = fit.cMmPerM() / slope;
-    double cx = 0;
-    double cy = 0;
-    for (double[] one : room.readings()) {
-      cx += drawing.x(one[0]) / room.readings().size();
-      cy += drawing.y(one[1]) / room.readings().size();
-    }
+    double cx = drawing.x(mean(0));
+    double cy = drawing.y(mean(1));
     double length = 34;
     double tipX = cx + dx * length / 2;
     double tipY = cy + dy * length / 2;

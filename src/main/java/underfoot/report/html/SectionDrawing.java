@@ -186,20 +186,8 @@ final class SectionDrawing {
 
   /** The line along which a drawing is broken off. */
   private static String tear(double y) {
-    double middle = (LEFT + RIGHT) / 2;
-    return Svg.path(
-        RIGHT + 5,
-        y,
-        middle + 8,
-        y,
-        middle + 3,
-        y - 7,
-        middle - 3,
-        y + 7,
-        middle - 8,
-        y,
-        LEFT - 5,
-        y);
+    double m = (LEFT + RIGHT) / 2;
+    return Svg.path(RIGHT + 5, y, m + 8, y, m + 3, y - 7, m - 3, y + 7, m - 8, y, LEFT - 5, y);
   }
 
   /** The level of every surface above the old floor, on the left. */

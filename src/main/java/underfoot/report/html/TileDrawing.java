@@ -62,7 +62,7 @@ final class TileDrawing {
     start(plan, svg, out);
     double off = Math.max(out.gap(), 11 / plan.scale());
     for (WallCuts wall : out.walls()) {
-      if (!wall.sizes().isEmpty() && length(wall.wall()) * plan.scale() > 24) {
+      if (!wall.sizes().isEmpty() && room.wall(wall.wall()).length() * plan.scale() > 24) {
         double[] at = plan.inside(wall.wall(), off);
         double x = plan.x(at[0]);
         double y = plan.y(at[1]) + 3;
@@ -83,12 +83,6 @@ final class TileDrawing {
     }
     written.add(new double[] {x, y});
     return true;
-  }
-
-  private double length(int wall) {
-    double[] a = room.corners().get(wall);
-    double[] b = room.corners().get((wall + 1) % room.corners().size());
-    return Math.hypot(b[0] - a[0], b[1] - a[1]);
   }
 
   private void start(RoomDrawing plan, Svg svg, TileSetOut out) {

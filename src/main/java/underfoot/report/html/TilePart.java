@@ -13,18 +13,13 @@ import underfoot.report.HtmlWriter;
 import underfoot.report.Sentences;
 
 /** The set-out of the tiles: the plan, where to start, the cuts, what was compared. */
-final class TilePart {
-  private final HtmlWriter out;
-  private final Phrases speech;
-  private final Table table;
+final class TilePart extends HtmlParts {
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
   private final TileSetOut layout;
 
-  TilePart(HtmlWriter out, Phrases speech, RoomPlan room, SetOut.Tiles tiles) {
-    this.out = out;
-    this.speech = speech;
-    this.table = new Table(out, speech);
+  TilePart(HtmlParts page, RoomPlan room, SetOut.Tiles tiles) {
+    super(page);
     this.room = room;
     this.tiles = tiles;
     this.layout = tiles.layout();
@@ -33,23 +28,16 @@ final class TilePart {
   void write() {
     out.element("p", Sentences.tiles(layout, speech));
     if (!tiles.patternWanted().isEmpty() && !tiles.patternWanted().equals(layout.kind().words())) {
-      out.element(
-          "p",
-          speech.say(
-              "pattern-changed",
-              "wanted",
-              tiles.patternWanted(),
-              "pattern",
-              layout.kind().words()));
+      say("p", "pattern-changed", "wanted", tiles.patternWanted(), "pattern", layout.kind().words());
     }
     if (tiles.fromDoor() && room.doors().isEmpty()) {
       out.element("p", speech.say("door-place-unknown"), "class", "note care");
     }
     String caption = speech.say("tile-plan-caption");
     Drawings.figure(new TileDrawing(room, tiles, speech).draw(), caption, out);
-    out.element("h3", speech.say("heading-start"));
+    say("h3", "heading-start");
     start();
-    out.element("h3", speech.say("heading-count"));
+    say("h3", "heading-count");
     count();
     cuts();
     options();
@@ -58,28 +46,14 @@ final class TilePart {
   private void start() {
     out.open("ol");
     out.element("li", Sentences.startLines(layout, speech));
-    out.element("li", speech.say("start-square"));
+    say("li", "start-square");
     boolean turned = layout.kind().turnDegrees() != 0;
-    out.element(
-        "li",
-        speech.say(
-            turned ? "start-tile-turned" : "start-tile",
-            "direction",
-            direction(),
-            "length",
-            Texts.mm(layout.length())));
+    say("li", turned ? "start-tile-turned" : "start-tile", "direction", direction(), "length", Texts.mm(layout.length()));
     if (!layout.movement().isEmpty()) {
-      out.element(
-          "li",
-          speech.say(
-              "start-movement",
-              "count",
-              Integer.toString(layout.movement().size()),
-              "width",
-              Texts.mm(layout.movement().get(0).width())));
+      say("li", "start-movement", "count", Integer.toString(layout.movement().size()), "width", Texts.mm(layout.movement().get(0).width()));
     }
-    out.element("li", speech.say("start-dry"));
-    out.element("li", speech.say("start-reveals"));
+    say("li", "start-dry");
+    say("li", "start-reveals");
     out.end("ol");
   }
 
@@ -87,10 +61,7 @@ final class TilePart {
   private String direction() {
     double want = layout.direction();
     for (int i = 0; i < room.corners().size(); i++) {
-      double[] a = room.corners().get(i);
-      double[] b = room.corners().get((i + 1) % room.corners().size());
-      double angle = Math.toDegrees(Math.atan2(b[1] - a[1], b[0] - a[0]));
-      double off = (angle - want) / 180;
+      double off = (room.wall(i).degrees() - want) / 180;
       if (Math.abs(off - Math.rint(off)) * 180 < 0.05) {
         return "W" + i;
       }
@@ -118,8 +89,6 @@ final class TilePart {
   private void cuts() {
     table.open("table-cuts", "col-wall", "col-wall-length", "col-cuts");
     for (WallCuts wall : layout.walls()) {
-      double[] a = room.corners().get(wall.wall());
-      double[] b = room.corners().get((wall.wall() + 1) % room.corners().size());
       out.open("tr");
       out.open("th", "scope", "row").text("W" + wall.wall());
       for (RoomPlan.Door door : room.doors()) {
@@ -128,7 +97,7 @@ final class TilePart {
         }
       }
       out.close("th");
-      table.number(Texts.metres(Math.hypot(b[0] - a[0], b[1] - a[1])));
+      table.number(Texts.metres(room.wall(wall.wall()).length()));
       out.element("td", sizes(wall));
       out.end("tr");
     }
@@ -159,13 +128,8 @@ final class TilePart {
   }
 
   private void options() {
-    out.element("h3", speech.say("heading-options"));
-    out.element(
-        "p",
-        speech.say(
-            layout.every() ? "options-every" : "options-best",
-            "tried",
-            Long.toString(layout.tried())));
+    say("h3", "heading-options");
+    say("p", layout.every() ? "options-every" : "options-best", "tried", Long.toString(layout.tried()));
     table.open(
         "table-options",
         "col-option",
@@ -198,16 +162,7 @@ final class TilePart {
       out.end("tr");
     }
     table.close();
-    out.element(
-        "p",
-        speech.say(
-            "options-meaning",
-            "share",
-            Texts.of(tiles.leastSharePercent(), "%"),
-            "sliver",
-            Texts.mm(tiles.sliverMm())),
-        "class",
-        "faint");
+    faint("options-meaning", "share", Texts.of(tiles.leastSharePercent(), "%"), "sliver", Texts.mm(tiles.sliverMm()));
   }
 
   private void number(long number) {

@@ -30,12 +30,7 @@ final class WorkParts extends HtmlParts {
     Optional<LevelPlan> plan = after.levels();
     plan.ifPresent(
         one -> {
-          out.element(
-              "p",
-              speech.say(
-                  one.level() ? "levels-level" : "levels-flat",
-                  "volume",
-                  Texts.of(Math.ceil(one.volumeL()), "L")));
+          say("p", one.level() ? "levels-level" : "levels-flat", "volume", Texts.of(Math.ceil(one.volumeL()), "L"));
           chains.of(one.because());
         });
     after
@@ -68,15 +63,13 @@ final class WorkParts extends HtmlParts {
       out.close("td").end("tr");
     }
     table.close();
-    out.element(
-        "p",
-        speech.say(plan.level() ? "datum-level" : "datum-flat", "datum", Texts.mm(plan.datumMm())));
+    say("p", plan.level() ? "datum-level" : "datum-flat", "datum", Texts.mm(plan.datumMm()));
   }
 
   void boards() {
     RoomPlan room = after.room().orElseThrow();
     for (SetOut.Boards boards : after.setOut().orElseThrow().boards()) {
-      new BoardPart(out, speech, room, boards).write();
+      new BoardPart(this, room, boards).write();
       chains.of(boards.because());
     }
   }
@@ -84,10 +77,10 @@ final class WorkParts extends HtmlParts {
   void tiles() {
     SetOut setOut = after.setOut().orElseThrow();
     if (setOut.tiles().isEmpty()) {
-      out.element("p", speech.say(setOut.whyNoTiles()));
+      say("p", setOut.whyNoTiles());
       return;
     }
-    new TilePart(out, speech, after.room().orElseThrow(), setOut.tiles().get()).write();
+    new TilePart(this, after.room().orElseThrow(), setOut.tiles().get()).write();
     chains.of(setOut.tiles().get().because());
   }
 
@@ -103,8 +96,7 @@ final class WorkParts extends HtmlParts {
     out.open("ul", "class", "days");
     for (Milestone one : after.schedule().milestones()) {
       String when = TimeText.when(speech, one.on(), one.hour());
-      out.element(
-          "li", speech.say("milestone-line", "what", Texts.capital(one.what()), "when", when));
+      say("li", "milestone-line", "what", Texts.capital(one.what()), "when", when);
     }
     out.end("ul");
     table.open("table-programme", "col-step", "col-begins", "col-takes");
