@@ -3,7 +3,7 @@ package underfoot.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
-import underfoot.reasoning.RuleFaults;
+import underfoot.language.RuleFaults;
 import underfoot.report.RecordWriter;
 
 /** What {@code rules --lint} prints. */

@@ -27,7 +27,7 @@ public final class RulesBook {
   private final RuleUses uses;
   private final Set<String> ids = new LinkedHashSet<>();
   private final Map<String, Map<String, String>> namedBy = new HashMap<>();
-  private final Map<String, List<RuleText>> byFigure = new LinkedHashMap<>();
+  private final Map<String, List<Rule>> byFigure = new LinkedHashMap<>();
   private final HtmlWriter out = HtmlPage.begin("The rules");
 
   private RulesBook(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
@@ -36,7 +36,7 @@ public final class RulesBook {
     this.report = new RulesReport(rules, knowledge);
     this.uses = uses;
     rules.forEach(rule -> ids.add(rule.note().id()));
-    for (RuleText rule : rules) {
+    for (Rule rule : rules) {
       for (String word : RulesReport.words(rule)) {
         if (ids.contains(word) && !word.equals(rule.note().id())) {
           namedBy.computeIfAbsent(word, id -> new TreeMap<>()).put(rule.note().id(), "");
@@ -66,7 +66,7 @@ public final class RulesBook {
     return words.isEmpty() ? file : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
-  private Map<String, List<RuleText>> byTheme() {
+  private Map<String, List<Rule>> byTheme() {
     return rules.stream()
         .collect(groupingBy(rule -> theme(rule.file()), LinkedHashMap::new, toList()));
   }
@@ -139,7 +139,7 @@ public final class RulesBook {
             });
   }
 
-  private static Map<String, String> titles(List<RuleText> all) {
+  private static Map<String, String> titles(List<Rule> all) {
     Map<String, String> titles = new LinkedHashMap<>();
     all.forEach(rule -> titles.put(rule.note().id(), rule.note().title()));
     return titles;

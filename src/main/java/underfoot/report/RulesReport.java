@@ -137,7 +137,7 @@ public final class RulesReport {
     page.para("  " + name, "          ", words, Tone.PLAIN);
   }
 
-  private void rule(RuleText rule, TextPage page) {
+  private void rule(Rule rule, TextPage page) {
     page.heading(rule.note().id() + " " + rule.note().title());
     page.faint(rule.file() + ":" + rule.line());
     sentences("  when ", rule.when().isEmpty() ? List.of("") : rule.when(), page);
@@ -218,7 +218,7 @@ public final class RulesReport {
     return List.copyOf(found);
   }
 
-  List<String> wordings(RuleText rule) {
+  List<String> wordings(Rule rule) {
     Set<String> known = knowledge.wording().ids();
     return rule.then().stream()
         .flatMap(sentence -> WORD.matcher(sentence).results())
@@ -229,7 +229,7 @@ public final class RulesReport {
   }
 
   /** The words of a rule's sentences. */
-  static Set<String> words(RuleText rule) {
+  static Set<String> words(Rule rule) {
     return Stream.concat(rule.when().stream(), rule.then().stream())
         .flatMap(sentence -> WORD.matcher(sentence).results())
         .map(MatchResult::group)
@@ -241,7 +241,7 @@ public final class RulesReport {
     return ids(rule -> !rule.note().id().equals(id) && words(rule).contains(id));
   }
 
-  private List<String> ids(Predicate<RuleText> which) {
+  private List<String> ids(Predicate<Rule> which) {
     return rules.stream().filter(which).map(rule -> rule.note().id()).toList();
   }
 
@@ -305,9 +305,9 @@ public final class RulesReport {
     return written.size();
   }
 
-  private record RuleView(RuleText rule, String source, String status, List<Figure> figures) {}
+  private record RuleView(Rule rule, String source, String status, List<Figure> figures) {}
 
-  private RuleView view(RuleText rule) {
+  private RuleView view(Rule rule) {
     Source source = knowledge.sources().get(rule.note().source());
     return new RuleView(
         rule,
