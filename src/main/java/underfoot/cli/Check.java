@@ -22,7 +22,8 @@ import underfoot.report.TextPage;
     footer = {
       "",
       "A proposal lists its layers from the bottom up; see scenarios/proposals.",
-      "Exit codes: 0 no fault, 5 faults stand, 2 wrong usage, 3 a file has faults, 1 internal error."
+      "Exit codes: 0 no fault, 5 faults stand, 2 wrong usage, 3 a file has faults, 1 internal"
+          + " error."
     })
 final class Check implements Callable<Integer> {
   private final Environment around;

@@ -65,8 +65,7 @@ public final class LessonReport {
 
   /** What the right answer is, by its letters or lines first. */
   public String answer(Question question) {
-    String letters =
-        question.right().stream().map(this::anyOf).collect(Collectors.joining(", "));
+    String letters = question.right().stream().map(this::anyOf).collect(Collectors.joining(", "));
     String answer = letters.isEmpty() ? question.answer() : letters + " - " + question.answer();
     return phrases.say("lesson-answer", "answer", answer);
   }

@@ -141,8 +141,7 @@ public final class OpinionText {
         .forEach(item -> told(" - ", item, null));
     found("check-open", Judgement.NOT_SAID::equals)
         .forEach(
-            item ->
-                page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because())));
+            item -> page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because())));
   }
 
   /** What was found of such a judgement, after its heading if there is any. */

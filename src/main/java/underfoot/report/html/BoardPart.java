@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import java.util.TreeMap;
-import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
-import underfoot.report.HtmlWriter;
 import underfoot.report.Sentences;
 
 /** The plan of the boards: the drawing, rows, cut list and screws. */
@@ -33,7 +31,13 @@ final class BoardPart extends HtmlParts {
     out.open("ul");
     deck();
     if (!Double.isInfinite(plan.stagger())) {
-      say("li", plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short", "stagger", Texts.whole(plan.stagger()), "wanted", Texts.whole(plan.wantedStagger()));
+      say(
+          "li",
+          plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
+          "stagger",
+          Texts.whole(plan.stagger()),
+          "wanted",
+          Texts.whole(plan.wantedStagger()));
     }
     if (!room.doors().isEmpty()) {
       out.element(
@@ -42,7 +46,13 @@ final class BoardPart extends HtmlParts {
               ? speech.say("no-joint-at-door")
               : speech.say("joints-at-door", "count", Integer.toString(plan.atDoors())));
     }
-    say("li", "screws-counted", "count", Integer.toString(plan.screws().size()), "spacing", Texts.mm(boards.spacingMm()));
+    say(
+        "li",
+        "screws-counted",
+        "count",
+        Integer.toString(plan.screws().size()),
+        "spacing",
+        Texts.mm(boards.spacingMm()));
     out.end("ul");
     cutList();
     rows();
@@ -57,7 +67,13 @@ final class BoardPart extends HtmlParts {
       out.element("li", speech.say("first-joint-assumed"), "class", "note care");
     }
     if (!Double.isInfinite(plan.offDeck())) {
-      say("li", plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short", "off", Texts.whole(plan.offDeck()), "wanted", Texts.whole(plan.wantedOffDeck()));
+      say(
+          "li",
+          plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
+          "off",
+          Texts.whole(plan.offDeck()),
+          "wanted",
+          Texts.whole(plan.wantedOffDeck()));
     }
   }
 
@@ -132,7 +148,15 @@ final class BoardPart extends HtmlParts {
           row.stream().mapToDouble(p -> plan.alongX() ? p.y1() : p.x1()).min().orElse(0) - across;
       double high =
           row.stream().mapToDouble(p -> plan.alongX() ? p.y2() : p.x2()).max().orElse(0) - across;
-      say("li", "row", "from", Long.toString(Math.round(least)), "to", Texts.whole(high), "pieces", words.toString());
+      say(
+          "li",
+          "row",
+          "from",
+          Long.toString(Math.round(least)),
+          "to",
+          Texts.whole(high),
+          "pieces",
+          words.toString());
     }
     out.end("ol");
   }

@@ -1,7 +1,6 @@
 package underfoot.report.html;
 
 import java.util.StringJoiner;
-import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
@@ -9,7 +8,6 @@ import underfoot.plan.setout.TileSetOut;
 import underfoot.plan.setout.TileSetOut.Compared;
 import underfoot.plan.setout.TileSetOut.Option;
 import underfoot.plan.setout.TileSetOut.WallCuts;
-import underfoot.report.HtmlWriter;
 import underfoot.report.Sentences;
 
 /** The set-out of the tiles: the plan, where to start, the cuts, what was compared. */
@@ -28,7 +26,13 @@ final class TilePart extends HtmlParts {
   void write() {
     out.element("p", Sentences.tiles(layout, speech));
     if (!tiles.patternWanted().isEmpty() && !tiles.patternWanted().equals(layout.kind().words())) {
-      say("p", "pattern-changed", "wanted", tiles.patternWanted(), "pattern", layout.kind().words());
+      say(
+          "p",
+          "pattern-changed",
+          "wanted",
+          tiles.patternWanted(),
+          "pattern",
+          layout.kind().words());
     }
     if (tiles.fromDoor() && room.doors().isEmpty()) {
       out.element("p", speech.say("door-place-unknown"), "class", "note care");
@@ -48,9 +52,21 @@ final class TilePart extends HtmlParts {
     out.element("li", Sentences.startLines(layout, speech));
     say("li", "start-square");
     boolean turned = layout.kind().turnDegrees() != 0;
-    say("li", turned ? "start-tile-turned" : "start-tile", "direction", direction(), "length", Texts.mm(layout.length()));
+    say(
+        "li",
+        turned ? "start-tile-turned" : "start-tile",
+        "direction",
+        direction(),
+        "length",
+        Texts.mm(layout.length()));
     if (!layout.movement().isEmpty()) {
-      say("li", "start-movement", "count", Integer.toString(layout.movement().size()), "width", Texts.mm(layout.movement().get(0).width()));
+      say(
+          "li",
+          "start-movement",
+          "count",
+          Integer.toString(layout.movement().size()),
+          "width",
+          Texts.mm(layout.movement().get(0).width()));
     }
     say("li", "start-dry");
     say("li", "start-reveals");
@@ -129,7 +145,11 @@ final class TilePart extends HtmlParts {
 
   private void options() {
     say("h3", "heading-options");
-    say("p", layout.every() ? "options-every" : "options-best", "tried", Long.toString(layout.tried()));
+    say(
+        "p",
+        layout.every() ? "options-every" : "options-best",
+        "tried",
+        Long.toString(layout.tried()));
     table.open(
         "table-options",
         "col-option",
@@ -162,7 +182,12 @@ final class TilePart extends HtmlParts {
       out.end("tr");
     }
     table.close();
-    faint("options-meaning", "share", Texts.of(tiles.leastSharePercent(), "%"), "sliver", Texts.mm(tiles.sliverMm()));
+    faint(
+        "options-meaning",
+        "share",
+        Texts.of(tiles.leastSharePercent(), "%"),
+        "sliver",
+        Texts.mm(tiles.sliverMm()));
   }
 
   private void number(long number) {

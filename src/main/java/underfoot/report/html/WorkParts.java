@@ -30,7 +30,11 @@ final class WorkParts extends HtmlParts {
     Optional<LevelPlan> plan = after.levels();
     plan.ifPresent(
         one -> {
-          say("p", one.level() ? "levels-level" : "levels-flat", "volume", Texts.of(Math.ceil(one.volumeL()), "L"));
+          say(
+              "p",
+              one.level() ? "levels-level" : "levels-flat",
+              "volume",
+              Texts.of(Math.ceil(one.volumeL()), "L"));
           chains.of(one.because());
         });
     after
