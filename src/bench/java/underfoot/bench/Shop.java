@@ -21,7 +21,7 @@ import underfoot.reasoning.Assessment;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.WhatIf;
-import underfoot.report.BatchLine;
+import underfoot.report.JsonReport;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
@@ -112,7 +112,7 @@ final class Shop {
   /** The advice as the line that {@code batch} writes. */
   static String line(Advice advice) {
     StringWriter out = new StringWriter();
-    BatchLine.advice("benchmark", advice, "benchmark", "benchmark", out);
+    JsonReport.line("benchmark", advice, "benchmark", "benchmark", out);
     return out.toString();
   }
 }

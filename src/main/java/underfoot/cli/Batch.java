@@ -26,9 +26,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import underfoot.plan.Advice;
-import underfoot.report.BatchLine;
-import underfoot.report.BatchLine.Origin;
+import underfoot.report.JsonReport;
+import underfoot.report.JsonReport.Origin;
 
 /** {@code batch FILES…}: many scenarios, one line of JSON each. */
 @Command(
@@ -151,7 +152,7 @@ final class Batch extends FloorCommand {
     StringWriter text = new StringWriter();
     try {
       Advice advice = adviser.advise(origin.file(), content);
-      BatchLine.advice(origin, advice, Version.of(), ruleBase, text);
+      JsonReport.line(origin, advice, Version.of(), ruleBase, text);
       return new Line(text.toString(), true);
     } catch (UserError e) {
       return failure(origin, e.exit(), e.getMessage());
@@ -166,7 +167,7 @@ final class Batch extends FloorCommand {
 
   private static Line failure(Origin origin, int exit, String why) {
     StringWriter text = new StringWriter();
-    BatchLine.failure(origin, exit, List.of(why.split("\n(?=\\S)")), text);
+    JsonReport.failure(origin, exit, List.of(why.split("\n(?=\\S)")), text);
     return new Line(text.toString(), false);
   }
 

@@ -8,7 +8,7 @@ import underfoot.plan.Opinion;
 import underfoot.plan.OpinionMaker;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.ProposalAssessor;
-import underfoot.report.OpinionJson;
+import underfoot.report.JsonReport;
 import underfoot.report.OpinionText;
 import underfoot.report.TextPage;
 import underfoot.scenario.FactBook;
@@ -22,7 +22,8 @@ import underfoot.scenario.Scenario;
     footer = {
       "",
       "A proposal lists its layers from the bottom up; see scenarios/proposals.",
-      "Exit codes: 0 no fault, 5 faults stand, 2 wrong usage, 3 a file has faults, 1 internal error."
+      "Exit codes: 0 no fault, 5 faults stand, 2 wrong usage, 3 a file has faults, 1 internal"
+          + " error."
     })
 final class Check extends FloorCommand {
   @Parameters(
@@ -52,7 +53,7 @@ final class Check extends FloorCommand {
     }
     Opinion opinion = opinion(context);
     if (json.wanted) {
-      OpinionJson.write(opinion, Version.of(), context.ruleBaseId(), out());
+      JsonReport.write(opinion, Version.of(), context.ruleBaseId(), out());
       out().println();
     } else {
       OpinionText.write(opinion, context.phrases(), page);

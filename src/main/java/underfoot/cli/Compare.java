@@ -12,8 +12,8 @@ import underfoot.plan.FloorsCompared;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.FloorComparison;
-import underfoot.report.CompareJson;
 import underfoot.report.CompareReport;
+import underfoot.report.JsonReport;
 import underfoot.report.TextPage;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
@@ -78,7 +78,7 @@ final class Compare extends FloorCommand {
   private void ways(CommandContext context, Scenario floor, TextPage page) throws UserError {
     Advice advice = context.advise(floor);
     if (json.wanted) {
-      CompareJson.write(advice, out());
+      JsonReport.ways(advice, out());
     } else {
       CompareReport.write(advice, context.phrases(), page);
     }
@@ -97,7 +97,7 @@ final class Compare extends FloorCommand {
         context.byRules(
             () -> FloorsCompared.of(FloorComparison.of(advisor, one, changed), ofOne, ofOther));
     if (json.wanted) {
-      CompareJson.write(compared, out());
+      JsonReport.write(compared, out());
     } else {
       CompareReport.write(compared, context.phrases(), page);
     }

@@ -17,6 +17,7 @@ import underfoot.lesson.LessonMaker;
 import underfoot.lesson.Marking;
 import underfoot.lesson.Question;
 import underfoot.plan.Planner;
+import underfoot.report.JsonReport;
 import underfoot.report.LessonReport;
 import underfoot.report.TextPage;
 import underfoot.report.TextPage.Tone;
@@ -78,7 +79,7 @@ final class LessonCommand extends FloorCommand {
     if (mark) {
       mark(lesson, report, context.phrases());
     } else if (json.wanted) {
-      report.json(out());
+      JsonReport.write(lesson, out());
       out().println();
     } else if (sheet != null) {
       sheet.write(report.html(answers), out());

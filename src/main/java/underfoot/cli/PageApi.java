@@ -10,13 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tools.jackson.core.JacksonException;
-import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.json.JsonFactory;
-import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.RuleNote;
 import underfoot.measure.Texts;
@@ -24,7 +22,7 @@ import underfoot.plan.Advice;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Interview;
 import underfoot.reasoning.WhatIf;
-import underfoot.report.JsonReport;
+import underfoot.report.RecordWriter;
 import underfoot.report.html.Drawings;
 import underfoot.report.html.HtmlReport;
 import underfoot.scenario.Answers;
@@ -107,24 +105,21 @@ final class PageApi {
     } catch (JacksonException e) {
       request = new Request(Map.of(), Map.of());
     }
-    try (JsonGenerator json = JsonReport.generator(out)) {
-      json.writeStartObject();
-      switch (what) {
-        case "begin" -> answers(json, begun);
-        case "open" -> open(json, request);
-        case "file" -> {
-          Heard heard = hear(request);
-          json.writeStringProperty("file", AnswerFile.text(heard.answers(), heard.taken()));
-          texts(json, "wrong", heard.wrong());
-        }
-        case "why" -> why(json, request);
-        case "questions" -> questions(json, hear(request));
-        case "report" -> report(json, hear(request).answers());
-        default -> advice(json, hear(request));
-      }
-      json.writeEndObject();
-    }
+    Heard heard = hear(request);
+    Object answer =
+        switch (what) {
+          case "begin" -> Map.of("answers", begun.said());
+          case "open" -> open(request);
+          case "file" -> new File(AnswerFile.text(heard.answers(), heard.taken()), heard.wrong());
+          case "why" -> Map.of("because", why(heard, request));
+          case "questions" -> questions(heard);
+          case "report" -> report(heard.answers());
+          default -> advice(heard);
+        };
+    RecordWriter.write(answer, true, Map.of(), out);
   }
+
+  private record File(String file, Map<String, String> wrong) {}
 
   private static Request read(byte[] body) {
     Map<String, String> texts = new LinkedHashMap<>();
@@ -207,36 +202,31 @@ final class PageApi {
     return Texts.capital(what) + "." + (how.isEmpty() ? "" : " " + Texts.capital(how) + ".");
   }
 
-  private static void answers(JsonGenerator json, Answers answers) {
-    texts(json, "answers", answers.said());
-  }
-
-  private void open(JsonGenerator json, Request request) {
+  private Map<String, Object> open(Request request) {
     try {
       byte[] yaml = request.text("file").getBytes(StandardCharsets.UTF_8);
-      answers(json, Interview.begun(Answers.of(begun.book(), "your file", yaml)));
+      Answers answers = Interview.begun(Answers.of(begun.book(), "your file", yaml));
+      return Map.of("answers", answers.said());
     } catch (ScenarioFaults e) {
-      json.writeStringProperty("wrong", e.text());
+      return Map.of("wrong", e.text());
     }
   }
 
-  private void why(JsonGenerator json, Request request) {
-    Heard heard = hear(request);
+  private List<String> why(Heard heard, Request request) {
     Optional<Place> place = place(heard.answers(), request.text("place"));
-    json.writeArrayPropertyStart("because");
-    if (place.isPresent() && heard.answers().complete()) {
-      Interview.Why why = interview.why(heard.answers(), place.get());
-      why.changes().stream().limit(CHANGES_TOLD).map(this::otherwise).forEach(json::writeString);
-      for (RuleNote rule : why.rules().subList(0, Math.min(RULES_TOLD, why.rules().size()))) {
-        json.writeString(rule.reason() + ". ‹" + rule.id() + "›");
-      }
-      if (why.rules().size() > RULES_TOLD) {
-        json.writeString("Further rules that read it: " + (why.rules().size() - RULES_TOLD) + ".");
-      }
-    } else {
-      json.writeString("No advice can be given before this is known.");
+    if (place.isEmpty() || !heard.answers().complete()) {
+      return List.of("No advice can be given before this is known.");
     }
-    json.writeEndArray();
+    Interview.Why why = interview.why(heard.answers(), place.get());
+    List<String> because = new ArrayList<>();
+    why.changes().stream().limit(CHANGES_TOLD).map(this::otherwise).forEach(because::add);
+    for (RuleNote rule : why.rules().subList(0, Math.min(RULES_TOLD, why.rules().size()))) {
+      because.add(rule.reason() + ". ‹" + rule.id() + "›");
+    }
+    if (why.rules().size() > RULES_TOLD) {
+      because.add("Further rules that read it: " + (why.rules().size() - RULES_TOLD) + ".");
+    }
+    return because;
   }
 
   private String otherwise(WhatIf.Otherwise one) {
@@ -247,19 +237,20 @@ final class PageApi {
   }
 
   /** The advice so far, and what became of each answer. */
-  private void advice(JsonGenerator json, Heard heard) throws UserError {
+  private Map<String, Object> advice(Heard heard) throws UserError {
     Answers answers = heard.answers();
     Map<String, String> taken = new LinkedHashMap<>();
     heard
         .taken()
         .forEach((id, one) -> taken.put(id, "Taken as " + one.value() + ": " + one.since() + "."));
-    texts(json, "taken", taken);
-    drawn(json, answers);
+    Map<String, Object> told = new LinkedHashMap<>();
+    told.put("taken", taken);
+    told.put("drawn", drawn(answers));
     Map<String, String> wrong = new LinkedHashMap<>(heard.wrong());
     Optional<Assessment> assessment = interview.assessment(answers);
     if (assessment.isPresent()) {
       try {
-        advice(json, desk.advise(answers.scenario()), assessment.get());
+        advice(told, desk.advise(answers.scenario()), assessment.get());
       } catch (UserError userError) {
         if (userError.exit() != Exit.SCENARIO_INVALID) {
           throw userError;
@@ -268,89 +259,68 @@ final class PageApi {
         wrong.put(PRICES, userError.getMessage().replaceFirst("^" + YOURS + "[:0-9]* ", ""));
       }
     }
-    json.writeArrayPropertyStart("missing");
-    answers.missing().stream()
-        .filter(place -> !place.fact().key().equals(NAME))
-        .forEach(place -> json.writeString(place.id()));
-    json.writeEndArray();
-    texts(json, "wrong", wrong);
+    told.put(
+        "missing",
+        answers.missing().stream()
+            .filter(place -> !place.fact().key().equals(NAME))
+            .map(Place::id)
+            .toList());
+    told.put("wrong", wrong);
+    return told;
   }
 
-  private void advice(JsonGenerator json, Advice advice, Assessment assessment) {
-    json.writeStringProperty("name", advice.scenario());
-    json.writeStringProperty("preview", InterviewScreen.preview(assessment, phrases));
-    json.writeStringProperty("verdict", advice.verdict().word());
-    json.writeStringProperty("verdictWords", phrases.say("verdict-" + advice.verdict().word()));
-    json.writeStringProperty("summary", advice.summary());
-    json.writeStringProperty("section", Drawings.section(advice, phrases));
-    json.writeStringProperty("levels", Drawings.levels(advice, phrases));
-    json.writeArrayPropertyStart("before");
-    advice.stopFindings().forEach(one -> note(json, one.title(), one.text()));
-    advice.remedies().forEach(one -> note(json, one.title(), one.text()));
-    json.writeEndArray();
+  private void advice(Map<String, Object> told, Advice advice, Assessment assessment) {
+    told.put("name", advice.scenario());
+    told.put("preview", InterviewScreen.preview(assessment, phrases));
+    told.put("verdict", advice.verdict().word());
+    told.put("verdictWords", phrases.say("verdict-" + advice.verdict().word()));
+    told.put("summary", advice.summary());
+    told.put("section", Drawings.section(advice, phrases));
+    told.put("levels", Drawings.levels(advice, phrases));
+    List<Note> before = new ArrayList<>();
+    advice.stopFindings().forEach(one -> before.add(new Note(one.title(), one.text())));
+    advice.remedies().forEach(one -> before.add(new Note(one.title(), one.text())));
+    told.put("before", before);
   }
 
-  private static void note(JsonGenerator json, String title, String text) {
-    json.writeStartObject();
-    json.writeStringProperty("title", title);
-    json.writeStringProperty("text", text);
-    json.writeEndObject();
-  }
+  private record Note(String title, String text) {}
 
   /** The room and its spot levels in millimetres, however they were written. */
-  private static void drawn(JsonGenerator json, Answers answers) {
-    json.writeObjectPropertyStart("drawn");
-    json.writeArrayPropertyStart("room.outline");
-    answers.scenario().outline().forEach(one -> numbers(json, one.x(), one.y()));
-    json.writeEndArray();
-    json.writeArrayPropertyStart("levels.readings");
-    answers.scenario().readings().forEach(one -> numbers(json, one.x(), one.y(), one.z()));
-    json.writeEndArray();
-    json.writeEndObject();
-  }
-
-  private static void numbers(JsonGenerator json, double... numbers) {
-    json.writeStartArray();
-    for (double one : numbers) {
-      json.writeNumber(one);
-    }
-    json.writeEndArray();
+  private static Map<String, Object> drawn(Answers answers) {
+    Map<String, Object> drawn = new LinkedHashMap<>();
+    drawn.put(
+        "room.outline",
+        answers.scenario().outline().stream().map(one -> List.of(one.x(), one.y())).toList());
+    drawn.put(
+        "levels.readings",
+        answers.scenario().readings().stream()
+            .map(one -> List.of(one.x(), one.y(), one.z()))
+            .toList());
+    return drawn;
   }
 
   /** The whole advice with its reasons, worked out as {@code advise} does. */
-  private void report(JsonGenerator json, Answers answers) throws UserError {
-    if (answers.complete()) {
-      Advice advice = thorough.advise(answers.scenario());
-      json.writeStringProperty("report", HtmlReport.body(advice, phrases, Version.of(), ruleBase));
+  private Map<String, Object> report(Answers answers) throws UserError {
+    if (!answers.complete()) {
+      return Map.of();
     }
+    Advice advice = thorough.advise(answers.scenario());
+    return Map.of("report", HtmlReport.body(advice, phrases, Version.of(), ruleBase));
   }
 
-  private static void texts(JsonGenerator json, String name, Map<String, String> texts) {
-    json.writeObjectPropertyStart(name);
-    texts.forEach(json::writeStringProperty);
-    json.writeEndObject();
-  }
+  private record Questions(boolean complete, List<First> first, List<Question> questions) {}
+
+  private record First(String id, String words) {}
 
   /**
    * What to find out first, and every question that matters or was answered, in the order of the
    * parts.
    */
-  private void questions(JsonGenerator json, Heard heard) {
+  private Questions questions(Heard heard) {
     Answers answers = heard.answers();
-    List<Place> open = interview.likely(answers);
-    if (open.isEmpty()) {
-      open = interview.open(answers);
-    }
-    json.writeBooleanProperty("complete", answers.complete());
-    json.writeArrayPropertyStart("first");
-    for (OpenPoint one : OpenPoint.of(interview, phrases, answers, heard.taken(), FIRST_THINGS)) {
-      json.writeStartObject();
-      json.writeStringProperty("id", one.place().id());
-      json.writeStringProperty("words", one.words());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeArrayPropertyStart("questions");
+    List<Place> likely = interview.likely(answers);
+    List<Place> open = likely.isEmpty() ? interview.open(answers) : likely;
+    List<Question> questions = new ArrayList<>();
     for (Place place : interview.inOrder(answers)) {
       boolean matters = open.contains(place);
       // Drawn rather than asked: a plan also tells amounts, whatever hangs on it.
@@ -360,40 +330,53 @@ final class PageApi {
       boolean alone = place.fact().kind() == Kind.CHOICE && place.fact().of().size() == 1;
       boolean name = place.fact().key().equals(NAME);
       if (!alone && (matters || drawn || name || answers.has(place))) {
-        question(json, place, matters);
+        questions.add(question(place, matters));
       }
     }
-    json.writeEndArray();
+    List<First> first =
+        OpenPoint.of(interview, phrases, answers, heard.taken(), FIRST_THINGS).stream()
+            .map(one -> new First(one.place().id(), one.words()))
+            .toList();
+    return new Questions(answers.complete(), first, questions);
   }
 
-  private void question(JsonGenerator json, Place place, boolean matters) {
+  private record Question(
+      String id,
+      String part,
+      String ask,
+      String means,
+      String look,
+      String picture,
+      String kind,
+      String example,
+      boolean mayBeUnknown,
+      boolean required,
+      boolean matters,
+      List<Choice> choices,
+      List<String> loosely) {}
+
+  private record Choice(String value, String looks) {}
+
+  private Question question(Place place, boolean matters) {
     FactDefinition fact = place.fact();
-    json.writeStartObject();
-    json.writeStringProperty("id", place.id());
-    json.writeStringProperty("part", interview.book().part(fact));
-    json.writeStringProperty("ask", InterviewScreen.question(place));
-    json.writeStringProperty("means", fact.means());
-    json.writeStringProperty("look", fact.look());
-    json.writeStringProperty("picture", interview.book().picture(fact));
-    json.writeStringProperty("kind", fact.kind().name().toLowerCase(Locale.ROOT));
-    json.writeStringProperty("example", fact.example());
     boolean guessed = interview.book().taken(fact, Answers.UNKNOWN).isPresent();
     boolean name = fact.key().equals(NAME);
-    json.writeBooleanProperty("mayBeUnknown", guessed || !fact.required());
-    json.writeBooleanProperty("required", fact.required() && !name);
-    json.writeBooleanProperty("matters", matters && !name);
-    json.writeArrayPropertyStart("choices");
     List<String> choices = fact.kind() == Kind.YES_NO ? List.of("yes", "no") : fact.of();
-    for (String choice : choices) {
-      json.writeStartObject();
-      json.writeStringProperty("value", choice);
-      json.writeStringProperty("looks", interview.book().choice(fact, choice));
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeArrayPropertyStart("loosely");
-    interview.book().loosely(fact).forEach(json::writeString);
-    json.writeEndArray();
-    json.writeEndObject();
+    return new Question(
+        place.id(),
+        interview.book().part(fact),
+        InterviewScreen.question(place),
+        fact.means(),
+        fact.look(),
+        interview.book().picture(fact),
+        fact.kind().name().toLowerCase(Locale.ROOT),
+        fact.example(),
+        guessed || !fact.required(),
+        fact.required() && !name,
+        matters && !name,
+        choices.stream()
+            .map(choice -> new Choice(choice, interview.book().choice(fact, choice)))
+            .toList(),
+        List.copyOf(interview.book().loosely(fact)));
   }
 }

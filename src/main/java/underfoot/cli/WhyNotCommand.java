@@ -12,7 +12,7 @@ import underfoot.plan.Refusals;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.MaterialLookup;
 import underfoot.reasoning.WhyNot;
-import underfoot.report.CompareJson;
+import underfoot.report.JsonReport;
 import underfoot.report.TextPage;
 import underfoot.report.WhyNotReport;
 import underfoot.scenario.FactBook;
@@ -55,7 +55,7 @@ final class WhyNotCommand extends FloorCommand {
     CommandContext context = context();
     Refusal refusal = refusal(context, context.scenario(scenario), String.join(" ", material));
     if (json.wanted) {
-      CompareJson.write(refusal, out());
+      JsonReport.write(refusal, out());
       out().println();
     } else {
       WhyNotReport.write(refusal, context.phrases(), page);

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tools.jackson.databind.json.JsonMapper;
 import underfoot.knowledge.Workings;
+import underfoot.report.RecordWriter;
 import underfoot.working.Key;
 import underfoot.working.Measure;
 import underfoot.working.Refused;
@@ -107,8 +108,7 @@ public final class WorkOut implements Callable<Integer> {
 
   private void list(Workings workings, PrintWriter out) {
     if (json) {
-      List<Map<String, Object>> listed = workings.all().stream().map(WorkOut::described).toList();
-      print(Map.of("workings", listed), out);
+      print(Map.of("workings", workings.all().stream().map(Described::of).toList()), out);
       return;
     }
     int width = workings.all().stream().mapToInt(w -> w.name().length()).max().orElse(0);
@@ -119,7 +119,7 @@ public final class WorkOut implements Callable<Integer> {
 
   private void explain(Working working, PrintWriter out) {
     if (json) {
-      print(described(working), out);
+      print(Described.of(working), out);
       return;
     }
     out.println(working.name() + ": " + working.purpose());
@@ -173,39 +173,24 @@ public final class WorkOut implements Callable<Integer> {
             .toList());
   }
 
-  private static Map<String, Object> described(Working working) {
-    Map<String, Object> described = new LinkedHashMap<>();
-    described.put("working", working.name());
-    described.put("purpose", working.purpose());
-    described.put(
-        "keys",
-        working.keys().stream()
-            .map(
-                key -> {
-                  Map<String, Object> shown = new LinkedHashMap<>();
-                  shown.put("key", key.name());
-                  shown.put("explanation", key.explanation());
-                  shown.put("range", key.range());
-                  shown.put("required", key.needed());
-                  return shown;
-                })
-            .toList());
-    described.put("ways", working.alternatives().stream().map(way -> way.needed()).toList());
-    described.put("example", working.example());
-    described.put("source", working.source());
-    return described;
+  private record Described(
+      String working,
+      String purpose,
+      List<Key> keys,
+      List<List<String>> ways,
+      List<String> example,
+      String source) {
+    static Described of(Working one) {
+      List<List<String>> ways =
+          one.alternatives().stream().map(way -> List.copyOf(way.needed())).toList();
+      return new Described(
+          one.name(), one.purpose(), one.keys(), ways, one.example(), one.source());
+    }
   }
 
   private void show(Working working, Result result, PrintWriter out) {
     if (json) {
-      Map<String, Object> record = new LinkedHashMap<>();
-      record.put("working", result.working());
-      record.put("inputs", result.inputs());
-      record.put("results", result.results());
-      record.put("steps", result.steps());
-      record.put("source", result.source());
-      record.put("notes", result.notes());
-      print(record, out);
+      print(result, out);
       return;
     }
     out.println(working.name() + ": " + working.purpose());
@@ -234,6 +219,8 @@ public final class WorkOut implements Callable<Integer> {
   }
 
   private static void print(Object value, PrintWriter out) {
-    out.println(JsonMapper.builder().build().writeValueAsString(value));
+    RecordWriter.write(
+        value, false, Map.of(Key.class, "name:key explanation range needed:required"), out);
+    out.println();
   }
 }

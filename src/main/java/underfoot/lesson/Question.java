@@ -1,6 +1,7 @@
 package underfoot.lesson;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.LessonBook;
@@ -49,6 +50,14 @@ public record Question(
     cites = List.copyOf(cites);
     figures = List.copyOf(figures);
   }
+
+  /** The number asked for; empty if none is. */
+  public Optional<Amount> amount() {
+    return reply == Reply.NUMBER ? Optional.of(new Amount(number, unit, within)) : Optional.empty();
+  }
+
+  /** A number, its unit, and how far off an answer may be. */
+  public record Amount(double number, String unit, double within) {}
 
   /** How a question is answered. */
   public enum Reply {

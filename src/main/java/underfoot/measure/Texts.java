@@ -49,6 +49,16 @@ public final class Texts {
     return of(Math.round(length * TENTHS) / TENTHS, "mm");
   }
 
+  /** A length to the nearest millimetre. */
+  public static String whole(double mm) {
+    return of(Math.rint(mm), "mm");
+  }
+
+  /** A number to a tenth. */
+  public static String tenths(double number) {
+    return of(Math.round(number * 10) / 10.0, "");
+  }
+
   /** Words as a sentence begins with them. */
   public static String capital(String words) {
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);

@@ -177,6 +177,11 @@ public record Advice(
     public String heading() {
       return name;
     }
+
+    /** How it is fixed, in one text. */
+    public String fixingText() {
+      return String.join(" ", fixing.stream().map(Say::text).toList());
+    }
   }
 
   /**
@@ -332,6 +337,11 @@ public record Advice(
     @Override
     public String heading() {
       return title;
+    }
+
+    /** What it is: a way of building, or a suggestion. */
+    public String kind() {
+      return standing == Standing.SUGGESTION ? "suggestion" : "build-up";
     }
   }
 

@@ -50,11 +50,15 @@ public record Opinion(
     stiffness = List.copyOf(stiffness);
   }
 
+  /** All that was found, of the layers first. */
+  public List<Item> findings() {
+    return Stream.concat(layers.stream().flatMap(layer -> layer.items().stream()), whole.stream())
+        .toList();
+  }
+
   /** How many faults stand. */
   public long faults() {
-    return Stream.concat(whole.stream(), layers.stream().flatMap(layer -> layer.items().stream()))
-        .filter(item -> item.judgement().isFault())
-        .count();
+    return findings().stream().filter(item -> item.judgement().isFault()).count();
   }
 
   /**

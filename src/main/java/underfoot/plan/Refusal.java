@@ -42,7 +42,12 @@ public record Refusal(
    * @param value its value
    * @param assumed whether that was assumed and not stated
    */
-  public record Failed(String fact, String called, String value, boolean assumed) {}
+  public record Failed(String fact, String called, String value, boolean assumed) {
+    /** Where its value is from. */
+    public String from() {
+      return assumed ? "assumed" : "scenario";
+    }
+  }
 
   /**
    * A change that would let it in.

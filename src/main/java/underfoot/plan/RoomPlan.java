@@ -28,5 +28,40 @@ public record RoomPlan(List<double[]> corners, List<Door> doors, List<double[]> 
    * @param x2 the other side, mm
    * @param y2 the other side, mm
    */
-  public record Door(String name, int wall, double x1, double y1, double x2, double y2) {}
+  public record Door(String name, int wall, double x1, double y1, double x2, double y2) {
+    /** Its place in the wall. */
+    public Stretch stretch() {
+      return new Stretch(x1, y1, x2, y2);
+    }
+  }
+
+  /** A wall, from its corner to the next. */
+  public Stretch wall(int number) {
+    double[] a = corners.get(number);
+    double[] b = corners.get((number + 1) % corners.size());
+    return new Stretch(a[0], a[1], b[0], b[1]);
+  }
+
+  /** A straight line from one place to another, mm. */
+  public record Stretch(double x1, double y1, double x2, double y2) {
+    /** How long it is, mm. */
+    public double length() {
+      return Math.hypot(x2 - x1, y2 - y1);
+    }
+
+    /** Its direction in degrees from the x axis, anticlockwise. */
+    public double degrees() {
+      return Math.toDegrees(Math.atan2(y2 - y1, x2 - x1));
+    }
+
+    /** The x of a place along it, from 0 at its beginning to 1 at its end. */
+    public double x(double share) {
+      return x1 + share * (x2 - x1);
+    }
+
+    /** The y of a place along it, from 0 at its beginning to 1 at its end. */
+    public double y(double share) {
+      return y1 + share * (y2 - y1);
+    }
+  }
 }

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import underfoot.knowledge.Figure;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Justification;
@@ -66,14 +67,14 @@ final class ChainPicture {
   }
 
   /**
-   * Draws a decision's chain.
+   * Draws a decision's chain as an SVG element.
    *
    * @param decision the decision
    * @param goesOn the words of a box whose reasons are not drawn
    * @param id what tells this drawing from others on the page
-   * @return an SVG element
+   * @param out where it is written
    */
-  static String svg(Decision decision, String goesOn, String id) {
+  static void draw(Decision decision, String goesOn, String id, HtmlWriter out) {
     ChainPicture picture = new ChainPicture(goesOn);
     Box root = picture.box(decision, "decision", decision.heading());
     for (Justification why : decision.because()) {
@@ -81,7 +82,7 @@ final class ChainPicture {
     }
     picture.columns();
     picture.place();
-    return picture.draw(decision.heading(), id);
+    picture.write(decision.heading(), id, out);
   }
 
   private Box box(Object of, String style, String text) {
@@ -100,63 +101,47 @@ final class ChainPicture {
     }
   }
 
-  private Box rule(Justification why, int depth) {
-    Box known = boxes.get(why);
-    if (known != null) {
-      return known;
+  /** The box of a thing, made if there is none; null beyond the last column. */
+  private Box known(Object of, int depth, String style, String text, Consumer<Box> parts) {
+    Box known = boxes.get(of);
+    if (known == null && depth < MOST_COLUMNS) {
+      known = box(of, style, text);
+      parts.accept(known);
     }
-    if (depth >= MOST_COLUMNS) {
-      return null;
-    }
-    Box made = box(why, "rule", why.rule().id() + " " + why.rule().title());
-    for (Premise fact : why.facts()) {
-      link(made, fact(fact, depth + 1));
-    }
-    for (Figure figure : why.figures()) {
-      link(made, figure(figure, depth + 1));
-    }
-    for (Justification deeper : why.restsOn()) {
-      boolean byFact = why.facts().stream().anyMatch(fact -> leadsTo(fact, deeper));
-      if (!byFact) {
-        link(made, rule(deeper, depth + 1));
-      }
-    }
-    return made;
+    return known;
   }
 
-  private static boolean leadsTo(Premise fact, Justification why) {
-    return fact.because() == why || fact.uses().stream().anyMatch(used -> leadsTo(used, why));
+  private Box rule(Justification why, int depth) {
+    String text = why.rule().id() + " " + why.rule().title();
+    return known(
+        why,
+        depth,
+        "rule",
+        text,
+        made -> {
+          why.facts().forEach(fact -> link(made, fact(fact, depth + 1)));
+          why.figures().forEach(figure -> link(made, figure(figure, depth + 1)));
+          WhyReport.deeper(why).forEach(deeper -> link(made, rule(deeper, depth + 1)));
+        });
   }
 
   private Box fact(Premise fact, int depth) {
-    Box known = boxes.get(fact);
-    if (known != null) {
-      return known;
-    }
-    if (depth >= MOST_COLUMNS) {
-      return null;
-    }
-    Box made = box(fact, "fact", fact.fact() + ": " + fact.value());
-    for (Premise used : fact.uses()) {
-      link(made, fact(used, depth + 1));
-    }
-    for (Figure figure : fact.figures()) {
-      link(made, figure(figure, depth + 1));
-    }
-    if (fact.because() != null) {
-      link(made, rule(fact.because(), depth + 1));
-    }
-    return made;
+    return known(
+        fact,
+        depth,
+        "fact",
+        fact.fact() + ": " + fact.value(),
+        made -> {
+          fact.uses().forEach(used -> link(made, fact(used, depth + 1)));
+          fact.figures().forEach(figure -> link(made, figure(figure, depth + 1)));
+          if (fact.because() != null) {
+            link(made, rule(fact.because(), depth + 1));
+          }
+        });
   }
 
   private Box figure(Figure figure, int depth) {
-    Box known = boxes.get(figure);
-    if (known != null) {
-      return known;
-    }
-    return depth >= MOST_COLUMNS
-        ? null
-        : box(figure, "figure", figure.name() + " = " + figure.text());
+    return known(figure, depth, "figure", figure.name() + " = " + figure.text(), made -> {});
   }
 
   /** Each box stands one column to the right of the last that leads to it. */
@@ -210,78 +195,69 @@ final class ChainPicture {
     return box.parents.stream().mapToDouble(Box::middle).average().orElse(0);
   }
 
-  private String draw(String heading, String id) {
+  private void write(String heading, String id, HtmlWriter out) {
     int columns = all.stream().mapToInt(box -> box.column).max().orElse(0) + 1;
     double width = columns * (WIDTH + GAP) - GAP + 2.0;
     double height = all.stream().mapToDouble(box -> box.top + box.height()).max().orElse(0) + 2;
-    StringBuilder svg = new StringBuilder();
-    svg.append(
-        String.format(
-            Locale.ROOT,
-            "<svg viewBox=\"-1 -1 %.0f %.0f\" width=\"%.0f\" role=\"img\" aria-labelledby=\"%s\">%n",
-            width,
-            height,
-            width,
-            id));
-    svg.append("<title id=\"").append(id).append("\">").append(HtmlPage.escape(heading));
-    svg.append("</title>\n");
+    String view = say("-1 -1 %.0f %.0f", width, height);
+    String wide = say("%.0f", width);
+    out.open("svg", "viewBox", view, "width", wide, "role", "img", "aria-labelledby", id).line();
+    out.block("title", heading, "id", id);
     for (Box box : all) {
-      for (Box part : box.parts) {
-        svg.append(edge(box, part));
-      }
+      box.parts.forEach(part -> edge(box, part, out));
     }
-    for (Box box : all) {
-      svg.append(drawn(box));
-    }
-    return svg.append("</svg>\n").toString();
+    all.forEach(box -> write(box, out));
+    out.end("svg");
+  }
+
+  private static String say(String form, Object... numbers) {
+    return String.format(Locale.ROOT, form, numbers);
   }
 
   private static double left(Box box) {
     return box.column * (double) (WIDTH + GAP);
   }
 
-  private static String edge(Box from, Box to) {
+  private static void edge(Box from, Box to, HtmlWriter out) {
     double x = left(from) + WIDTH;
     double bend = x + (left(to) - x) / 2;
-    return String.format(
-        Locale.ROOT,
-        "<path d=\"M%.1f %.1fC%.1f %.1f %.1f %.1f %.1f %.1f\" class=\"edge\"/>%n",
-        x,
-        from.middle(),
-        bend,
-        from.middle(),
-        bend,
-        to.middle(),
-        left(to),
-        to.middle());
+    double y = from.middle();
+    double end = to.middle();
+    String path =
+        say("M%.1f %.1fC%.1f %.1f %.1f %.1f %.1f %.1f", x, y, bend, y, bend, end, left(to), end);
+    out.empty("path", "d", path, "class", "edge").line();
   }
 
-  private String drawn(Box box) {
-    StringBuilder svg = new StringBuilder();
-    svg.append("<g><title>").append(HtmlPage.escape(box.whole)).append("</title>");
-    svg.append(
-        String.format(
-            Locale.ROOT,
-            "<rect x=\"%.1f\" y=\"%.1f\" width=\"%d\" height=\"%.1f\" rx=\"%d\" class=\"%s\"/>",
-            left(box),
-            box.top,
-            WIDTH,
-            box.height(),
-            box.style.equals("rule") || box.style.equals("decision") ? 2 : 8,
-            box.style));
+  private void write(Box box, HtmlWriter out) {
+    out.open("g").element("title", box.whole);
+    boolean square = box.style.equals("rule") || box.style.equals("decision");
+    out.empty(
+        "rect",
+        "x",
+        say("%.1f", left(box)),
+        "y",
+        say("%.1f", box.top),
+        "width",
+        Integer.toString(WIDTH),
+        "height",
+        say("%.1f", box.height()),
+        "rx",
+        square ? "2" : "8",
+        "class",
+        box.style);
     double y = box.top + PADDING + LINE - 3.5;
     for (String line : box.lines) {
-      svg.append(
-          String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\">", left(box) + PADDING, y));
-      svg.append(HtmlPage.escape(line)).append("</text>");
+      line(box, y, line, "", out);
       y += LINE;
     }
     if (box.cut) {
-      svg.append(
-          String.format(
-              Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" class=\"more\">", left(box) + PADDING, y));
-      svg.append(HtmlPage.escape(goesOn)).append("</text>");
+      line(box, y, goesOn, "more", out);
     }
-    return svg.append("</g>\n").toString();
+    out.end("g");
+  }
+
+  private static void line(Box box, double y, String words, String style, HtmlWriter out) {
+    String x = say("%.1f", left(box) + PADDING);
+    out.element("text", words, "x", x, "y", say("%.1f", y), "class", style);
   }
 }

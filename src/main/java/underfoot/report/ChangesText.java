@@ -20,11 +20,7 @@ final class ChangesText {
     }
     page.heading(phrases.say(advice.builds() ? "heading-changes-limits" : "heading-changes"));
     for (ChangeNote change : changes.subList(0, Math.min(most, changes.size()))) {
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say("change-then", "change", change.text(), "way", change.way()),
-          Tone.PLAIN);
+      page.item(phrases.say("change-then", "change", change.text(), "way", change.way()));
       page.para(INDENT, INDENT, BuildUpLine.numbers(change.numbers(), phrases), Tone.FAINT);
     }
     page.para(phrases.say("changes-proved"));

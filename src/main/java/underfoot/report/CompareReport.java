@@ -8,48 +8,38 @@ import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.FloorsCompared;
-import underfoot.report.TextPage.Tone;
 
 /** Two floors, or the ways for one floor, on one page. */
 public final class CompareReport {
-  private static final String INDENT = "   ";
-
   private CompareReport() {}
 
   /** Two floors: what differs, what is decided otherwise and why, and both side by side. */
   public static void write(FloorsCompared compared, Phrases phrases, TextPage page) {
-    page.para(
-        "", "", compared.first().scenario() + " / " + compared.second().scenario(), Tone.BOLD);
+    page.bold(compared.first().scenario() + " / " + compared.second().scenario());
     page.heading(phrases.say("heading-differs"));
     if (compared.facts().isEmpty()) {
       page.para(phrases.say("nothing-differs"));
     }
     for (FloorsCompared.Differing one : compared.facts()) {
-      page.para(
-          " - ",
-          INDENT,
+      page.item(
           one.fact()
               + ": "
               + orNothing(one.first(), phrases)
               + " / "
-              + orNothing(one.second(), phrases),
-          Tone.PLAIN);
+              + orNothing(one.second(), phrases));
     }
     page.heading(phrases.say("heading-decided"));
     if (compared.decisions().isEmpty()) {
       page.para(phrases.say("nothing-decided"));
     }
     for (FloorsCompared.Decided one : compared.decisions()) {
-      page.para(
-          " - ",
-          INDENT,
+      page.item(
           phrases.say(
               one.becauseOf().isEmpty() ? "decided-together" : "decided-because",
               "what",
               Texts.capital(one.what()),
               "facts",
-              String.join(", ", one.becauseOf())),
-          Tone.PLAIN);
+              String.join(", ", one.becauseOf())));
     }
     page.heading(phrases.say("heading-side-by-side"));
     new SideBySide(phrases, page)
@@ -62,7 +52,7 @@ public final class CompareReport {
 
   /** The ways for one floor: the recommended one, then the others by what they cost. */
   public static void write(Advice advice, Phrases phrases, TextPage page) {
-    page.para("", "", advice.scenario(), Tone.BOLD);
+    page.bold(advice.scenario());
     page.para(phrases.say("verdict-" + advice.verdict().word()));
     page.heading(phrases.say("ways-on-one-page"));
     List<SideBySide.Column> columns = new ArrayList<>();
@@ -71,7 +61,7 @@ public final class CompareReport {
     }
     new SideBySide(phrases, page).write(columns);
     page.blank();
-    page.para("", "", phrases.say("ask-why"), Tone.FAINT);
+    page.faint(phrases.say("ask-why"));
   }
 
   /** The recommended way first, then the others, the cheapest first. */

@@ -1,80 +1,200 @@
 package underfoot.report;
 
+import static java.util.Map.entry;
+
 import java.io.Writer;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import underfoot.buildup.LayerThickness;
+import underfoot.buildup.Verdict;
 import underfoot.knowledge.Figure;
+import underfoot.lesson.Lesson;
+import underfoot.lesson.Question;
 import underfoot.plan.Advice;
-import underfoot.plan.Advice.Alternative;
-import underfoot.plan.Advice.Assumption;
-import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.Decision;
-import underfoot.plan.Advice.Door;
-import underfoot.plan.Advice.HaltNote;
-import underfoot.plan.Advice.Layer;
-import underfoot.plan.Advice.Ranking;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.Advice.Say;
 import underfoot.plan.ChangeNote;
 import underfoot.plan.ComparedBuildUp;
-import underfoot.plan.Cost;
+import underfoot.plan.Consequences;
 import underfoot.plan.FindOut;
+import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
-import underfoot.plan.LevelPlan;
+import underfoot.plan.Opinion;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
-import underfoot.plan.QuantityLine;
-import underfoot.plan.Schedule;
+import underfoot.plan.Refusal;
+import underfoot.plan.SetOut;
+import underfoot.plan.setout.BoardPlan;
+import underfoot.plan.setout.TileSetOut;
 
 /**
- * The advice as JSON, format {@code underfoot.advice/1}. Fields may be added to the format, but
- * none changes its meaning. Within the reasons of one decision a chain that comes again is told
- * once in full; where it comes again it stands without what it rests on and is marked {@code
- * "told":true}.
+ * The answers as JSON, each with the name and version of its format. Fields may be added to a
+ * format, but none changes its meaning. Within the reasons of one decision a chain that comes again
+ * is told once in full; where it comes again it stands without what it rests on and is marked
+ * {@code "told":true}.
  */
-public final class JsonReport {
-  /** The name and version of the format. */
-  public static final String FORMAT = "underfoot.advice/1";
+public final class JsonReport extends RecordWriter {
+  /** The format of a line about a scenario that could not be used. */
+  public static final String FAILURE = "underfoot.failure/1";
 
-  private static final JsonFactory JSON =
-      JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
+  private static final double MILLIONTHS = 1e6;
+  private static final double HUNDREDTHS = 100;
 
-  private final JsonGenerator json;
-  private final Map<Object, Boolean> told = new IdentityHashMap<>();
+  private static final Map<Class<?>, String> PROPERTIES =
+      Map.ofEntries(
+          entry(Document.class, "format origin:? tool? of:"),
+          entry(Origin.class, "file sha256 supersedes?"),
+          entry(
+              Advice.class,
+              "scenario practice verdict summary base way:buildUp stopFindings:halts layers"
+                  + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
+                  + " consequences: ranking findOutFirst"),
+          entry(
+              Consequences.class,
+              "quantities programme schedule ways changes:leastChanges cost levels? setOut?"),
+          entry(Advice.HaltNote.class, "id verdict title text because"),
+          entry(
+              Advice.Layer.class,
+              "id order name material family thickness:thicknessMm level:levelMm spec.text:spec"
+                  + " fixingText:fixing coveragePercent? because"),
+          entry(Advice.Coverage.class, "targetPercent check.text:check because"),
+          entry(RemedyNote.class, "id hold title text about? because"),
+          entry(Advice.CautionNote.class, "id severity title text parts: about? because"),
+          entry(Advice.Assumption.class, "fact assumed look:findOut wouldChange because"),
+          entry(Advice.Alternative.class, "id standing kind title text because"),
+          entry(Advice.Heights.class, "rise:riseMm aboveOldFloor:aboveOldFloorMm doors"),
+          entry(Advice.Ranking.class, "id order name:criterion because"),
+          entry(FindOut.class, "fact ask look pass:stage rank decisions"),
+          entry(
+              ProgrammeStep.class,
+              "id step startHour hours endHour kind begins? ends? critical because"),
+          entry(underfoot.plan.Milestone.class, "what step hour on?"),
+          entry(ChangeNote.class, "text with verdict numbers:way"),
+          entry(
+              ComparedBuildUp.class,
+              "id title standing layers aboveOldFloor:aboveOldFloorMm doors massKgPerM2 joistRatio"
+                  + " deckRatio cost workHours inUseAfterHours inUse? disturbance first risks"
+                  + " against gains givesUp because.rule.id:rules"),
+          entry(ComparedBuildUp.Part.class, "id name thickness:thicknessMm"),
+          entry(
+              Justification.class,
+              "rule.id:rule rule.reason source.title:source source.status:sourceStatus facts"
+                  + " figures"),
+          entry(Premise.class, "fact value from line? how?"),
+          entry(Figure.class, "name:figure value unit"),
+          entry(SetOut.class, "tiles whyNoTiles? boards"),
+          entry(
+              SetOut.Tiles.class,
+              "layout.kind.words:pattern layout.length:lengthMm layout.width:widthMm"
+                  + " layout.joint:jointMm layout.gap:edgeGapMm layout.direction:directionDegrees"
+                  + " layout.whole layout.cut layout.tiles breakagePercent toOrder layout.start"
+                  + " layout.walls layout.movement:movementJoints layout.compared"
+                  + " layout.tried:startsTried layout.every:noneBetter because"),
+          entry(TileSetOut.Start.class, "x:xMm y:yMm reaches:toWalls"),
+          entry(TileSetOut.Reach.class, "wall distance:mm"),
+          entry(TileSetOut.WallCuts.class, "wall sizes:cuts"),
+          entry(TileSetOut.Size.class, "mm count:pieces"),
+          entry(TileSetOut.Strip.class, "x1:x1Mm y1:y1Mm x2:x2Mm y2:y2Mm width:widthMm"),
+          entry(
+              TileSetOut.Compared.class,
+              "option.way:start option.door? chosen option.turned:lengthAcrossRoom option.whole"
+                  + " option.cut option.tiles option.narrow option.slivers option.least:leastCutMm"
+                  + " option.offCentre option.points"),
+          entry(
+              SetOut.Boards.class,
+              "layer plan.length:lengthMm plan.width:widthMm plan.joint:jointMm plan.gap:wallGapMm"
+                  + " plan.axis:along plan.boards plan.screws.size:screws deckKnown:deckJointsKnown"
+                  + " firstJointMeasured plan.offDeck:offDeckJointsMm plan.stagger:staggerMm"
+                  + " plan.atDoors:jointsInDoorways plan.cuts:cutList plan.pieces because"),
+          entry(BoardPlan.Cut.class, "mark length:lengthMm width:widthMm count:pieces notched"),
+          entry(BoardPlan.Piece.class, "row mark x1:x1Mm y1:y1Mm x2:x2Mm y2:y2Mm"),
+          entry(FloorsCompared.class, "first:a second:b facts decisions"),
+          entry(FloorsCompared.Differing.class, "fact first:a second:b"),
+          entry(FloorsCompared.Decided.class, "what:decision becauseOf"),
+          entry(
+              Refusal.class,
+              "scenario asked:material standing text reasons failed changes:smallestChanges"
+                  + " askedFor:askedForBy way"),
+          entry(Refusal.Failed.class, "fact value from"),
+          entry(Refusal.Opening.class, "text with way:then"));
 
-  JsonReport(JsonGenerator json) {
-    this.json = json;
+  private static final Map<Class<?>, String> OF_OPINIONS =
+      besides(
+          Map.of(
+              Opinion.class,
+              "scenario proposal faults verdict:floorVerdict way:buildUp"
+                  + " isRecommended:recommendedWay layers findings remedies:putRightFirst heights"
+                  + " massKgPerM2 stiffness",
+              Opinion.Layer.class,
+              "order label:layer kind part:id asked judgement thickness:thicknessMm"
+                  + " said:thicknessSaid",
+              Opinion.Item.class,
+              "id judgement judgement.isFault:fault layer text consequence remedy because",
+              Opinion.Stiffness.class,
+              "name:measure value",
+              RemedyNote.class,
+              "id hold text because"));
+
+  private static final Map<Class<?>, String> OF_LESSONS =
+      besides(
+          Map.of(
+              Lesson.class,
+              "scenario.name:scenario seed marks changes floor assumed questions",
+              Question.class,
+              "kind level:marks ask reply options right amount: answer worked cites:because"
+                  + " figures source",
+              Question.Cite.class,
+              "rule reason source status:sourceStatus",
+              Figure.class,
+              "name:figure text:value"));
+
+  private final Set<Object> told = Collections.newSetFromMap(new IdentityHashMap<>());
+
+  private record Document(String format, Origin origin, Tool tool, Object of) {}
+
+  /**
+   * Which scenario a line of many answers.
+   *
+   * @param file the name of the file as it was given, or of the line of standard input
+   * @param sha256 the digest of its content, in hexadecimal; empty if it could not be read
+   * @param supersedes the digest of the content that an earlier line of the same file answered and
+   *     that this line is in the place of; empty if there is none
+   */
+  public record Origin(String file, String sha256, String supersedes) {}
+
+  private record Tool(String version, String ruleBase) {}
+
+  private record Ways(String scenario, Verdict verdict, List<ComparedBuildUp> ways) {}
+
+  private record Failure(int exit, List<String> faults) {}
+
+  private JsonReport(JsonGenerator json, double parts, Map<Class<?>, String> properties) {
+    super(json, parts, properties);
   }
 
-  /** A generator that writes indented JSON and leaves its writer open. */
-  public static JsonGenerator generator(Writer out) {
-    return JSON.createGenerator(
-        new ObjectWriteContext.Base() {
-          @Override
-          public tools.jackson.core.PrettyPrinter getPrettyPrinter() {
-            DefaultIndenter indenter = new DefaultIndenter(" ", "\n");
-            return new DefaultPrettyPrinter().withObjectIndenter(indenter);
-          }
+  private static Map<Class<?>, String> besides(Map<Class<?>, String> more) {
+    Map<Class<?>, String> all = new HashMap<>(PROPERTIES);
+    all.putAll(more);
+    return all;
+  }
 
-          @Override
-          public boolean hasPrettyPrinter() {
-            return true;
-          }
-        },
-        out);
+  private static void write(
+      Document document, boolean indented, Map<Class<?>, String> properties, Writer out) {
+    double parts = properties == OF_LESSONS ? AS_THEY_ARE : MILLIONTHS;
+    try (JsonGenerator json = generator(out, indented)) {
+      new JsonReport(json, parts, properties).value(document);
+    }
+  }
+
+  private static void write(String format, Object of, Writer out) {
+    write(new Document(format, null, null, of), true, PROPERTIES, out);
   }
 
   /**
-   * Writes the advice.
+   * Writes advice, format {@code underfoot.advice/1}.
    *
    * @param advice the advice
    * @param version the version of the program
@@ -82,434 +202,102 @@ public final class JsonReport {
    * @param out where it is written; left open
    */
   public static void write(Advice advice, String version, String ruleBase, Writer out) {
-    try (JsonGenerator json = generator(out)) {
-      new JsonReport(json).write(advice, Optional.empty(), version, ruleBase);
+    Tool tool = new Tool(version, ruleBase);
+    write(new Document("underfoot.advice/1", null, tool, advice), true, PROPERTIES, out);
+  }
+
+  /**
+   * Writes advice that is one of many as one line without its line feed: as it is by itself, and
+   * the file.
+   *
+   * @param origin which scenario it is about
+   * @param advice the advice
+   * @param version the version of the program
+   * @param ruleBase what tells this rule base from others
+   * @param out where it is written; left open
+   */
+  public static void line(
+      Origin origin, Advice advice, String version, String ruleBase, Writer out) {
+    Tool tool = new Tool(version, ruleBase);
+    write(new Document("underfoot.advice/1", origin, tool, advice), false, PROPERTIES, out);
+  }
+
+  /**
+   * Writes that a scenario could not be used as one line without its line feed, format {@code
+   * underfoot.failure/1}.
+   *
+   * @param origin which scenario it is about
+   * @param exit the exit code that {@code advise} would end with
+   * @param faults what is wrong with it, with places and how to put it right
+   * @param out where it is written; left open
+   */
+  public static void failure(Origin origin, int exit, List<String> faults, Writer out) {
+    Failure failure = new Failure(exit, faults);
+    write(new Document(FAILURE, origin, null, failure), false, PROPERTIES, out);
+  }
+
+  /** Writes what is said of a proposal, format {@code underfoot.check/1}; see the advice. */
+  public static void write(Opinion opinion, String version, String ruleBase, Writer out) {
+    Tool tool = new Tool(version, ruleBase);
+    write(new Document("underfoot.check/1", null, tool, opinion), true, OF_OPINIONS, out);
+  }
+
+  /** Writes two floors compared, format {@code underfoot.compare/1}. */
+  public static void write(FloorsCompared compared, Writer out) {
+    write("underfoot.compare/1", compared, out);
+  }
+
+  /** Writes the ways for one floor, the recommended one first, format as of two floors. */
+  public static void ways(Advice advice, Writer out) {
+    List<ComparedBuildUp> ways = CompareReport.ranked(advice);
+    write("underfoot.compare/1", new Ways(advice.scenario(), advice.verdict(), ways), out);
+  }
+
+  /** Writes why a material is not what is recommended, format {@code underfoot.why-not/1}. */
+  public static void write(Refusal refusal, Writer out) {
+    write("underfoot.why-not/1", refusal, out);
+  }
+
+  /** Writes a lesson with its answers, format {@code underfoot.lesson/1}. */
+  public static void write(Lesson lesson, Writer out) {
+    write(new Document("underfoot.lesson/1", null, null, lesson), true, OF_LESSONS, out);
+  }
+
+  @Override
+  void property(String name, Object value) {
+    if (name.equals("because")) {
+      told.clear();
     }
+    super.property(name, value);
   }
 
-  /** A generator that writes JSON on one line and leaves its writer open. */
-  static JsonGenerator onOneLine(Writer out) {
-    return JSON.createGenerator(new ObjectWriteContext.Base() {}, out);
-  }
-
-  /** Writes the advice; with the file it is about where there are several. */
-  void write(Advice advice, Optional<BatchLine.Origin> origin, String version, String ruleBase) {
-    json.writeStartObject();
-    json.writeStringProperty("format", FORMAT);
-    origin.ifPresent(one -> one.write(json));
-    json.writeName("tool");
-    json.writeStartObject();
-    json.writeStringProperty("version", version);
-    json.writeStringProperty("ruleBase", ruleBase);
-    json.writeEndObject();
-    json.writeStringProperty("scenario", advice.scenario());
-    json.writeStringProperty("practice", advice.practice());
-    json.writeStringProperty("verdict", advice.verdict().word());
-    json.writeStringProperty("summary", advice.summary());
-    json.writeStringProperty("base", advice.base());
-    json.writeStringProperty("buildUp", advice.way());
-    array("halts", advice.stopFindings(), this::stopFinding);
-    array("layers", advice.layers(), this::layer);
-    json.writeName("coverage");
-    if (advice.coverage().isPresent()) {
-      json.writeStartObject();
-      number("targetPercent", advice.coverage().get().targetPercent());
-      says("check", advice.coverage().get().check());
-      because(advice.coverage().get());
-      json.writeEndObject();
+  @Override
+  void value(Object value) {
+    if (value instanceof SetOut) {
+      rounded(HUNDREDTHS, () -> super.value(value));
+    } else if (value instanceof Justification one) {
+      boolean again = !told.add(one) && !one.restsOn().isEmpty();
+      rounded(
+          MILLIONTHS,
+          () ->
+              object(
+                  one,
+                  () -> {
+                    if (again) {
+                      property("told", true);
+                    }
+                    property("rests-on", again ? List.of() : one.restsOn());
+                  }));
+    } else if (value instanceof Premise one) {
+      object(
+          one,
+          () -> {
+            if (!one.uses().isEmpty() && told.add(one)) {
+              property("uses", one.uses());
+            }
+          });
     } else {
-      json.writeNull();
-    }
-    array("remedies", advice.remedies(), this::remedy);
-    array("cautions", advice.cautions(), this::caution);
-    array("assumptions", advice.assumptions(), this::assumption);
-    array("alternatives", advice.alternatives(), this::alternative);
-    json.writeName("heights");
-    json.writeStartObject();
-    thickness("riseMm", advice.heights().rise());
-    thickness("aboveOldFloorMm", advice.heights().aboveOldFloor());
-    array("doors", advice.heights().doors(), this::door);
-    json.writeEndObject();
-    number("massKgPerM2", advice.massKgPerM2());
-    array("quantities", advice.consequences().quantities(), this::quantity);
-    array("programme", advice.consequences().programme(), this::step);
-    schedule(advice.consequences().schedule());
-    array("ways", advice.consequences().ways(), this::way);
-    array("leastChanges", advice.consequences().changes(), this::change);
-    json.writeName("cost");
-    if (advice.consequences().cost().isPresent()) {
-      cost(advice.consequences().cost().get());
-    } else {
-      json.writeNull();
-    }
-    if (advice.consequences().levels().isPresent()) {
-      levels(advice.consequences().levels().get());
-    }
-    if (advice.consequences().setOut().isPresent()) {
-      json.writeName("setOut");
-      new SetOutJson(json, this::because).write(advice.consequences().setOut().get());
-    }
-    array("ranking", advice.ranking(), this::ranking);
-    array("findOutFirst", advice.findOutFirst(), this::findOut);
-    json.writeEndObject();
-  }
-
-  private void levels(LevelPlan plan) {
-    json.writeName("levels");
-    json.writeStartObject();
-    json.writeName("level");
-    json.writeBoolean(plan.level());
-    number("datumMm", plan.datumMm());
-    number("volumeL", plan.volumeL());
-    array(
-        "markers",
-        plan.markers(),
-        marker -> {
-          json.writeStartObject();
-          number("xMm", marker.xMm());
-          number("yMm", marker.yMm());
-          number("readingMm", marker.readingMm());
-          number("heightMm", marker.heightMm());
-          json.writeEndObject();
-        });
-    json.writeName("because");
-    json.writeStartArray();
-    plan.because().forEach(this::justification);
-    json.writeEndArray();
-    json.writeEndObject();
-  }
-
-  /** Writes one entry of a list. */
-  interface Entry<T> {
-    void write(T one);
-  }
-
-  <T> void array(String name, List<T> all, Entry<T> entry) {
-    json.writeName(name);
-    json.writeStartArray();
-    for (T one : all) {
-      entry.write(one);
-    }
-    json.writeEndArray();
-  }
-
-  private void stopFinding(HaltNote stopFinding) {
-    json.writeStartObject();
-    json.writeStringProperty("id", stopFinding.id());
-    json.writeStringProperty("verdict", stopFinding.verdict().word());
-    json.writeStringProperty("title", stopFinding.title());
-    json.writeStringProperty("text", stopFinding.text());
-    because(stopFinding);
-    json.writeEndObject();
-  }
-
-  private void layer(Layer layer) {
-    json.writeStartObject();
-    json.writeStringProperty("id", layer.id());
-    json.writeNumberProperty("order", layer.order());
-    json.writeStringProperty("name", layer.name());
-    json.writeStringProperty("material", layer.material());
-    json.writeStringProperty("family", layer.family());
-    thickness("thicknessMm", layer.thickness());
-    number("levelMm", layer.level());
-    array("spec", layer.spec(), say -> json.writeString(say.text()));
-    json.writeStringProperty(
-        "fixing", String.join(" ", layer.fixing().stream().map(Say::text).toList()));
-    if (layer.coveragePercent().isPresent()) {
-      number("coveragePercent", layer.coveragePercent().get());
-    }
-    because(layer);
-    json.writeEndObject();
-  }
-
-  private void says(String name, List<Say> says) {
-    array(name, says, say -> json.writeString(say.text()));
-  }
-
-  private void remedy(RemedyNote remedy) {
-    json.writeStartObject();
-    json.writeStringProperty("id", remedy.id());
-    json.writeBooleanProperty("hold", remedy.hold());
-    json.writeStringProperty("title", remedy.title());
-    json.writeStringProperty("text", remedy.text());
-    about(remedy.about());
-    because(remedy);
-    json.writeEndObject();
-  }
-
-  private void caution(CautionNote caution) {
-    json.writeStartObject();
-    json.writeStringProperty("id", caution.id());
-    json.writeStringProperty("severity", caution.severity().word());
-    json.writeStringProperty("title", caution.title());
-    json.writeStringProperty("text", caution.text());
-    caution
-        .parts()
-        .forEach(
-            (name, part) -> {
-              if (!name.equals("text")) {
-                json.writeStringProperty(name, part);
-              }
-            });
-    about(caution.about());
-    because(caution);
-    json.writeEndObject();
-  }
-
-  private void about(String about) {
-    if (!about.isEmpty()) {
-      json.writeStringProperty("about", about);
-    }
-  }
-
-  private void assumption(Assumption one) {
-    json.writeStartObject();
-    json.writeStringProperty("fact", one.fact());
-    json.writeStringProperty("assumed", one.assumed());
-    json.writeStringProperty("findOut", one.look());
-    array("wouldChange", one.wouldChange(), json::writeString);
-    because(one);
-    json.writeEndObject();
-  }
-
-  private void findOut(FindOut one) {
-    json.writeStartObject();
-    json.writeStringProperty("fact", one.fact());
-    json.writeStringProperty("ask", one.ask());
-    json.writeStringProperty("look", one.look());
-    json.writeStringProperty("stage", one.pass());
-    json.writeNumberProperty("rank", one.rank());
-    array("decisions", one.decisions(), json::writeString);
-    json.writeEndObject();
-  }
-
-  private void alternative(Alternative one) {
-    json.writeStartObject();
-    json.writeStringProperty("id", one.id());
-    json.writeStringProperty("standing", one.standing().word());
-    json.writeStringProperty(
-        "kind", one.standing() == Advice.Standing.SUGGESTION ? "suggestion" : "build-up");
-    json.writeStringProperty("title", one.title());
-    json.writeStringProperty("text", one.text());
-    because(one);
-    json.writeEndObject();
-  }
-
-  void door(Door door) {
-    json.writeStartObject();
-    json.writeStringProperty("name", door.name());
-    number("gapLeftMm", door.gapLeftMm());
-    json.writeName("fits");
-    if (door.fits().isPresent()) {
-      json.writeBoolean(door.fits().get());
-    } else {
-      json.writeNull();
-    }
-    number("stepMm", door.stepMm());
-    json.writeEndObject();
-  }
-
-  private void quantity(QuantityLine line) {
-    json.writeStartObject();
-    json.writeStringProperty("item", line.item());
-    number("amount", line.amount());
-    json.writeStringProperty("unit", line.unit());
-    json.writeNumberProperty("packs", line.packs());
-    because(line.because());
-    json.writeEndObject();
-  }
-
-  private void step(ProgrammeStep step) {
-    json.writeStartObject();
-    json.writeStringProperty("id", step.id());
-    json.writeStringProperty("step", step.step());
-    number("startHour", step.startHour());
-    number("hours", step.hours());
-    number("endHour", step.endHour());
-    json.writeStringProperty("kind", step.kind().word());
-    step.begins().ifPresent(on -> json.writeStringProperty("begins", on.toString()));
-    step.ends().ifPresent(on -> json.writeStringProperty("ends", on.toString()));
-    json.writeBooleanProperty("critical", step.critical());
-    because(step);
-    json.writeEndObject();
-  }
-
-  private void schedule(Schedule schedule) {
-    json.writeName("schedule");
-    json.writeStartObject();
-    number("workHours", schedule.workHours());
-    number("inUseAfterHours", schedule.inUseAfterHours());
-    array(
-        "milestones",
-        schedule.milestones(),
-        one -> {
-          json.writeStartObject();
-          json.writeStringProperty("what", one.what());
-          json.writeStringProperty("step", one.step());
-          number("hour", one.hour());
-          one.on().ifPresent(on -> json.writeStringProperty("on", on.toString()));
-          json.writeEndObject();
-        });
-    json.writeEndObject();
-  }
-
-  private void change(ChangeNote change) {
-    json.writeStartObject();
-    json.writeStringProperty("text", change.text());
-    texts("with", change.with());
-    json.writeStringProperty("verdict", change.verdict().word());
-    json.writeName("way");
-    way(change.numbers());
-    json.writeEndObject();
-  }
-
-  void way(ComparedBuildUp way) {
-    json.writeStartObject();
-    json.writeStringProperty("id", way.id());
-    json.writeStringProperty("title", way.title());
-    json.writeStringProperty("standing", way.standing().word());
-    array(
-        "layers",
-        way.layers(),
-        layer -> {
-          json.writeStartObject();
-          json.writeStringProperty("id", layer.id());
-          json.writeStringProperty("name", layer.name());
-          thickness("thicknessMm", layer.thickness());
-          json.writeEndObject();
-        });
-    thickness("aboveOldFloorMm", way.aboveOldFloor());
-    array("doors", way.doors(), this::door);
-    number("massKgPerM2", way.massKgPerM2());
-    number("joistRatio", way.joistRatio());
-    number("deckRatio", way.deckRatio());
-    json.writeName("cost");
-    if (way.cost().isPresent()) {
-      cost(way.cost().get());
-    } else {
-      json.writeNull();
-    }
-    number("workHours", way.workHours());
-    number("inUseAfterHours", way.inUseAfterHours());
-    way.inUse().ifPresent(on -> json.writeStringProperty("inUse", on.toString()));
-    json.writeStringProperty("disturbance", way.disturbance());
-    texts("first", way.first());
-    texts("risks", way.risks());
-    texts("against", way.against());
-    texts("gains", way.gains());
-    texts("givesUp", way.givesUp());
-    texts("rules", way.because().stream().map(one -> one.rule().id()).toList());
-    json.writeEndObject();
-  }
-
-  void texts(String name, List<String> texts) {
-    json.writeName(name);
-    json.writeStartArray();
-    texts.forEach(json::writeString);
-    json.writeEndArray();
-  }
-
-  private void cost(Cost cost) {
-    json.writeStartObject();
-    number("total", cost.total());
-    number("contingency", cost.contingency());
-    json.writeStringProperty("currency", cost.currency());
-    array(
-        "lines",
-        cost.lines(),
-        line -> {
-          json.writeStartObject();
-          json.writeStringProperty("item", line.item());
-          number("cost", line.cost());
-          json.writeEndObject();
-        });
-    json.writeEndObject();
-  }
-
-  private void ranking(Ranking one) {
-    json.writeStartObject();
-    json.writeStringProperty("id", one.id());
-    json.writeNumberProperty("order", one.order());
-    json.writeStringProperty("criterion", one.name());
-    because(one);
-    json.writeEndObject();
-  }
-
-  // --- justifications
-
-  private void because(Decision decision) {
-    because(decision.because());
-  }
-
-  void because(List<Justification> because) {
-    told.clear();
-    array("because", because, this::justification);
-  }
-
-  private void justification(Justification one) {
-    boolean again = told.put(one, true) != null;
-    json.writeStartObject();
-    json.writeStringProperty("rule", one.rule().id());
-    json.writeStringProperty("reason", one.rule().reason());
-    json.writeStringProperty("source", one.source().title());
-    json.writeStringProperty("sourceStatus", one.source().status());
-    array("facts", one.facts(), this::premise);
-    array("figures", one.figures(), this::figure);
-    if (again && !one.restsOn().isEmpty()) {
-      json.writeBooleanProperty("told", true);
-      array("rests-on", List.<Justification>of(), this::justification);
-    } else {
-      array("rests-on", one.restsOn(), this::justification);
-    }
-    json.writeEndObject();
-  }
-
-  private void premise(Premise premise) {
-    json.writeStartObject();
-    json.writeStringProperty("fact", premise.fact());
-    json.writeStringProperty("value", premise.value());
-    json.writeStringProperty("from", premise.from().word());
-    if (premise.line() > 0) {
-      json.writeNumberProperty("line", premise.line());
-    }
-    if (!premise.how().isEmpty()) {
-      json.writeStringProperty("how", premise.how());
-    }
-    if (!premise.uses().isEmpty() && told.put(premise, true) == null) {
-      array("uses", premise.uses(), this::premise);
-    }
-    json.writeEndObject();
-  }
-
-  void figure(Figure figure) {
-    json.writeStartObject();
-    json.writeStringProperty("figure", figure.name());
-    number("value", figure.value());
-    json.writeStringProperty("unit", figure.unit());
-    json.writeEndObject();
-  }
-
-  void thickness(String name, LayerThickness thickness) {
-    json.writeName(name);
-    json.writeStartObject();
-    number("min", thickness.min());
-    number("mean", thickness.mean());
-    number("max", thickness.max());
-    json.writeEndObject();
-  }
-
-  /** A number to six decimals, whole ones without a point; null if there is none. */
-  void number(String name, double value) {
-    json.writeName(name);
-    if (Double.isNaN(value) || Double.isInfinite(value)) {
-      json.writeNull();
-      return;
-    }
-    double rounded = Math.round(value * 1e6) / 1e6;
-    if (rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15) {
-      json.writeNumber((long) rounded);
-    } else {
-      json.writeNumber(rounded);
+      super.value(value);
     }
   }
 }

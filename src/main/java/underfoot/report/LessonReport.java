@@ -1,11 +1,10 @@
 package underfoot.report;
 
-import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import tools.jackson.core.JsonGenerator;
+import java.util.stream.Collectors;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
@@ -13,11 +12,8 @@ import underfoot.lesson.Lesson;
 import underfoot.lesson.Question;
 import underfoot.report.TextPage.Tone;
 
-/** A lesson as text, as a page to print, and as JSON. */
+/** A lesson as text and as a page to print. */
 public final class LessonReport {
-  /** The name and version of the JSON format. */
-  public static final String FORMAT = "underfoot.lesson/1";
-
   private static final String INDENT = "    ";
 
   private final Lesson lesson;
@@ -45,12 +41,8 @@ public final class LessonReport {
   }
 
   private String total() {
-    return phrases.say(
-        "lesson-total",
-        "count",
-        Integer.toString(lesson.questions().size()),
-        "marks",
-        Integer.toString(lesson.marks()));
+    String count = Integer.toString(lesson.questions().size());
+    return phrases.say("lesson-total", "count", count, "marks", Integer.toString(lesson.marks()));
   }
 
   private String marks(Question question) {
@@ -73,19 +65,14 @@ public final class LessonReport {
 
   /** What the right answer is, by its letters or lines first. */
   public String answer(Question question) {
-    List<String> labels = new ArrayList<>();
-    for (Set<String> group : question.right()) {
-      List<String> any = group.stream().sorted().toList();
-      labels.add(
-          any.size() == 1
-              ? any.get(0)
-              : phrases.say("lesson-any-of", "lines", String.join(" or ", any)));
-    }
-    String letters = String.join(", ", labels);
-    return phrases.say(
-        "lesson-answer",
-        "answer",
-        letters.isEmpty() ? question.answer() : letters + " - " + question.answer());
+    String letters = question.right().stream().map(this::anyOf).collect(Collectors.joining(", "));
+    String answer = letters.isEmpty() ? question.answer() : letters + " - " + question.answer();
+    return phrases.say("lesson-answer", "answer", answer);
+  }
+
+  private String anyOf(Set<String> group) {
+    String lines = group.stream().sorted().collect(Collectors.joining(" or "));
+    return group.size() == 1 ? lines : phrases.say("lesson-any-of", "lines", lines);
   }
 
   /** Why the answer is right: workings, rules, figures and sources, a line each. */
@@ -134,7 +121,7 @@ public final class LessonReport {
    * @param page where it is written
    */
   public void text(boolean answers, TextPage page) {
-    page.para("", "", title(), Tone.BOLD);
+    page.bold(title());
     page.para(variant() + ". " + total() + ".");
     page.blank();
     page.para(phrases.say("lesson-name"));
@@ -158,7 +145,7 @@ public final class LessonReport {
   public void floor(TextPage page) {
     page.heading(phrases.say("lesson-floor"));
     for (String line : lesson.floor()) {
-      page.para(" - ", "   ", line, Tone.PLAIN);
+      page.item(line);
     }
     if (!lesson.assumed().isEmpty()) {
       page.para(phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())));
@@ -210,48 +197,58 @@ public final class LessonReport {
    * @param answers whether the answer sheet follows, on a page of its own
    */
   public String html(boolean answers) {
-    HtmlPage sheet = new HtmlPage(title());
-    sheet.element("h1", title());
-    sheet.element("p", variant() + ". " + total() + ".");
-    sheet.element("p", phrases.say("lesson-name"));
-    sheet.element("h2", phrases.say("lesson-floor"));
-    sheet.raw("<ul>\n");
-    lesson.floor().forEach(line -> sheet.element("li", line));
-    sheet.raw("</ul>\n");
+    HtmlWriter out = HtmlPage.begin(title());
+    out.block("h1", title());
+    out.block("p", variant() + ". " + total() + ".");
+    out.block("p", phrases.say("lesson-name"));
+    out.block("h2", phrases.say("lesson-floor"));
+    list(lesson.floor(), out);
     if (!lesson.assumed().isEmpty()) {
-      sheet.element(
-          "p", "soft", phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())));
+      soft(phrases.say("lesson-assumed", "facts", String.join("; ", lesson.assumed())), out);
     }
     int number = 0;
     int level = 0;
     for (Question question : lesson.questions()) {
       if (question.level() != level) {
         level = question.level();
-        sheet.element("h2", level(level));
+        out.block("h2", level(level));
       }
-      html(++number, question, sheet);
+      html(++number, question, out);
     }
     if (answers) {
-      htmlAnswers(sheet);
+      htmlAnswers(out);
     }
-    return sheet.html();
+    return HtmlPage.end(out);
   }
 
-  private void html(int number, Question question, HtmlPage sheet) {
-    sheet.raw("<section class=\"question\">\n<span class=\"mark\">");
-    sheet.text(marks(question)).raw("</span>\n");
-    sheet.element("h3", number + ". " + question.ask());
-    if (!question.options().isEmpty()) {
-      boolean boxes =
-          question.reply() == Question.Reply.ONE || question.reply() == Question.Reply.SOME;
-      sheet.raw("<ul class=\"options\">\n");
-      for (Question.Option option : question.options()) {
-        sheet.raw("<li>" + (boxes ? "<span class=\"box\" aria-hidden=\"true\"></span>" : ""));
-        sheet.text(option.label() + ") " + option.text()).raw("</li>\n");
-      }
-      sheet.raw("</ul>\n");
+  private static void list(List<String> lines, HtmlWriter out) {
+    if (!lines.isEmpty()) {
+      out.open("ul").line();
+      lines.forEach(line -> out.block("li", line));
+      out.end("ul");
     }
-    sheet.element("p", "soft", reply(question));
+  }
+
+  private static void soft(String words, HtmlWriter out) {
+    out.block("p", words, "class", "soft");
+  }
+
+  private void html(int number, Question question, HtmlWriter out) {
+    out.open("section", "class", "question").line();
+    out.block("span", marks(question), "class", "mark");
+    out.block("h3", number + ". " + question.ask());
+    if (!question.options().isEmpty()) {
+      out.open("ul", "class", "options").line();
+      for (Question.Option option : question.options()) {
+        out.open("li");
+        if (question.reply() == Question.Reply.ONE || question.reply() == Question.Reply.SOME) {
+          out.element("span", "", "class", "box", "aria-hidden", "true");
+        }
+        out.text(option.label() + ") " + option.text()).end("li");
+      }
+      out.end("ul");
+    }
+    soft(reply(question), out);
     int lines =
         switch (question.reply()) {
           case ONE -> question.ask().contains("why") ? 2 : 0;
@@ -259,119 +256,24 @@ public final class LessonReport {
           case ORDER, LINES -> 1;
           case NUMBER -> 3;
         };
-    sheet.raw("<div class=\"write\"></div>".repeat(lines)).raw("\n</section>\n");
+    for (int i = 0; i < lines; i++) {
+      out.element("div", "", "class", "write");
+    }
+    out.line().end("section");
   }
 
-  private void htmlAnswers(HtmlPage sheet) {
-    sheet.raw("<h2 class=\"new-page\">");
-    sheet.text(phrases.say("lesson-answers") + " - " + variant()).raw("</h2>\n");
+  private void htmlAnswers(HtmlWriter out) {
+    out.block("h2", phrases.say("lesson-answers") + " - " + variant(), "class", "new-page");
     if (!lesson.changes().isEmpty()) {
-      sheet.element(
-          "p",
-          "soft",
-          phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())));
+      soft(phrases.say("lesson-varied", "changes", String.join("; ", lesson.changes())), out);
     }
     int number = 0;
     for (Question question : lesson.questions()) {
-      sheet.raw("<section class=\"question\">\n");
-      sheet.element("h3", ++number + ". " + question.ask());
-      sheet.element("p", "answer", answer(question));
-      List<String> because = because(question);
-      if (!because.isEmpty()) {
-        sheet.raw("<ul>\n");
-        because.forEach(line -> sheet.element("li", line));
-        sheet.raw("</ul>\n");
-      }
-      sheet.raw("</section>\n");
+      out.open("section", "class", "question").line();
+      out.block("h3", ++number + ". " + question.ask());
+      out.block("p", answer(question), "class", "answer");
+      list(because(question), out);
+      out.end("section");
     }
-  }
-
-  // --- JSON
-
-  /** Writes the lesson with its answers as JSON, leaving the writer open. */
-  public void json(Writer out) {
-    try (JsonGenerator json = JsonReport.generator(out)) {
-      json.writeStartObject();
-      json.writeStringProperty("format", FORMAT);
-      json.writeStringProperty("scenario", lesson.scenario().name());
-      json.writeName("seed");
-      if (lesson.seed().isPresent()) {
-        json.writeNumber(lesson.seed().getAsLong());
-      } else {
-        json.writeNull();
-      }
-      json.writeNumberProperty("marks", lesson.marks());
-      texts("changes", lesson.changes(), json);
-      texts("floor", lesson.floor(), json);
-      texts("assumed", lesson.assumed(), json);
-      json.writeName("questions");
-      json.writeStartArray();
-      for (Question question : lesson.questions()) {
-        question(question, json);
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-  }
-
-  private void question(Question question, JsonGenerator json) {
-    json.writeStartObject();
-    json.writeStringProperty("kind", question.kind());
-    json.writeNumberProperty("marks", question.level());
-    json.writeStringProperty("ask", question.ask());
-    json.writeStringProperty("reply", question.reply().name().toLowerCase(Locale.ROOT));
-    json.writeName("options");
-    json.writeStartArray();
-    for (Question.Option option : question.options()) {
-      json.writeStartObject();
-      json.writeStringProperty("label", option.label());
-      json.writeStringProperty("text", option.text());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeName("right");
-    json.writeStartArray();
-    for (Set<String> group : question.right()) {
-      json.writeStartArray();
-      group.stream().sorted().forEach(json::writeString);
-      json.writeEndArray();
-    }
-    json.writeEndArray();
-    if (question.reply() == Question.Reply.NUMBER) {
-      json.writeNumberProperty("number", question.number());
-      json.writeStringProperty("unit", question.unit());
-      json.writeNumberProperty("within", question.within());
-    }
-    json.writeStringProperty("answer", question.answer());
-    texts("worked", question.worked(), json);
-    json.writeName("because");
-    json.writeStartArray();
-    for (Question.Cite cite : question.cites()) {
-      json.writeStartObject();
-      json.writeStringProperty("rule", cite.rule());
-      json.writeStringProperty("reason", cite.reason());
-      json.writeStringProperty("source", cite.source());
-      json.writeStringProperty("sourceStatus", cite.status());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeName("figures");
-    json.writeStartArray();
-    for (Figure figure : question.figures()) {
-      json.writeStartObject();
-      json.writeStringProperty("figure", figure.name());
-      json.writeStringProperty("value", figure.text());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeStringProperty("source", question.source());
-    json.writeEndObject();
-  }
-
-  private static void texts(String name, List<String> texts, JsonGenerator json) {
-    json.writeName(name);
-    json.writeStartArray();
-    texts.forEach(json::writeString);
-    json.writeEndArray();
   }
 }

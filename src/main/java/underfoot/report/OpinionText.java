@@ -2,12 +2,11 @@ package underfoot.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import underfoot.buildup.Judgement;
-import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
-import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Opinion;
@@ -42,11 +41,8 @@ public final class OpinionText {
   }
 
   private void write() {
-    page.para(
-        "",
-        "",
-        phrases.say("check-title", "proposal", opinion.proposal(), "scenario", opinion.scenario()),
-        Tone.BOLD);
+    page.bold(
+        phrases.say("check-title", "proposal", opinion.proposal(), "scenario", opinion.scenario()));
     page.blank();
     long faults = opinion.faults();
     String id =
@@ -65,7 +61,7 @@ public final class OpinionText {
     numbers();
     remedies();
     page.blank();
-    page.para("", "", phrases.say("check-ask"), Tone.FAINT);
+    page.faint(phrases.say("check-ask"));
   }
 
   private void way() {
@@ -135,33 +131,27 @@ public final class OpinionText {
   }
 
   private void whole() {
-    List<Opinion.Item> missing = new ArrayList<>(opinion.whole());
-    missing.removeIf(item -> item.judgement() != Judgement.MISSING);
-    if (!missing.isEmpty()) {
-      page.heading(phrases.say("check-missing"));
-      for (Opinion.Item item : missing) {
-        page.para(" - ", INDENT, item.layer(), Tone.BOLD);
-        told(INDENT, item, Judgement.MISSING);
-      }
+    found("check-missing", Judgement.MISSING::equals)
+        .forEach(
+            item -> {
+              page.para(" - ", INDENT, item.layer(), Tone.BOLD);
+              told(INDENT, item, Judgement.MISSING);
+            });
+    found("check-whole", one -> one.isFault() && one != Judgement.MISSING)
+        .forEach(item -> told(" - ", item, null));
+    found("check-open", Judgement.NOT_SAID::equals)
+        .forEach(
+            item -> page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because())));
+  }
+
+  /** What was found of such a judgement, after its heading if there is any. */
+  private List<Opinion.Item> found(String heading, Predicate<Judgement> which) {
+    List<Opinion.Item> found =
+        opinion.whole().stream().filter(item -> which.test(item.judgement())).toList();
+    if (!found.isEmpty()) {
+      page.heading(phrases.say(heading));
     }
-    List<Opinion.Item> faults = new ArrayList<>(opinion.whole());
-    faults.removeIf(item -> !item.judgement().isFault() || item.judgement() == Judgement.MISSING);
-    if (!faults.isEmpty()) {
-      page.heading(phrases.say("check-whole"));
-      faults.forEach(item -> told(" - ", item, null));
-    }
-    List<Opinion.Item> open = new ArrayList<>(opinion.whole());
-    open.removeIf(item -> item.judgement() != Judgement.NOT_SAID);
-    if (!open.isEmpty()) {
-      page.heading(phrases.say("check-open"));
-      for (Opinion.Item item : open) {
-        page.para(
-            " - ",
-            INDENT,
-            Texts.capital(item.text()) + ". " + TextReport.ids(item.because()),
-            Tone.PLAIN);
-      }
-    }
+    return found;
   }
 
   private void numbers() {
@@ -170,30 +160,8 @@ public final class OpinionText {
     }
     Heights heights = opinion.heights().get();
     page.heading(phrases.say("check-numbers"));
-    LayerThickness rise = heights.aboveOldFloor();
-    page.para(
-        phrases.say(
-            rise.min() == rise.max() ? "rise-even" : "rise",
-            "mean",
-            Texts.mm(rise.mean()),
-            "least",
-            Texts.mm(rise.min()),
-            "most",
-            Texts.mm(rise.max()),
-            "mass",
-            Texts.of(Math.round(opinion.massKgPerM2()), "kg/m2")));
-    for (Door door : heights.doors()) {
-      double gap = door.gapLeftMm();
-      String id =
-          door.fits().isEmpty()
-              ? "door-unknown"
-              : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap))),
-          Tone.PLAIN);
-    }
+    page.para(Sentences.rise(heights, opinion.massKgPerM2(), phrases));
+    heights.doors().forEach(door -> page.item(Sentences.door(door, phrases)));
     stiffness();
   }
 
@@ -203,13 +171,13 @@ public final class OpinionText {
     for (Opinion.Stiffness one : opinion.stiffness()) {
       if (!one.name().endsWith(USE)) {
         String id = "check-" + one.name().replace(' ', '-');
-        page.para(" - ", INDENT, phrases.say(id, "value", number(one)), Tone.PLAIN);
+        page.item(phrases.say(id, "value", number(one)));
       } else if (most == null || one.value() > most.value()) {
         most = one;
       }
     }
     if (most != null) {
-      page.para(" - ", INDENT, phrases.say("check-joist-use", "value", number(most)), Tone.PLAIN);
+      page.item(phrases.say("check-joist-use", "value", number(most)));
     }
   }
 
@@ -226,14 +194,11 @@ public final class OpinionText {
     }
     page.heading(phrases.say("check-first"));
     for (RemedyNote remedy : opinion.remedies()) {
-      page.para(
-          " - ",
-          INDENT,
+      page.item(
           (remedy.hold() ? phrases.say("hold-point") + ": " : "")
               + remedy.title()
               + " "
-              + TextReport.ids(remedy.because()),
-          Tone.PLAIN);
+              + TextReport.ids(remedy.because()));
     }
   }
 

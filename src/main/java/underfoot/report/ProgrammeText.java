@@ -1,8 +1,6 @@
 package underfoot.report;
 
-import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Optional;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
@@ -15,7 +13,6 @@ import underfoot.report.TextPage.Tone;
 final class ProgrammeText {
   private static final int HOURS_COLUMN = 9;
   private static final int DATED_COLUMN = 18;
-  private static final String INDENT = "   ";
 
   private ProgrammeText() {}
 
@@ -27,17 +24,10 @@ final class ProgrammeText {
       return;
     }
     page.heading(phrases.say("heading-programme"));
-    Optional<LocalDateTime> first = steps.get(0).begins();
-    String from =
-        first
-            .map(start -> phrases.say("programme-dated", "start", TimeText.day(start)))
-            .orElseGet(() -> phrases.say("programme-monday"));
-    from += ' ' + phrases.say(all ? "programme-marked" : "programme-decides");
-    if (!advice.remedies().isEmpty()) {
-      from += ' ' + phrases.say(first.isPresent() ? "programme-by-then" : "programme-from");
-    }
-    page.para(from);
-    int wide = first.isPresent() ? DATED_COLUMN : HOURS_COLUMN;
+    String marked = all ? "programme-marked" : "programme-decides";
+    boolean remedies = !advice.remedies().isEmpty();
+    page.para(Sentences.programme(steps.get(0), remedies, marked, phrases));
+    int wide = steps.get(0).begins().isPresent() ? DATED_COLUMN : HOURS_COLUMN;
     for (ProgrammeStep step : steps) {
       String when =
           step.begins().map(TimeText::moment).orElseGet(() -> TimeText.hours(step.startHour()));
@@ -54,16 +44,13 @@ final class ProgrammeText {
     Schedule schedule = advice.consequences().schedule();
     page.para(phrases.say("milestones"));
     for (Milestone one : schedule.milestones()) {
-      page.para(
-          " - ",
-          INDENT,
+      page.item(
           phrases.say(
               "milestone-line",
               "what",
               Texts.capital(one.what()),
               "when",
-              TimeText.when(phrases, one.on(), one.hour())),
-          Tone.PLAIN);
+              TimeText.when(phrases, one.on(), one.hour())));
     }
     page.para(
         phrases.say("work-in-all", "hours", Texts.of(Math.ceil(schedule.workHours()), "hours")));

@@ -1,5 +1,8 @@
 package underfoot.report;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -7,9 +10,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Source;
@@ -17,7 +19,6 @@ import underfoot.language.Rule;
 
 /** The whole rule base as one page of HTML, with an index by theme and one by source. */
 public final class RulesBook {
-  private static final Pattern WORD = Pattern.compile("[a-zA-Z0-9][a-zA-Z0-9-]*");
   private static final String EXCEPT = "except when ";
 
   private final List<Rule> rules;
@@ -25,25 +26,20 @@ public final class RulesBook {
   private final RulesReport report;
   private final RuleUses uses;
   private final Set<String> ids = new LinkedHashSet<>();
-  private final Map<String, Set<String>> namedBy = new HashMap<>();
+  private final Map<String, Map<String, String>> namedBy = new HashMap<>();
   private final Map<String, List<Rule>> byFigure = new LinkedHashMap<>();
-  private final HtmlPage sheet;
+  private final HtmlWriter out = HtmlPage.begin("The rules");
 
   private RulesBook(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
     this.uses = uses;
-    this.sheet = new HtmlPage("The rules");
     rules.forEach(rule -> ids.add(rule.note().id()));
     for (Rule rule : rules) {
-      for (String sentence : sentences(rule)) {
-        Matcher words = WORD.matcher(sentence);
-        while (words.find()) {
-          String word = words.group();
-          if (ids.contains(word) && !word.equals(rule.note().id())) {
-            namedBy.computeIfAbsent(word, id -> new TreeSet<>()).add(rule.note().id());
-          }
+      for (String word : RulesReport.words(rule)) {
+        if (ids.contains(word) && !word.equals(rule.note().id())) {
+          namedBy.computeIfAbsent(word, id -> new TreeMap<>()).put(rule.note().id(), "");
         }
       }
       for (Figure figure : report.figures(rule)) {
@@ -63,12 +59,6 @@ public final class RulesBook {
     return new RulesBook(rules, knowledge, uses).write();
   }
 
-  private static List<String> sentences(Rule rule) {
-    List<String> all = new ArrayList<>(rule.when());
-    all.addAll(rule.then());
-    return all;
-  }
-
   /** What a rule file asks, from its name: {@code 14-boards-over-timber} is boards over timber. */
   static String theme(String file) {
     String name = file.substring(file.lastIndexOf('/') + 1).replace(".dslr", "");
@@ -77,10 +67,8 @@ public final class RulesBook {
   }
 
   private Map<String, List<Rule>> byTheme() {
-    Map<String, List<Rule>> themes = new LinkedHashMap<>();
-    rules.forEach(
-        rule -> themes.computeIfAbsent(theme(rule.file()), t -> new ArrayList<>()).add(rule));
-    return themes;
+    return rules.stream()
+        .collect(groupingBy(rule -> theme(rule.file()), LinkedHashMap::new, toList()));
   }
 
   private Map<String, List<Rule>> bySource() {
@@ -92,8 +80,8 @@ public final class RulesBook {
   }
 
   private String write() {
-    sheet.element("h1", "The rules");
-    sheet.element(
+    out.block("h1", "The rules");
+    out.block(
         "p",
         rules.size()
             + " rules, "
@@ -101,66 +89,70 @@ public final class RulesBook {
             + " figures they read, "
             + knowledge.sources().size()
             + " sources.");
-    sheet
-        .raw("<nav aria-label=\"Parts\"><p><a href=\"#by-theme\">By theme</a> · ")
-        .raw("<a href=\"#by-source\">By source</a> · <a href=\"#rules\">Rules</a> · ")
-        .raw("<a href=\"#figures\">Figures</a></p></nav>\n");
+    out.open("nav", "aria-label", "Parts").open("p");
+    link("by-theme", "By theme").text(" · ");
+    link("by-source", "By source").text(" · ");
+    link("rules", "Rules").text(" · ");
+    link("figures", "Figures").close("p").end("nav");
     index();
-    sheet.raw("<h2 id=\"rules\" class=\"new-page\">Rules</h2>\n");
+    out.block("h2", "Rules", "id", "rules", "class", "new-page");
     byTheme()
         .forEach(
             (theme, all) -> {
-              sheet.raw("<h2 id=\"" + anchor("theme-" + theme) + "\">").text(theme).raw("</h2>\n");
+              out.block("h2", theme, "id", anchor("theme-" + theme));
               all.forEach(this::rule);
             });
     figures();
-    return sheet.html();
+    return HtmlPage.end(out);
+  }
+
+  private HtmlWriter link(String to, String words) {
+    return out.element("a", words, "href", "#" + anchor(to));
   }
 
   private void index() {
-    sheet.raw("<h2 id=\"by-theme\">By theme</h2>\n<dl>\n");
+    out.block("h2", "By theme", "id", "by-theme").open("dl").line();
     byTheme()
         .forEach(
             (theme, all) -> {
-              sheet.raw("<dt><a href=\"#" + anchor("theme-" + theme) + "\">").text(theme);
-              sheet.raw("</a></dt><dd>");
-              links(all);
-              sheet.raw("</dd>\n");
+              out.open("dt");
+              link("theme-" + theme, theme).close("dt").open("dd");
+              links(titles(all));
+              out.end("dd");
             });
-    sheet.raw("</dl>\n<h2 id=\"by-source\">By source</h2>\n");
+    out.end("dl").block("h2", "By source", "id", "by-source");
     bySource()
         .forEach(
             (id, all) -> {
               Source source = knowledge.sources().get(id);
-              sheet.raw("<h3 id=\"" + anchor("source-" + id) + "\">");
-              sheet.text(source == null ? id : source.title()).raw("</h3>\n");
+              out.block("h3", source == null ? id : source.title(), "id", anchor("source-" + id));
               if (source != null) {
-                sheet.element(
-                    "p",
-                    "soft",
-                    source.status() + (source.note().isEmpty() ? "" : ". " + source.note()));
+                String note = source.note().isEmpty() ? "" : ". " + source.note();
+                out.block("p", source.status() + note, "class", "soft");
               }
-              sheet.raw("<p>");
+              out.open("p");
               if (all.isEmpty()) {
-                sheet.text("No rule rests on it alone; figures do.");
+                out.text("No rule rests on it alone; figures do.");
               }
-              links(all);
-              sheet.raw("</p>\n");
+              links(titles(all));
+              out.end("p");
             });
   }
 
-  private void links(List<Rule> all) {
-    boolean first = true;
-    for (Rule rule : all) {
-      sheet.raw(first ? "" : ", ");
-      first = false;
-      link(rule.note().id(), rule.note().title());
-    }
+  private static Map<String, String> titles(List<Rule> all) {
+    Map<String, String> titles = new LinkedHashMap<>();
+    all.forEach(rule -> titles.put(rule.note().id(), rule.note().title()));
+    return titles;
   }
 
-  private void link(String id, String title) {
-    sheet.raw("<a href=\"#" + anchor(id) + "\" title=\"" + HtmlPage.escape(title) + "\">");
-    sheet.text(id).raw("</a>");
+  /** Links to rules: their ids, and the titles that are shown of them. */
+  private void links(Map<String, String> titles) {
+    String before = "";
+    for (Map.Entry<String, String> one : titles.entrySet()) {
+      String to = "#" + anchor(one.getKey());
+      out.text(before).element("a", one.getKey(), "href", to, "title", one.getValue());
+      before = ", ";
+    }
   }
 
   private static String anchor(String id) {
@@ -169,63 +161,42 @@ public final class RulesBook {
 
   private void rule(Rule rule) {
     String id = rule.note().id();
-    sheet.raw("<section class=\"rule\" id=\"" + anchor(id) + "\">\n<h3><span class=\"id\">");
-    sheet.text(id).raw("</span> ").text(rule.note().title()).raw("</h3>\n<dl>\n");
+    out.open("section", "class", "rule", "id", anchor(id)).line().open("h3");
+    out.element("span", id, "class", "id").text(" " + rule.note().title()).end("h3");
+    out.open("dl").line();
     entry("when", rule.when().stream().filter(line -> !line.startsWith(EXCEPT)).toList());
     entry("then", rule.then());
-    entry("except when", except(rule));
+    entry(
+        "except when",
+        rule.when().stream()
+            .filter(line -> line.startsWith(EXCEPT))
+            .map(line -> line.substring(EXCEPT.length()))
+            .toList());
     entry("because", List.of(rule.note().reason()));
-    source(rule);
+    String resting = rule.note().source();
+    Source source = knowledge.sources().get(resting);
+    out.element("dt", "source").open("dd");
+    link("source-" + resting, source == null ? resting : source.title());
+    out.text(source == null ? "" : " (" + source.status() + ")").end("dd");
     for (Figure figure : report.figures(rule)) {
-      sheet.raw("<dt>figure</dt><dd><a href=\"#" + anchor("figure-" + figure.name()) + "\">");
-      sheet.text(figure.name()).raw("</a> = ");
-      sheet.text(figure.text() + ", " + figure.description() + " (" + figure.status() + ")");
-      sheet.raw("</dd>\n");
+      out.element("dt", "figure").open("dd");
+      link("figure-" + figure.name(), figure.name()).text(" = " + figure.text() + ", ");
+      out.text(figure.description() + " (" + figure.status() + ")").end("dd");
     }
     for (String wording : report.wordings(rule)) {
-      entry(
-          "says",
-          List.of(
-              RulesReport.filled(
-                  String.join(" ", knowledge.wording().get(wording).parts().values()), knowledge)));
+      String says = String.join(" ", knowledge.wording().get(wording).parts().values());
+      entry("says", List.of(RulesReport.filled(says, knowledge)));
     }
-    Set<String> others = namedBy.getOrDefault(id, Set.of());
-    if (!others.isEmpty()) {
-      sheet.raw("<dt>named by</dt><dd>");
-      boolean first = true;
-      for (String other : others) {
-        sheet.raw(first ? "" : ", ");
-        first = false;
-        link(other, "");
-      }
-      sheet.raw("</dd>\n");
+    if (namedBy.containsKey(id)) {
+      out.element("dt", "named by").open("dd");
+      links(namedBy.get(id));
+      out.end("dd");
     }
     if (uses.looked()) {
-      entry("scenarios", List.of(or(uses.scenarios(id), "none of those looked at")));
-      entry("lessons", List.of(or(uses.lessons(id), "none of those looked at")));
+      entry("scenarios", List.of(RulesReport.or(uses.scenarios(id))));
+      entry("lessons", List.of(RulesReport.or(uses.lessons(id))));
     }
-    sheet.raw("</dl>\n</section>\n");
-  }
-
-  private static String or(List<String> all, String none) {
-    return all.isEmpty() ? none : String.join("; ", all);
-  }
-
-  private List<String> except(Rule rule) {
-    List<String> found = new ArrayList<>();
-    for (String line : rule.when()) {
-      if (line.startsWith(EXCEPT)) {
-        found.add(line.substring(EXCEPT.length()));
-      }
-    }
-    return found;
-  }
-
-  private void source(Rule rule) {
-    Source source = knowledge.sources().get(rule.note().source());
-    sheet.raw("<dt>source</dt><dd><a href=\"#" + anchor("source-" + rule.note().source()) + "\">");
-    sheet.text(source == null ? rule.note().source() : source.title()).raw("</a>");
-    sheet.text(source == null ? "" : " (" + source.status() + ")").raw("</dd>\n");
+    out.end("dl").end("section");
   }
 
   /** An entry of a rule's list; ids of other rules and names of figures in it are links. */
@@ -233,46 +204,43 @@ public final class RulesBook {
     if (lines.isEmpty()) {
       return;
     }
-    sheet.raw("<dt>" + name + "</dt><dd>");
-    boolean first = true;
-    for (String line : lines) {
-      sheet.raw(first ? "" : "<br>");
-      first = false;
+    out.element("dt", name).open("dd");
+    for (int i = 0; i < lines.size(); i++) {
+      if (i > 0) {
+        out.open("br");
+      }
+      String line = lines.get(i);
       int at = 0;
-      Matcher words = WORD.matcher(line);
+      Matcher words = RulesReport.WORD.matcher(line);
       while (words.find()) {
         String word = words.group();
         boolean figure = word.contains("-") && knowledge.figures().has(word);
         if (ids.contains(word) || figure) {
-          sheet.text(line.substring(at, words.start()));
-          sheet.raw("<a href=\"#" + anchor(figure ? "figure-" + word : word) + "\">");
-          sheet.text(word).raw("</a>");
+          out.text(line.substring(at, words.start()));
+          link(figure ? "figure-" + word : word, word);
           at = words.end();
         }
       }
-      sheet.text(line.substring(at));
+      out.text(line.substring(at));
     }
-    sheet.raw("</dd>\n");
+    out.end("dd");
   }
 
   private void figures() {
-    sheet.raw("<h2 id=\"figures\" class=\"new-page\">Figures</h2>\n");
+    out.block("h2", "Figures", "id", "figures", "class", "new-page");
     byFigure.forEach(
         (name, users) -> {
           Figure figure = knowledge.figures().get(name);
-          Source source = knowledge.sources().get(figure.source());
-          sheet.raw("<section class=\"rule\" id=\"" + anchor("figure-" + name) + "\">\n<h3>");
-          sheet.text(name + " = " + figure.text()).raw("</h3>\n<p>");
-          sheet.text(figure.description() + " (practice: " + figure.practice() + "). ");
-          sheet.text(
-              (source == null ? figure.source() : source.title()) + " (" + figure.status() + ").");
-          sheet.raw("</p>\n");
+          out.open("section", "class", "rule", "id", anchor("figure-" + name)).line();
+          out.block("h3", name + " = " + figure.text());
+          String what = figure.description() + " (practice: " + figure.practice() + "). ";
+          out.block("p", what + report.source(figure) + ".");
           if (!figure.note().isEmpty()) {
-            sheet.element("p", "soft", figure.note());
+            out.block("p", figure.note(), "class", "soft");
           }
-          sheet.raw("<p>Read by ");
-          links(users);
-          sheet.raw("</p>\n</section>\n");
+          out.open("p").text("Read by ");
+          links(titles(users));
+          out.end("p").end("section");
         });
   }
 }

@@ -2,15 +2,18 @@ package underfoot.report;
 
 import java.io.Writer;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import tools.jackson.core.JsonGenerator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
@@ -22,7 +25,12 @@ import underfoot.report.TextPage.Tone;
 
 /** The rule base as pages that can be read aloud. */
 public final class RulesReport {
-  private static final Pattern WORD = Pattern.compile("[a-zA-Z0-9][a-zA-Z0-9-]*");
+  static final Pattern WORD = Pattern.compile("[a-zA-Z0-9][a-zA-Z0-9-]*");
+  private static final Map<Class<?>, String> PROPERTIES =
+      Map.of(
+          RuleView.class,
+          "rule.note.id rule.note.title rule.file rule.line rule.note.reason source"
+              + " status:sourceStatus rule.when rule.then figures.name:figures");
   private static final Pattern FIGURE = Pattern.compile("\\{([^}]+)\\}");
 
   private final List<Rule> rules;
@@ -125,48 +133,49 @@ public final class RulesReport {
     return sorted.subList(0, Math.min(3, sorted.size()));
   }
 
+  private static void entry(String name, String words, TextPage page) {
+    page.para("  " + name, "          ", words, Tone.PLAIN);
+  }
+
   private void rule(Rule rule, TextPage page) {
     page.heading(rule.note().id() + " " + rule.note().title());
-    page.para("", "", rule.file() + ":" + rule.line(), Tone.FAINT);
-    page.para("  when ", "         ", rule.when().isEmpty() ? "" : rule.when().get(0), Tone.PLAIN);
-    for (String sentence :
-        rule.when().subList(Math.min(1, rule.when().size()), rule.when().size())) {
-      page.para("       ", "         ", sentence, Tone.PLAIN);
-    }
-    String lead = "  then ";
-    for (String sentence : rule.then()) {
-      page.para(lead, "         ", sentence, Tone.PLAIN);
-      lead = "       ";
-    }
-    page.para("  because ", "          ", rule.note().reason(), Tone.PLAIN);
+    page.faint(rule.file() + ":" + rule.line());
+    sentences("  when ", rule.when().isEmpty() ? List.of("") : rule.when(), page);
+    sentences("  then ", rule.then(), page);
+    entry("because ", rule.note().reason(), page);
     Source source = knowledge.sources().get(rule.note().source());
     String cited =
         source == null ? rule.note().source() : source.title() + " (" + source.status() + ")";
-    page.para("  source: ", "          ", cited, Tone.PLAIN);
+    entry("source: ", cited, page);
     for (Figure figure : figures(rule)) {
-      page.para("  figure: ", "          ", line(figure), Tone.PLAIN);
+      String words = figure.name() + " = " + figure.text() + ", " + figure.description();
+      entry("figure: ", words + "; " + source(figure), page);
     }
     for (String id : wordings(rule)) {
-      knowledge
-          .wording()
-          .get(id)
-          .parts()
-          .forEach(
-              (part, text) ->
-                  page.para("  says:   ", "          ", filled(text, knowledge), Tone.PLAIN));
+      for (String text : knowledge.wording().get(id).parts().values()) {
+        entry("says:   ", filled(text, knowledge), page);
+      }
     }
-    List<String> others = namedBy(rule.note().id());
+    String id = rule.note().id();
+    List<String> others = namedBy(id);
     if (!others.isEmpty()) {
-      page.para("  named by: ", "          ", String.join(", ", others), Tone.PLAIN);
+      entry("named by: ", String.join(", ", others), page);
     }
     if (uses.looked()) {
-      String id = rule.note().id();
-      page.para("  scenarios: ", "          ", or(uses.scenarios(id)), Tone.PLAIN);
-      page.para("  lessons: ", "          ", or(uses.lessons(id)), Tone.PLAIN);
+      entry("scenarios: ", or(uses.scenarios(id)), page);
+      entry("lessons: ", or(uses.lessons(id)), page);
     }
   }
 
-  private static String or(List<String> all) {
+  private static void sentences(String lead, List<String> sentences, TextPage page) {
+    String first = lead;
+    for (String sentence : sentences) {
+      page.para(first, "         ", sentence, Tone.PLAIN);
+      first = "       ";
+    }
+  }
+
+  static String or(List<String> all) {
     return all.isEmpty() ? "none of those looked at" : String.join("; ", all);
   }
 
@@ -182,18 +191,10 @@ public final class RulesReport {
                         : named.group()));
   }
 
-  private String line(Figure figure) {
+  /** The source of a figure, and how well it is known. */
+  String source(Figure figure) {
     Source source = knowledge.sources().get(figure.source());
-    return figure.name()
-        + " = "
-        + figure.text()
-        + ", "
-        + figure.description()
-        + "; "
-        + (source == null ? figure.source() : source.title())
-        + " ("
-        + figure.status()
-        + ")";
+    return (source == null ? figure.source() : source.title()) + " (" + figure.status() + ")";
   }
 
   /** The figures a rule reads, those in the texts it gives included. */
@@ -218,69 +219,46 @@ public final class RulesReport {
   }
 
   List<String> wordings(Rule rule) {
-    List<String> found = new ArrayList<>();
-    for (String sentence : rule.then()) {
-      Matcher words = WORD.matcher(sentence);
-      while (words.find()) {
-        String word = words.group();
-        if (word.contains("-")
-            && knowledge.wording().ids().contains(word)
-            && !found.contains(word)) {
-          found.add(word);
-        }
-      }
-    }
-    return found;
+    Set<String> known = knowledge.wording().ids();
+    return rule.then().stream()
+        .flatMap(sentence -> WORD.matcher(sentence).results())
+        .map(MatchResult::group)
+        .filter(word -> word.contains("-") && known.contains(word))
+        .distinct()
+        .toList();
   }
 
-  private static Collection<String> words(Rule rule) {
-    Set<String> all = new LinkedHashSet<>();
-    for (List<String> part : List.of(rule.when(), rule.then())) {
-      for (String sentence : part) {
-        Matcher words = WORD.matcher(sentence);
-        while (words.find()) {
-          all.add(words.group());
-        }
-      }
-    }
-    return all;
+  /** The words of a rule's sentences. */
+  static Set<String> words(Rule rule) {
+    return Stream.concat(rule.when().stream(), rule.then().stream())
+        .flatMap(sentence -> WORD.matcher(sentence).results())
+        .map(MatchResult::group)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /** The rules whose sentences name an id. */
   private List<String> namedBy(String id) {
-    List<String> found = new ArrayList<>();
-    for (Rule rule : rules) {
-      if (!rule.note().id().equals(id) && words(rule).contains(id)) {
-        found.add(rule.note().id());
-      }
-    }
-    return found;
+    return ids(rule -> !rule.note().id().equals(id) && words(rule).contains(id));
+  }
+
+  private List<String> ids(Predicate<Rule> which) {
+    return rules.stream().filter(which).map(rule -> rule.note().id()).toList();
   }
 
   private void figure(Figure figure, TextPage page) {
     page.heading("Figure " + figure.name() + " = " + figure.text());
     page.para(
         "  ", "  ", figure.description() + " (practice: " + figure.practice() + ")", Tone.PLAIN);
-    Source source = knowledge.sources().get(figure.source());
-    page.para(
-        "  source: ",
-        "          ",
-        (source == null ? figure.source() : source.title()) + " (" + figure.status() + ")",
-        Tone.PLAIN);
+    entry("source: ", source(figure), page);
     if (!figure.note().isEmpty()) {
-      page.para("  note:   ", "          ", figure.note(), Tone.PLAIN);
+      entry("note:   ", figure.note(), page);
     }
-    List<String> users =
-        rules.stream()
-            .filter(rule -> figures(rule).contains(figure))
-            .map(rule -> rule.note().id())
-            .toList();
-    used(users, page);
+    used(ids(rule -> figures(rule).contains(figure)), page);
   }
 
   private static void used(List<String> users, TextPage page) {
     if (!users.isEmpty()) {
-      page.para("  used by: ", "          ", String.join(", ", users), Tone.PLAIN);
+      entry("used by: ", String.join(", ", users), page);
     }
   }
 
@@ -305,14 +283,9 @@ public final class RulesReport {
     page.heading("Source " + source.id());
     page.para("  ", "  ", source.title() + " (" + source.status() + ")", Tone.PLAIN);
     if (!source.note().isEmpty()) {
-      page.para("  note:   ", "          ", source.note(), Tone.PLAIN);
+      entry("note:   ", source.note(), page);
     }
-    used(
-        rules.stream()
-            .filter(rule -> rule.note().source().equals(source.id()))
-            .map(rule -> rule.note().id())
-            .toList(),
-        page);
+    used(ids(rule -> rule.note().source().equals(source.id())), page);
   }
 
   /**
@@ -323,43 +296,23 @@ public final class RulesReport {
    * @return how many were written
    */
   public int json(String id, Writer out) {
-    int written = 0;
-    try (JsonGenerator json = JsonReport.generator(out)) {
-      json.writeStartObject();
-      json.writeName("rules");
-      json.writeStartArray();
-      for (Rule rule : rules) {
-        if (id.isEmpty() || rule.note().id().equalsIgnoreCase(id)) {
-          json(rule, json);
-          written++;
-        }
-      }
-      json.writeEndArray();
-      json.writeEndObject();
-    }
-    return written;
+    List<RuleView> written =
+        rules.stream()
+            .filter(rule -> id.isEmpty() || rule.note().id().equalsIgnoreCase(id))
+            .map(this::view)
+            .toList();
+    RecordWriter.write(Map.of("rules", written), true, PROPERTIES, out);
+    return written.size();
   }
 
-  private void json(Rule rule, JsonGenerator json) {
+  private record RuleView(Rule rule, String source, String status, List<Figure> figures) {}
+
+  private RuleView view(Rule rule) {
     Source source = knowledge.sources().get(rule.note().source());
-    json.writeStartObject();
-    json.writeStringProperty("id", rule.note().id());
-    json.writeStringProperty("title", rule.note().title());
-    json.writeStringProperty("file", rule.file());
-    json.writeNumberProperty("line", rule.line());
-    json.writeStringProperty("reason", rule.note().reason());
-    json.writeStringProperty("source", source == null ? rule.note().source() : source.title());
-    json.writeStringProperty("sourceStatus", source == null ? "" : source.status());
-    list("when", rule.when(), json);
-    list("then", rule.then(), json);
-    list("figures", figures(rule).stream().map(Figure::name).toList(), json);
-    json.writeEndObject();
-  }
-
-  private static void list(String name, List<String> texts, JsonGenerator json) {
-    json.writeName(name);
-    json.writeStartArray();
-    texts.forEach(json::writeString);
-    json.writeEndArray();
+    return new RuleView(
+        rule,
+        source == null ? rule.note().source() : source.title(),
+        source == null ? "" : source.status(),
+        figures(rule));
   }
 }

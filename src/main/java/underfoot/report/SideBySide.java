@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -58,57 +59,45 @@ final class SideBySide {
 
   private List<Row> rows(List<Column> columns) {
     List<Row> rows = new ArrayList<>();
-    add(rows, "row-way", columns, ComparedBuildUp::title);
-    add(rows, "row-layers", columns, this::layers);
-    add(
-        rows,
-        "row-cost",
-        columns,
-        way -> way.cost().map(cost -> Texts.money(cost.total(), cost.currency())).orElse(""));
-    add(rows, "row-rise", columns, way -> Texts.mm(way.aboveOldFloor().mean()));
     Set<String> doors = new LinkedHashSet<>();
-    for (Column column : columns) {
-      if (column.way() != null) {
-        column.way().doors().forEach(door -> doors.add(door.name()));
-      }
-    }
+    columns.stream()
+        .filter(column -> column.way() != null)
+        .forEach(column -> column.way().doors().forEach(door -> doors.add(door.name())));
+    BiConsumer<String, Function<ComparedBuildUp, String>> row =
+        (label, cell) -> rows.add(row(phrases.say(label), columns, cell));
+    row.accept("row-way", ComparedBuildUp::title);
+    row.accept("row-layers", this::layers);
+    row.accept(
+        "row-cost",
+        way -> way.cost().map(cost -> Texts.money(cost.total(), cost.currency())).orElse(""));
+    row.accept("row-rise", way -> Texts.mm(way.aboveOldFloor().mean()));
     for (String door : doors) {
-      rows.add(
-          new Row(
-              phrases.say("row-door", "door", door),
-              columns.stream().map(column -> gap(column.way(), door)).toList()));
+      rows.add(row(phrases.say("row-door", "door", door), columns, way -> gap(way, door)));
     }
-    add(rows, "row-mass", columns, way -> Texts.of(Math.round(way.massKgPerM2()), "kg/m2"));
-    add(rows, "row-joists", columns, way -> ratio(way.joistRatio()));
-    add(rows, "row-deck", columns, way -> ratio(way.deckRatio()));
-    add(rows, "row-work", columns, way -> Texts.of(Math.ceil(way.workHours()), "h"));
-    add(
-        rows,
-        "row-in-use",
-        columns,
-        way -> TimeText.when(phrases, way.inUse(), way.inUseAfterHours()));
-    add(rows, "row-disturbs", columns, ComparedBuildUp::disturbance);
-    add(rows, "row-first", columns, way -> list(way.first()));
-    add(rows, "row-risks", columns, way -> list(way.risks()));
-    add(rows, "row-gains", columns, way -> list(way.gains()));
-    add(rows, "row-losses", columns, way -> list(way.givesUp()));
-    add(rows, "row-against", columns, way -> list(way.against()));
-    add(
-        rows,
+    row.accept("row-mass", way -> Texts.of(Math.round(way.massKgPerM2()), "kg/m2"));
+    row.accept("row-joists", way -> ratio(way.joistRatio()));
+    row.accept("row-deck", way -> ratio(way.deckRatio()));
+    row.accept("row-work", way -> Texts.of(Math.ceil(way.workHours()), "h"));
+    row.accept("row-in-use", way -> TimeText.when(phrases, way.inUse(), way.inUseAfterHours()));
+    row.accept("row-disturbs", ComparedBuildUp::disturbance);
+    row.accept("row-first", way -> list(way.first()));
+    row.accept("row-risks", way -> list(way.risks()));
+    row.accept("row-gains", way -> list(way.gains()));
+    row.accept("row-losses", way -> list(way.givesUp()));
+    row.accept("row-against", way -> list(way.against()));
+    row.accept(
         "row-rules",
-        columns,
         way -> String.join(" ", way.because().stream().map(one -> one.rule().id()).toList()));
     return rows;
   }
 
-  private void add(
-      List<Row> rows, String label, List<Column> columns, Function<ComparedBuildUp, String> cell) {
-    rows.add(
-        new Row(
-            phrases.say(label),
-            columns.stream()
-                .map(column -> column.way() == null ? "" : cell.apply(column.way()))
-                .toList()));
+  private static Row row(
+      String label, List<Column> columns, Function<ComparedBuildUp, String> cell) {
+    return new Row(
+        label,
+        columns.stream()
+            .map(column -> column.way() == null ? "" : cell.apply(column.way()))
+            .toList());
   }
 
   private String layers(ComparedBuildUp way) {
@@ -121,9 +110,6 @@ final class SideBySide {
   }
 
   private static String gap(ComparedBuildUp way, String name) {
-    if (way == null) {
-      return "";
-    }
     for (Door door : way.doors()) {
       if (door.name().equals(name) && !Double.isNaN(door.gapLeftMm())) {
         return Texts.mm(door.gapLeftMm());

@@ -75,7 +75,7 @@ public final class TextPage {
   /** A heading with an empty line before it. */
   public void heading(String words) {
     blank();
-    para("", "", words, Tone.BOLD);
+    bold(words);
   }
 
   /** A paragraph. */
@@ -98,6 +98,21 @@ public final class TextPage {
       out.append(whole).append('\n');
       before = Printable.of(rest);
     }
+  }
+
+  /** An entry of a list. */
+  public void item(String words) {
+    para(" - ", "   ", words, Tone.PLAIN);
+  }
+
+  /** A paragraph that stands out. */
+  public void bold(String words) {
+    para("", "", words, Tone.BOLD);
+  }
+
+  /** An unobtrusive paragraph. */
+  public void faint(String words) {
+    para("", "", words, Tone.FAINT);
   }
 
   /** A line of painted words, not wrapped. */

@@ -2,7 +2,6 @@ package underfoot.report;
 
 import java.util.List;
 import java.util.Map;
-import underfoot.buildup.LayerThickness;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
@@ -56,7 +55,7 @@ final class TextSection {
       rule(layer.level(), top ? "┌" : "├", "─", top ? "┐" : "┤");
       row(
           GRAIN.getOrDefault(layer.family(), "    ") + " " + layer.order() + " " + layer.name(),
-          thickness(layer.thickness()));
+          Sentences.thickness(layer.thickness(), phrases));
     }
     rule(0, "╞", "═", "╡");
     row("//// " + phrases.say("old-floor", "base", advice.base()), "");
@@ -86,16 +85,5 @@ final class TextSection {
 
   private static String left(String words) {
     return " ".repeat(Math.max(0, LEVEL - 1 - TextPage.length(words))) + words + " ";
-  }
-
-  private String thickness(LayerThickness thickness) {
-    if (thickness.max() == 0) {
-      return phrases.say("a-coat");
-    }
-    if (thickness.min() == thickness.max()) {
-      return Texts.mm(thickness.mean());
-    }
-    String least = Texts.of(Math.round(thickness.min() * 10) / 10.0, "");
-    return least + "–" + Texts.mm(thickness.max());
   }
 }

@@ -3,18 +3,14 @@ package underfoot.report;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Refusal;
-import underfoot.report.TextPage.Tone;
 
 /** Why a material is not what is recommended, as plain text. */
 public final class WhyNotReport {
-  private static final String BULLET = " - ";
-  private static final String INDENT = "   ";
-
   private WhyNotReport() {}
 
   /** Writes it. */
   public static void write(Refusal refusal, Phrases phrases, TextPage page) {
-    page.para("", "", refusal.asked() + " / " + refusal.scenario(), Tone.BOLD);
+    page.bold(refusal.asked() + " / " + refusal.scenario());
     page.para(refusal.text());
     if (!refusal.reasons().isEmpty()) {
       page.heading(
@@ -25,22 +21,19 @@ public final class WhyNotReport {
                 default -> "heading-refused";
               }));
       for (Say say : refusal.reasons()) {
-        page.para(BULLET, INDENT, say.text() + " " + TextReport.ids(say.because()), Tone.PLAIN);
+        page.item(say.text() + " " + TextReport.ids(say.because()));
       }
     }
     if (!refusal.failed().isEmpty()) {
       page.heading(phrases.say("heading-failed"));
       for (Refusal.Failed one : refusal.failed()) {
-        page.para(
-            BULLET,
-            INDENT,
+        page.item(
             phrases.say(
                 one.assumed() ? "fact-assumed" : "fact-stated",
                 "fact",
                 one.fact(),
                 "value",
-                one.value()),
-            Tone.PLAIN);
+                one.value()));
       }
     }
     if (!refusal.askedFor().isEmpty()) {
@@ -53,10 +46,10 @@ public final class WhyNotReport {
         .ifPresent(
             way -> {
               page.blank();
-              page.para("", "", BuildUpLine.numbers(way, phrases), Tone.FAINT);
+              page.faint(BuildUpLine.numbers(way, phrases));
             });
     page.blank();
-    page.para("", "", phrases.say("ask-why"), Tone.FAINT);
+    page.faint(phrases.say("ask-why"));
   }
 
   private static void openings(Refusal refusal, Phrases phrases, TextPage page) {
@@ -72,16 +65,13 @@ public final class WhyNotReport {
     boolean second = refusal.standing().equals("second choice");
     page.heading(phrases.say(second ? "heading-openings-first" : "heading-openings"));
     for (Refusal.Opening one : refusal.changes()) {
-      page.para(
-          BULLET,
-          INDENT,
+      page.item(
           phrases.say(
               one.way().isEmpty() ? "opening-then-none" : "opening-then",
               "change",
               one.text(),
               "way",
-              one.way()),
-          Tone.PLAIN);
+              one.way()));
     }
   }
 }

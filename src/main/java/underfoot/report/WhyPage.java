@@ -1,13 +1,9 @@
 package underfoot.report;
 
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import underfoot.knowledge.Figure;
-import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
@@ -19,13 +15,13 @@ import underfoot.plan.Premise;
 public final class WhyPage {
   private final Knowledge knowledge;
   private final Phrases phrases;
-  private final HtmlPage sheet;
+  private final HtmlWriter out;
   private final Map<Object, String> told = new IdentityHashMap<>();
 
-  private WhyPage(Knowledge knowledge, String title) {
+  private WhyPage(Knowledge knowledge, HtmlWriter out) {
     this.knowledge = knowledge;
     this.phrases = new Phrases(knowledge.wording());
-    this.sheet = new HtmlPage(title);
+    this.out = out;
   }
 
   /**
@@ -38,60 +34,55 @@ public final class WhyPage {
   public static String html(Advice advice, List<Decision> decisions, Knowledge knowledge) {
     Phrases phrases = new Phrases(knowledge.wording());
     String title = phrases.say("why-page", "scenario", advice.scenario());
-    WhyPage page = new WhyPage(knowledge, title);
-    page.sheet.element("h1", title);
-    page.sheet.element("p", advice.summary());
-    page.sheet.element("p", "soft", phrases.say("why-legend"));
+    HtmlWriter out = HtmlPage.begin(title);
+    out.block("h1", title).block("p", advice.summary());
+    out.block("p", phrases.say("why-legend"), "class", "soft");
+    WhyPage page = new WhyPage(knowledge, out);
     int number = 0;
     for (Decision one : decisions) {
       page.decision(one, "chain-" + ++number);
     }
-    return page.sheet.html();
+    return HtmlPage.end(out);
   }
 
   private void decision(Decision one, String id) {
-    sheet.raw("<section>\n<h2>").text(one.heading()).raw(" <span class=\"id\">");
-    sheet.text(one.id()).raw("</span></h2>\n");
+    out.open("section").line().open("h2").text(one.heading() + " ");
+    out.element("span", one.id(), "class", "id").end("h2");
     String what = WhyReport.what(one, phrases);
     if (!what.isEmpty()) {
-      sheet.element("p", what);
+      out.block("p", what);
     }
-    sheet.raw("<figure class=\"chain\">\n");
-    sheet.raw(ChainPicture.svg(one, phrases.say("why-goes-on"), id)).raw("</figure>\n<ul>\n");
+    out.open("figure", "class", "chain").line();
+    ChainPicture.draw(one, phrases.say("why-goes-on"), id, out);
+    out.end("figure").open("ul").line();
     one.because().forEach(this::justification);
-    sheet.raw("</ul>\n</section>\n");
+    out.end("ul").end("section");
   }
 
   private void again(Object one) {
-    sheet.raw(" - <a href=\"#" + told.get(one) + "\">");
-    sheet.text(phrases.say("as-shown-above")).raw("</a></li>\n");
+    out.text(" - ").element("a", phrases.say("as-shown-above"), "href", "#" + told.get(one));
+    out.end("li");
   }
 
   private void justification(Justification one) {
     boolean known = told.containsKey(one);
-    sheet.raw("<li" + (known ? "" : " id=\"" + mark(one) + "\"") + "><span class=\"id\">");
-    sheet.text(one.rule().id()).raw("</span> ").text(one.rule().title());
+    out.open("li", "id", known ? "" : mark(one)).element("span", one.rule().id(), "class", "id");
+    out.text(" " + one.rule().title());
     if (known) {
       again(one);
       return;
     }
-    sheet.raw("<br>").text(phrases.say("why-reason", "reason", one.rule().reason())).raw("<br>");
-    sheet.raw("<span class=\"soft\">");
-    sheet.text(
-        phrases.say("why-source", "source", one.source().title(), "status", one.source().status()));
-    sheet.raw("</span>\n");
-    Set<Justification> shown = new LinkedHashSet<>();
-    one.facts().forEach(fact -> WhyReport.gather(fact, shown));
-    List<Justification> deeper = new ArrayList<>(one.restsOn());
-    deeper.removeAll(shown);
+    out.open("br").text(phrases.say("why-reason", "reason", one.rule().reason())).open("br");
+    out.block("span", WhyReport.source(one, phrases), "class", "soft");
+    List<Justification> deeper = WhyReport.deeper(one);
     if (!one.facts().isEmpty() || !one.figures().isEmpty() || !deeper.isEmpty()) {
-      sheet.raw("<ul>\n");
+      out.open("ul").line();
       one.facts().forEach(this::premise);
       one.figures().forEach(this::figure);
       deeper.forEach(this::justification);
-      sheet.raw("</ul>");
+      out.close("ul");
     }
-    sheet.raw("</li>\n");
+    out.end("li");
   }
 
   private String mark(Object one) {
@@ -101,50 +92,29 @@ public final class WhyPage {
   }
 
   private void premise(Premise fact) {
-    boolean deeper = fact.because() != null || !fact.uses().isEmpty() || !fact.figures().isEmpty();
+    boolean deeper = WhyReport.isDeeper(fact);
     boolean known = deeper && told.containsKey(fact);
-    sheet.raw("<li" + (deeper && !known ? " id=\"" + mark(fact) + "\"" : "") + ">");
-    String from = fact.from().word();
-    if (fact.from() == From.SCENARIO) {
-      from =
-          fact.line() > 0
-              ? phrases.say("why-line", "line", Integer.toString(fact.line()))
-              : phrases.say("why-left-out");
-    }
-    sheet.text(fact.fact() + ": " + fact.value() + " (" + from + ")");
+    out.open("li", "id", deeper && !known ? mark(fact) : "").text(WhyReport.said(fact, phrases));
     if (!fact.how().isEmpty()) {
-      sheet.text(" = " + fact.how());
+      out.text(" = " + fact.how());
     }
     if (known) {
       again(fact);
       return;
     }
     if (deeper) {
-      sheet.raw("<ul>\n");
+      out.open("ul").line();
       fact.uses().forEach(this::premise);
       fact.figures().forEach(this::figure);
       if (fact.because() != null) {
         justification(fact.because());
       }
-      sheet.raw("</ul>");
+      out.close("ul");
     }
-    sheet.raw("</li>\n");
+    out.end("li");
   }
 
   private void figure(Figure figure) {
-    sheet.raw("<li>");
-    sheet.text(
-        figure.name()
-            + " = "
-            + figure.text()
-            + ": "
-            + figure.description()
-            + "; "
-            + knowledge.source(figure.source()).title()
-            + " ("
-            + figure.status()
-            + ")"
-            + (figure.note().isEmpty() ? "" : ". " + figure.note()));
-    sheet.raw("</li>\n");
+    out.block("li", WhyReport.said(figure, knowledge));
   }
 }

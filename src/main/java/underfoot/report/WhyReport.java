@@ -101,16 +101,16 @@ public final class WhyReport {
     }
     if (detail == Detail.NORMAL) {
       page.blank();
-      page.para("", "", report.phrases.say("why-more"), Tone.FAINT);
+      page.faint(report.phrases.say("why-more"));
     }
   }
 
   private void decision(Decision one) {
     page.blank();
-    page.para("", "", one.heading() + "  [" + one.id() + "]", Tone.BOLD);
+    page.bold(one.heading() + "  [" + one.id() + "]");
     String words = what(one, phrases);
     if (!words.isEmpty()) {
-      page.para("", "", words, Tone.PLAIN);
+      page.para(words);
     }
     if (detail == Detail.SHORT) {
       for (Justification why : one.because()) {
@@ -198,12 +198,8 @@ public final class WhyReport {
         branches.add((at, end) -> figure(figure, at, end));
       }
     }
-    Set<Justification> shown = new LinkedHashSet<>();
-    one.facts().forEach(fact -> gather(fact, shown));
-    for (Justification earlier : one.restsOn()) {
-      if (!shown.contains(earlier)) {
-        branches.add((at, end) -> justification(earlier, at, end));
-      }
+    for (Justification earlier : deeper(one)) {
+      branches.add((at, end) -> justification(earlier, at, end));
     }
     entry(indent, last, name, !branches.isEmpty());
     String inner = below(indent, last);
@@ -215,22 +211,52 @@ public final class WhyReport {
         Tone.PLAIN);
     boolean root = indent.isEmpty();
     if (root || detail == Detail.FULL) {
-      page.para(
-          inner + bar,
-          inner + bar,
-          phrases.say(
-              "why-source", "source", one.source().title(), "status", one.source().status()),
-          Tone.PLAIN);
+      page.para(inner + bar, inner + bar, source(one, phrases), Tone.PLAIN);
     }
     grow(branches, inner);
   }
 
-  /** The decisions told with a fact. */
-  static void gather(Premise premise, Set<Justification> shown) {
-    if (premise.because() != null) {
-      shown.add(premise.because());
+  /** What a decision rests on that is not told with its facts. */
+  static List<Justification> deeper(Justification one) {
+    List<Justification> deeper = new ArrayList<>(one.restsOn());
+    one.facts().forEach(fact -> removeTold(fact, deeper));
+    return deeper;
+  }
+
+  private static void removeTold(Premise premise, List<Justification> deeper) {
+    deeper.remove(premise.because());
+    premise.uses().forEach(used -> removeTold(used, deeper));
+  }
+
+  /** The source of a decision, and how well it is known. */
+  static String source(Justification one, Phrases phrases) {
+    return phrases.say(
+        "why-source", "source", one.source().title(), "status", one.source().status());
+  }
+
+  /** A fact, its value and where it is from. */
+  static String said(Premise fact, Phrases phrases) {
+    String from = fact.from().word();
+    if (fact.from() == From.SCENARIO) {
+      from =
+          fact.line() > 0
+              ? phrases.say("why-line", "line", Integer.toString(fact.line()))
+              : phrases.say("why-left-out");
     }
-    premise.uses().forEach(used -> gather(used, shown));
+    return fact.fact() + ": " + fact.value() + " (" + from + ")";
+  }
+
+  /** All that is known of a figure. */
+  static String said(Figure figure, Knowledge knowledge) {
+    String source = knowledge.source(figure.source()).title();
+    String known = figure.name() + " = " + figure.text() + ": " + figure.description();
+    String note = figure.note().isEmpty() ? "" : ". " + figure.note();
+    return known + "; " + source + " (" + figure.status() + ")" + note;
+  }
+
+  /** Whether a fact rests on something that can be told. */
+  static boolean isDeeper(Premise fact) {
+    return fact.because() != null || !fact.uses().isEmpty() || !fact.figures().isEmpty();
   }
 
   /** The figures told with a fact. */
@@ -240,15 +266,8 @@ public final class WhyReport {
   }
 
   private void premise(Premise fact, String indent, boolean last) {
-    String from = fact.from().word();
-    if (fact.from() == From.SCENARIO) {
-      from =
-          fact.line() > 0
-              ? phrases.say("why-line", "line", Integer.toString(fact.line()))
-              : phrases.say("why-left-out");
-    }
-    String words = fact.fact() + ": " + fact.value() + " (" + from + ")";
-    boolean deeper = fact.because() != null || !fact.uses().isEmpty() || !fact.figures().isEmpty();
+    String words = said(fact, phrases);
+    boolean deeper = isDeeper(fact);
     boolean again = deeper && told.put(fact, true) != null;
     if (!fact.how().isEmpty() && (detail == Detail.FULL || !again)) {
       boolean whole = detail == Detail.FULL || fact.how().length() <= FORMULA;
@@ -273,29 +292,10 @@ public final class WhyReport {
   }
 
   private void figure(Figure figure, String indent, boolean last) {
-    if (detail != Detail.FULL) {
-      entry(
-          indent,
-          last,
-          figure.name() + " = " + figure.text() + " (" + figure.status() + ")",
-          false);
-      return;
-    }
-    String source = knowledge.source(figure.source()).title();
-    entry(
-        indent,
-        last,
-        figure.name()
-            + " = "
-            + figure.text()
-            + ": "
-            + figure.description()
-            + "; "
-            + source
-            + " ("
-            + figure.status()
-            + ")"
-            + (figure.note().isEmpty() ? "" : ". " + figure.note()),
-        false);
+    String words =
+        detail == Detail.FULL
+            ? said(figure, knowledge)
+            : figure.name() + " = " + figure.text() + " (" + figure.status() + ")";
+    entry(indent, last, words, false);
   }
 }

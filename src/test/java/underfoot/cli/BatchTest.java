@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import underfoot.report.BatchLine.Origin;
+import underfoot.report.JsonReport.Origin;
 
 /** A batch is a journal: each line says what it answers, and what it says is gone on with. */
 class BatchTest {

@@ -118,7 +118,9 @@ class DetailTest {
   void the_drawing_of_a_chain_is_whole_and_no_box_lies_upon_another() throws Exception {
     for (Advice advice : ADVICE.values()) {
       for (Advice.Decision decision : advice.decisions()) {
-        Element svg = parse(ChainPicture.svg(decision, "(goes on)", "chain-1"));
+        HtmlWriter out = new HtmlWriter();
+        ChainPicture.draw(decision, "(goes on)", "chain-1", out);
+        Element svg = parse(out.toString());
         String[] view = svg.getAttribute("viewBox").split(" ");
         List<double[]> boxes = new ArrayList<>();
         NodeList rects = svg.getElementsByTagName("rect");

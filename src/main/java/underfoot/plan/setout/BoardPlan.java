@@ -48,6 +48,11 @@ public record BoardPlan(
     deckJoints = List.copyOf(deckJoints);
   }
 
+  /** The axis that boards lie along. */
+  public String axis() {
+    return alongX ? "x" : "y";
+  }
+
   /**
    * A board or a piece of one.
    *

@@ -60,6 +60,14 @@ public record TileSetOut(
     return options.get(0);
   }
 
+  /** The ways of starting, the chosen one first. */
+  public List<Compared> compared() {
+    return options.stream().map(one -> new Compared(one, one == chosen())).toList();
+  }
+
+  /** One way of starting, and whether it was chosen. */
+  public record Compared(Option option, boolean chosen) {}
+
   /**
    * A closed line of places.
    *
@@ -185,5 +193,10 @@ public record TileSetOut(
       int slivers,
       double least,
       int offCentre,
-      double points) {}
+      double points) {
+    /** The tiles it takes, with those that cuts are made of. */
+    public long tiles() {
+      return whole + boxed;
+    }
+  }
 }

@@ -2,18 +2,20 @@ package underfoot.report.html;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import underfoot.knowledge.Phrases;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
+import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 
 /** The boards in the room, over the joints of the deck, with their marks and screws. */
 final class BoardDrawing {
   private final RoomPlan room;
   private final SetOut.Boards boards;
-  private final PageText speech;
+  private final Phrases speech;
 
-  BoardDrawing(RoomPlan room, SetOut.Boards boards, PageText speech) {
+  BoardDrawing(RoomPlan room, SetOut.Boards boards, Phrases speech) {
     this.room = room;
     this.boards = boards;
     this.speech = speech;
@@ -50,21 +52,19 @@ final class BoardDrawing {
     svg.fill(cut.toString(), "#cdd8dc", "board-cut");
     StringBuilder joints = new StringBuilder();
     for (double[] line : plan.deckJoints()) {
-      joints
-          .append(Svg.move(drawing.x(line[0]), drawing.y(line[1])))
-          .append(Svg.lineTo(drawing.x(line[2]), drawing.y(line[3])));
+      joints.append(
+          Svg.path(drawing.x(line[0]), drawing.y(line[1]), drawing.x(line[2]), drawing.y(line[3])));
     }
-    svg.stroke(joints.toString(), "#8a5a1c", 0.9, "2 3", "s-deck");
-    svg.stroke(all.toString(), MaterialStyle.INK, 1.3, "", "s");
+    svg.stroke(joints.toString(), Ink.DECK, 0.9, "2 3");
+    svg.stroke(all.toString(), Ink.INK, 1.3);
     if (plan.screws().size() <= 4000) {
       StringBuilder dots = new StringBuilder();
       for (double[] screw : plan.screws()) {
         double x = drawing.x(screw[0]);
         double y = drawing.y(screw[1]);
-        dots.append(Svg.move(x - 0.9, y)).append(Svg.lineTo(x, y - 0.9));
-        dots.append(Svg.lineTo(x + 0.9, y)).append(Svg.lineTo(x, y + 0.9)).append('Z');
+        dots.append(Svg.path(x - 0.9, y, x, y - 0.9, x + 0.9, y, x, y + 0.9)).append('Z');
       }
-      svg.fill(dots.toString(), MaterialStyle.FAINT, "f-faint");
+      svg.fill(dots.toString(), Ink.FAINT);
     }
     for (BoardPlan.Piece piece : plan.pieces()) {
       double[] at = within(piece);

@@ -8,20 +8,16 @@ import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
+import underfoot.report.Sentences;
 
 /** The plan of the boards: the drawing, rows, cut list and screws. */
-final class BoardPart {
-  private final HtmlWriter out;
-  private final PageText speech;
-  private final Table table;
+final class BoardPart extends HtmlParts {
   private final RoomPlan room;
   private final SetOut.Boards boards;
   private final BoardPlan plan;
 
-  BoardPart(HtmlWriter out, PageText speech, RoomPlan room, SetOut.Boards boards) {
-    this.out = out;
-    this.speech = speech;
-    this.table = new Table(out, speech);
+  BoardPart(HtmlParts page, RoomPlan room, SetOut.Boards boards) {
+    super(page);
     this.room = room;
     this.boards = boards;
     this.plan = boards.plan();
@@ -29,37 +25,19 @@ final class BoardPart {
 
   void write() {
     out.element("h3", boards.name());
-    out.element(
-        "p",
-        speech.say(
-            "boards-intro",
-            "length",
-            PageText.number(plan.length()),
-            "width",
-            Texts.mm(plan.width()),
-            "axis",
-            plan.alongX() ? "x" : "y",
-            "joint",
-            plan.joint() > 0
-                ? speech.say("board-joint", "joint", Texts.mm(plan.joint()))
-                : speech.say("board-butted"),
-            "gap",
-            Texts.mm(plan.gap())));
-    out.open("figure");
-    out.add(new BoardDrawing(room, boards, speech).draw());
-    out.element("figcaption", speech.say("board-plan-caption"));
-    out.end("figure");
+    out.element("p", Sentences.boards(plan, speech));
+    String caption = speech.say("board-plan-caption");
+    Drawings.figure(new BoardDrawing(room, boards, speech).draw(), caption, out);
     out.open("ul");
     deck();
     if (!Double.isInfinite(plan.stagger())) {
-      out.element(
+      say(
           "li",
-          speech.say(
-              plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
-              "stagger",
-              PageText.whole(plan.stagger()),
-              "wanted",
-              PageText.whole(plan.wantedStagger())));
+          plan.stagger() >= plan.wantedStagger() - 0.5 ? "stagger-kept" : "stagger-short",
+          "stagger",
+          Texts.whole(plan.stagger()),
+          "wanted",
+          Texts.whole(plan.wantedStagger()));
     }
     if (!room.doors().isEmpty()) {
       out.element(
@@ -68,14 +46,13 @@ final class BoardPart {
               ? speech.say("no-joint-at-door")
               : speech.say("joints-at-door", "count", Integer.toString(plan.atDoors())));
     }
-    out.element(
+    say(
         "li",
-        speech.say(
-            "screws-counted",
-            "count",
-            Integer.toString(plan.screws().size()),
-            "spacing",
-            Texts.mm(boards.spacingMm())));
+        "screws-counted",
+        "count",
+        Integer.toString(plan.screws().size()),
+        "spacing",
+        Texts.mm(boards.spacingMm()));
     out.end("ul");
     cutList();
     rows();
@@ -83,39 +60,31 @@ final class BoardPart {
 
   private void deck() {
     if (!boards.deckKnown()) {
-      out.element("li", speech.say("deck-joints-unknown", "off", Texts.mm(plan.wantedOffDeck())));
+      say("li", "deck-joints-unknown", "off", Texts.mm(plan.wantedOffDeck()));
       return;
     }
     if (!boards.firstJointMeasured()) {
       out.element("li", speech.say("first-joint-assumed"), "class", "note care");
     }
     if (!Double.isInfinite(plan.offDeck())) {
-      out.element(
+      say(
           "li",
-          speech.say(
-              plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
-              "off",
-              PageText.whole(plan.offDeck()),
-              "wanted",
-              PageText.whole(plan.wantedOffDeck())));
+          plan.offDeck() >= plan.wantedOffDeck() - 0.5 ? "off-deck-kept" : "off-deck-short",
+          "off",
+          Texts.whole(plan.offDeck()),
+          "wanted",
+          Texts.whole(plan.wantedOffDeck()));
     }
   }
 
   private void cutList() {
-    out.element(
-        "p",
-        speech.say(
-            "boards-count",
-            "boards",
-            Integer.toString(plan.boards()),
-            "pieces",
-            Integer.toString(plan.pieces().size())));
+    out.element("p", Sentences.count(plan, speech));
     table.open("table-boards", "col-mark", "col-length", "col-width", "col-count", "col-note");
     for (BoardPlan.Cut cut : plan.cuts()) {
       out.open("tr");
       out.element("th", cut.mark(), "scope", "row");
-      table.number(PageText.whole(cut.length()));
-      table.number(PageText.whole(cut.width()));
+      table.number(Texts.whole(cut.length()));
+      table.number(Texts.whole(cut.width()));
       table.number(Integer.toString(cut.count()));
       out.element(
           "td",
@@ -155,15 +124,16 @@ final class BoardPart {
     for (BoardPlan.Piece piece : plan.pieces()) {
       byRow.computeIfAbsent(piece.row(), row -> new ArrayList<>()).add(piece);
     }
-    double originX = room.corners().stream().mapToDouble(c -> c[0]).min().orElse(0);
-    double originY = room.corners().stream().mapToDouble(c -> c[1]).min().orElse(0);
-    out.element("p", speech.say(plan.alongX() ? "rows-along-x" : "rows-along-y"));
+    int along = plan.alongX() ? 0 : 1;
+    double origin = room.corners().stream().mapToDouble(c -> c[along]).min().orElse(0);
+    double across = room.corners().stream().mapToDouble(c -> c[1 - along]).min().orElse(0);
+    say("p", plan.alongX() ? "rows-along-x" : "rows-along-y");
     out.open("ol");
     for (List<BoardPlan.Piece> row : byRow.values()) {
       StringJoiner words = new StringJoiner(", ");
       for (BoardPlan.Piece piece : row) {
-        double from = plan.alongX() ? piece.x1() - originX : piece.y1() - originY;
-        double to = plan.alongX() ? piece.x2() - originX : piece.y2() - originY;
+        double from = (plan.alongX() ? piece.x1() : piece.y1()) - origin;
+        double to = (plan.alongX() ? piece.x2() : piece.y2()) - origin;
         words.add(
             speech.say(
                 "row-piece",
@@ -172,30 +142,21 @@ final class BoardPart {
                 "from",
                 Long.toString(Math.round(from)),
                 "to",
-                PageText.whole(to)));
+                Texts.whole(to)));
       }
-      BoardPlan.Piece first = row.get(0);
-      double low = plan.alongX() ? first.y1() - originY : first.x1() - originX;
-      double high =
-          row.stream()
-              .mapToDouble(p -> plan.alongX() ? p.y2() - originY : p.x2() - originX)
-              .max()
-              .orElse(low);
       double least =
-          row.stream()
-              .mapToDouble(p -> plan.alongX() ? p.y1() - originY : p.x1() - originX)
-              .min()
-              .orElse(low);
-      out.element(
+          row.stream().mapToDouble(p -> plan.alongX() ? p.y1() : p.x1()).min().orElse(0) - across;
+      double high =
+          row.stream().mapToDouble(p -> plan.alongX() ? p.y2() : p.x2()).max().orElse(0) - across;
+      say(
           "li",
-          speech.say(
-              "row",
-              "from",
-              Long.toString(Math.round(least)),
-              "to",
-              PageText.whole(high),
-              "pieces",
-              words.toString()));
+          "row",
+          "from",
+          Long.toString(Math.round(least)),
+          "to",
+          Texts.whole(high),
+          "pieces",
+          words.toString());
     }
     out.end("ol");
   }

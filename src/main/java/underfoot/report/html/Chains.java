@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.StringJoiner;
 import underfoot.knowledge.Figure;
+import underfoot.knowledge.Phrases;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
+import underfoot.report.HtmlWriter;
 
 /**
  * Reasons that open to the chain they rest on. A chain that was told in full further up the page is
@@ -14,10 +16,10 @@ import underfoot.plan.Premise;
  */
 final class Chains {
   private final HtmlWriter out;
-  private final PageText speech;
+  private final Phrases speech;
   private final Map<Justification, Integer> told = new IdentityHashMap<>();
 
-  Chains(HtmlWriter out, PageText speech) {
+  Chains(HtmlWriter out, Phrases speech) {
     this.out = out;
     this.speech = speech;
   }

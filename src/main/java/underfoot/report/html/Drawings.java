@@ -3,6 +3,7 @@ package underfoot.report.html;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.Consequences;
+import underfoot.report.HtmlWriter;
 
 /** The drawings of an advice by themselves, for a page that draws while somebody answers. */
 public final class Drawings {
@@ -16,9 +17,8 @@ public final class Drawings {
    * @return a figure with its caption; empty if nothing is built
    */
   public static String section(Advice advice, Phrases phrases) {
-    PageText speech = new PageText(phrases);
     return advice.builds()
-        ? figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"))
+        ? figure(new SectionDrawing(advice, phrases).draw(), phrases.say("section-caption"))
         : "";
   }
 
@@ -32,20 +32,21 @@ public final class Drawings {
    */
   public static String levels(Advice advice, Phrases phrases) {
     Consequences after = advice.consequences();
-    PageText speech = new PageText(phrases);
     return after
         .room()
-        .flatMap(room -> LevelDrawing.of(room, after.levels(), speech))
-        .map(one -> figure(one.draw(), speech.say(LevelDrawing.caption(after.levels()))))
+        .flatMap(room -> LevelDrawing.of(room, after.levels(), phrases))
+        .map(one -> figure(one.draw(), phrases.say(LevelDrawing.caption(after.levels()))))
         .orElse("");
   }
 
   private static String figure(HtmlWriter drawing, String caption) {
-    return new HtmlWriter()
-        .open("figure")
-        .add(drawing)
-        .element("figcaption", caption)
-        .end("figure")
-        .toString();
+    HtmlWriter out = new HtmlWriter();
+    figure(drawing, caption, out);
+    return out.toString();
+  }
+
+  /** Writes a drawing with its caption. */
+  static void figure(HtmlWriter drawing, String caption, HtmlWriter out) {
+    out.open("figure").add(drawing).element("figcaption", caption).end("figure");
   }
 }

@@ -3,12 +3,16 @@ package underfoot.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
+import underfoot.knowledge.Phrases;
 import underfoot.measure.LevelSurvey;
 import underfoot.measure.Texts;
 import underfoot.measure.TriangulatedSurface;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.RoomPlan;
+import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 import underfoot.scenario.Point;
 import underfoot.scenario.Reading;
@@ -32,13 +36,13 @@ final class LevelDrawing {
 
   private final RoomPlan room;
   private final Optional<LevelPlan> plan;
-  private final PageText speech;
+  private final Phrases speech;
   private final TriangulatedSurface tin;
   private final double step;
   private final double lowest;
 
   private LevelDrawing(
-      RoomPlan room, Optional<LevelPlan> plan, PageText speech, LevelSurvey survey) {
+      RoomPlan room, Optional<LevelPlan> plan, Phrases speech, LevelSurvey survey) {
     this.room = room;
     this.plan = plan;
     this.speech = speech;
@@ -66,7 +70,7 @@ final class LevelDrawing {
   }
 
   /** The drawing; empty where there are too few readings. */
-  static Optional<LevelDrawing> of(RoomPlan room, Optional<LevelPlan> plan, PageText speech) {
+  static Optional<LevelDrawing> of(RoomPlan room, Optional<LevelPlan> plan, Phrases speech) {
     List<Point> outline = new ArrayList<>();
     room.corners().forEach(c -> outline.add(new Point(c[0], c[1])));
     List<Reading> readings = new ArrayList<>();
@@ -96,16 +100,13 @@ final class LevelDrawing {
   }
 
   private String step(double from) {
-    return speech.say(
-        "from-to-plain", "least", PageText.number(from), "most", Texts.mm(from + step));
+    return speech.say("from-to-plain", "least", Texts.tenths(from), "most", Texts.mm(from + step));
   }
 
   HtmlWriter draw() {
-    int bands = 1;
-    for (Coordinate c : tin.vertices()) {
-      bands = Math.max(bands, (int) Math.ceil((c.getZ() - lowest) / step - 1e-9));
-    }
-    bands = Math.min(bands, TINTS.length);
+    double top = tin.vertices().stream().mapToDouble(Coordinate::getZ).max().orElse(lowest);
+    int bands = (int) Math.ceil((top - lowest) / step - 1e-9);
+    bands = Math.max(1, Math.min(bands, TINTS.length));
     RoomDrawing drawing =
         new RoomDrawing(
             room,
@@ -116,25 +117,14 @@ final class LevelDrawing {
     Svg svg = drawing.svg();
     svg.clip("room", drawing.outline());
     svg.fill(drawing.outline(), TINTS[0], "p0");
-    List<String> lines = new ArrayList<>();
     for (int band = 0; band < bands; band++) {
       double from = lowest + band * step;
-      StringBuilder path = new StringBuilder();
-      for (int[] triangle : tin.triangles()) {
-        path.append(between(triangle, from, from + step, drawing));
-      }
       int tint = tint(band, bands);
-      svg.fill(path.toString(), TINTS[tint], "p" + tint);
-      if (band > 0) {
-        StringBuilder line = new StringBuilder();
-        for (int[] triangle : tin.triangles()) {
-          line.append(at(triangle, from, drawing));
-        }
-        lines.add(line.toString());
-      }
+      svg.fill(each(triangle -> between(triangle, from, drawing)), TINTS[tint], "p" + tint);
     }
-    for (String line : lines) {
-      svg.stroke(line, MaterialStyle.POUR, 0.9, "", "s-pour");
+    for (int band = 1; band < bands; band++) {
+      double height = lowest + band * step;
+      svg.stroke(each(triangle -> at(triangle, height, drawing)), Ink.POUR, 0.9);
     }
     svg.endClip();
     drawing.walls(this::said);
@@ -145,25 +135,31 @@ final class LevelDrawing {
     return svg.markup();
   }
 
+  /** A path of what is drawn of every triangle. */
+  private String each(Function<int[], String> drawn) {
+    return tin.triangles().stream().map(drawn).collect(Collectors.joining());
+  }
+
   private static int tint(int band, int bands) {
     return bands <= 1 ? 2 : (int) Math.round((double) band * (TINTS.length - 2) / (bands - 1));
   }
 
-  /** The part of a triangle between two heights, as a path. */
-  private String between(int[] triangle, double low, double high, RoomDrawing drawing) {
+  /** The part of a triangle from a height to a step above it, as a path. */
+  private String between(int[] triangle, double low, RoomDrawing drawing) {
     List<double[]> shape = new ArrayList<>();
     for (int corner : triangle) {
       Coordinate c = tin.vertices().get(corner);
       shape.add(new double[] {c.x, c.y, c.getZ()});
     }
-    shape = cut(cut(shape, low, 1), high, -1);
-    StringBuilder path = new StringBuilder();
+    shape = cut(cut(shape, low, 1), low + step, -1);
+    double[] xy = new double[2 * shape.size()];
     for (int i = 0; i < shape.size(); i++) {
       double x = drawing.x(shape.get(i)[0]);
       double y = drawing.y(shape.get(i)[1]);
-      path.append(i == 0 ? Svg.move(x, y) : Svg.lineTo(x, y));
+      xy[2 * i] = x;
+      xy[2 * i + 1] = y;
     }
-    return shape.size() < 3 ? "" : path.append('Z').toString();
+    return shape.size() < 3 ? "" : Svg.path(xy) + "Z";
   }
 
   /** What of a shape lies above a height, or below it. */
@@ -200,8 +196,11 @@ final class LevelDrawing {
     }
     return ends.size() < 2
         ? ""
-        : Svg.move(drawing.x(ends.get(0)[0]), drawing.y(ends.get(0)[1]))
-            + Svg.lineTo(drawing.x(ends.get(1)[0]), drawing.y(ends.get(1)[1]));
+        : Svg.path(
+            drawing.x(ends.get(0)[0]),
+            drawing.y(ends.get(0)[1]),
+            drawing.x(ends.get(1)[0]),
+            drawing.y(ends.get(1)[1]));
   }
 
   /** The places surveyed, each with its number and the height of its marker. */
@@ -210,23 +209,16 @@ final class LevelDrawing {
     double highest =
         room.readings().stream().mapToDouble(reading -> reading[2]).max().orElse(Double.NaN);
     List<double[]> told = new ArrayList<>();
-    double cx = 0;
-    double cy = 0;
-    for (double[] reading : room.readings()) {
-      cx += drawing.x(reading[0]) / room.readings().size();
-      cy += drawing.y(reading[1]) / room.readings().size();
-    }
+    double cx = drawing.x(mean(0));
+    double cy = drawing.y(mean(1));
     for (int i = 0; i < room.readings().size(); i++) {
       double[] reading = room.readings().get(i);
       double x = drawing.x(reading[0]);
       double y = drawing.y(reading[1]);
       if (reading[2] == highest) {
-        svg.fill(
-            Svg.move(x - 5, y + 4) + Svg.lineTo(x + 5, y + 4) + Svg.lineTo(x, y - 5) + "Z",
-            MaterialStyle.MARK,
-            "f-mark");
+        svg.fill(Svg.path(x - 5, y + 4, x + 5, y + 4, x, y - 5) + "Z", Ink.MARK);
       } else {
-        svg.circle(x, y, 2.2, MaterialStyle.INK, "f");
+        svg.circle(x, y, 2.2, Ink.INK);
       }
       double dx = cx - x;
       double dy = cy - y;
@@ -244,9 +236,13 @@ final class LevelDrawing {
             plan.isPresent() && i < plan.get().markers().size()
                 ? Math.round(plan.get().markers().get(i).heightMm() * 2) / 2.0
                 : reading[2];
-        svg.halo(wx, wy, (i + 1) + ": " + PageText.number(value), 8.5, anchor);
+        svg.halo(wx, wy, (i + 1) + ": " + Texts.tenths(value), 8.5, anchor);
       }
     }
+  }
+
+  private double mean(int axis) {
+    return room.readings().stream().mapToDouble(one -> one[axis]).average().orElse(0);
   }
 
   /** An arrow the way the floor falls; gives how much it falls, mm a metre. */
@@ -262,25 +258,23 @@ final class LevelDrawing {
     }
     double dx = -fit.bMmPerM() / slope;
     double dy = fit.cMmPerM() / slope;
-    double cx = 0;
-    double cy = 0;
-    for (double[] one : room.readings()) {
-      cx += drawing.x(one[0]) / room.readings().size();
-      cy += drawing.y(one[1]) / room.readings().size();
-    }
+    double cx = drawing.x(mean(0));
+    double cy = drawing.y(mean(1));
     double length = 34;
     double tipX = cx + dx * length / 2;
     double tipY = cy + dy * length / 2;
     Svg svg = drawing.svg();
-    svg.line(
-        cx - dx * length / 2, cy - dy * length / 2, tipX, tipY, MaterialStyle.MARK, 2, "s-mark");
+    svg.line(cx - dx * length / 2, cy - dy * length / 2, tipX, tipY, Ink.MARK, 2);
     svg.fill(
-        Svg.move(tipX + dx * 5, tipY + dy * 5)
-            + Svg.lineTo(tipX - dx * 4 - dy * 4, tipY - dy * 4 + dx * 4)
-            + Svg.lineTo(tipX - dx * 4 + dy * 4, tipY - dy * 4 - dx * 4)
+        Svg.path(
+                tipX + dx * 5,
+                tipY + dy * 5,
+                tipX - dx * 4 - dy * 4,
+                tipY - dy * 4 + dx * 4,
+                tipX - dx * 4 + dy * 4,
+                tipY - dy * 4 - dx * 4)
             + "Z",
-        MaterialStyle.MARK,
-        "f-mark");
+        Ink.MARK);
     return slope;
   }
 
@@ -293,16 +287,7 @@ final class LevelDrawing {
   /** Marks the doorways. */
   private void doors(RoomDrawing drawing) {
     for (RoomPlan.Door door : room.doors()) {
-      drawing
-          .svg()
-          .line(
-              drawing.x(door.x1()),
-              drawing.y(door.y1()),
-              drawing.x(door.x2()),
-              drawing.y(door.y2()),
-              MaterialStyle.MARK,
-              2.4,
-              "s-mark");
+      drawing.line(door.x1(), door.y1(), door.x2(), door.y2(), Ink.MARK, 2.4);
     }
   }
 
@@ -322,13 +307,10 @@ final class LevelDrawing {
       svg.text(
           RoomDrawing.WIDTH - 8,
           top + 8,
-          speech.say("falls", "slope", PageText.number(slope)),
+          speech.say("falls", "slope", Texts.tenths(slope)),
           9.5,
           Anchor.END,
-          MaterialStyle.MARK,
-          "t-mark",
-          false,
-          0);
+          Ink.MARK);
     }
     svg.text(
         8,
@@ -336,8 +318,7 @@ final class LevelDrawing {
         speech.say(plan.isPresent() ? "legend-depth" : "legend-height"),
         9.5,
         Anchor.START,
-        MaterialStyle.INK,
-        "t",
+        Ink.INK,
         true,
         0);
     for (int band = 0; band < bands; band++) {
@@ -345,7 +326,7 @@ final class LevelDrawing {
       double y = top + 16 + 13.0 * (band / 3);
       int tint = tint(band, bands);
       svg.rect(x, y, 16, 9, TINTS[tint], "p" + tint);
-      svg.stroke(Svg.move(x, y) + "h16v9h-16Z", MaterialStyle.FAINT, 0.6, "", "s-faint");
+      svg.stroke(Svg.path(x, y) + "h16v9h-16Z", Ink.FAINT, 0.6);
       svg.text(x + 21, y + 8, step(lowest + band * step), 9, Anchor.START);
     }
   }

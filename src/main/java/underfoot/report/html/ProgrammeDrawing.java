@@ -3,8 +3,11 @@ package underfoot.report.html;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Step;
+import underfoot.measure.Texts;
 import underfoot.plan.ProgrammeStep;
+import underfoot.report.HtmlWriter;
 import underfoot.report.TimeText;
 import underfoot.report.html.Svg.Anchor;
 
@@ -19,9 +22,9 @@ final class ProgrammeDrawing {
   private static final double[] TICKS = {6, 12, 24, 48, 24 * 7, 24 * 14, 24 * 28, 24 * 56};
 
   private final List<ProgrammeStep> steps;
-  private final PageText speech;
+  private final Phrases speech;
 
-  ProgrammeDrawing(List<ProgrammeStep> steps, PageText speech) {
+  ProgrammeDrawing(List<ProgrammeStep> steps, Phrases speech) {
     this.steps = steps;
     this.speech = speech;
   }
@@ -52,13 +55,13 @@ final class ProgrammeDrawing {
     for (double hour = 0; hour <= end + 1e-9; hour += tick) {
       double at = hour;
       double x = LEFT + at * scale;
-      svg.line(x, TOP - 4, x, height - 6, "#c9c6bd", 0.8, "s-grid");
+      svg.line(x, TOP - 4, x, height - 6, Ink.GRID, 0.8);
       String words =
           tick < A_DAY
-              ? PageText.number(at) + " h"
+              ? Texts.tenths(at) + " h"
               : date(at)
                   .map(TimeText::dayAndMonth)
-                  .orElseGet(() -> speech.say("day", "number", PageText.number(at / A_DAY)));
+                  .orElseGet(() -> speech.say("day", "number", Texts.tenths(at / A_DAY)));
       if (x <= WIDTH - 30) { // a word further out would be cut off
         svg.text(x, TOP - 9, words, 8.5, Anchor.START);
       }
@@ -73,12 +76,7 @@ final class ProgrammeDrawing {
       if (wait) {
         svg.rect(x, y + 13, w, 9, "url(#programme-wait)", "");
       }
-      svg.stroke(
-          Svg.move(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z",
-          MaterialStyle.INK,
-          0.7,
-          "",
-          "s");
+      svg.stroke(Svg.path(x, y + 13) + "h" + Svg.n(w) + "v9h-" + Svg.n(w) + "Z", Ink.INK, 0.7);
       String words =
           (step.critical() ? "» " : "") + step.step() + ", " + TimeText.hours(step.hours());
       boolean right = x + Svg.cut(words, 62).length() * PER_LETTER > WIDTH - LEFT;

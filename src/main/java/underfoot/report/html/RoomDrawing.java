@@ -1,11 +1,14 @@
 package underfoot.report.html;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.Function;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
+import underfoot.plan.RoomPlan.Stretch;
 import underfoot.plan.setout.TileSetOut.Ring;
 import underfoot.report.html.Svg.Anchor;
 
@@ -16,6 +19,7 @@ final class RoomDrawing {
   private static final double TALLEST = 460;
   private static final double PER_LETTER = 4.6;
   private static final double BESIDE = 14;
+  private static final double LETTERS = 8.5;
 
   private final RoomPlan room;
   private final Svg svg;
@@ -33,23 +37,16 @@ final class RoomDrawing {
    */
   RoomDrawing(RoomPlan room, String id, String title, String description, double below) {
     this.room = room;
-    double lowX = Double.MAX_VALUE;
-    double lowY = Double.MAX_VALUE;
-    double highX = -Double.MAX_VALUE;
-    double highY = -Double.MAX_VALUE;
-    for (double[] c : room.corners()) {
-      lowX = Math.min(lowX, c[0]);
-      highX = Math.max(highX, c[0]);
-      lowY = Math.min(lowY, c[1]);
-      highY = Math.max(highY, c[1]);
-    }
-    minX = lowX;
-    maxY = highY;
-    scale =
-        Math.min((WIDTH - 2 * MARGIN) / (highX - lowX), (TALLEST - 2 * MARGIN) / (highY - lowY));
-    left = (WIDTH - (highX - lowX) * scale) / 2;
+    DoubleSummaryStatistics xs = room.corners().stream().mapToDouble(c -> c[0]).summaryStatistics();
+    DoubleSummaryStatistics ys = room.corners().stream().mapToDouble(c -> c[1]).summaryStatistics();
+    double wide = xs.getMax() - xs.getMin();
+    double high = ys.getMax() - ys.getMin();
+    minX = xs.getMin();
+    maxY = ys.getMax();
+    scale = Math.min((WIDTH - 2 * MARGIN) / wide, (TALLEST - 2 * MARGIN) / high);
+    left = (WIDTH - wide * scale) / 2;
     top = MARGIN;
-    height = (highY - lowY) * scale + 2 * MARGIN;
+    height = high * scale + 2 * MARGIN;
     svg = new Svg(id, WIDTH, height + below, title, description);
   }
 
@@ -70,29 +67,32 @@ final class RoomDrawing {
     return left + (mm - minX) * scale;
   }
 
+  /** A line between two places of the room, mm. */
+  void line(double x1, double y1, double x2, double y2, Ink ink, double width) {
+    svg.line(x(x1), y(y1), x(x2), y(y2), ink, width);
+  }
+
   double y(double mm) {
     return top + (maxY - mm) * scale;
   }
 
   String path(List<Ring> rings) {
     StringBuilder path = new StringBuilder();
-    for (Ring ring : rings) {
-      double[] xy = ring.xy();
-      for (int i = 0; i + 1 < xy.length; i += 2) {
-        path.append(i == 0 ? Svg.move(x(xy[0]), y(xy[1])) : Svg.lineTo(x(xy[i]), y(xy[i + 1])));
-      }
-      path.append('Z');
-    }
+    rings.forEach(ring -> path.append(Svg.path(drawn(ring.xy()))).append('Z'));
     return path.toString();
   }
 
-  String outline() {
-    StringBuilder path = new StringBuilder();
-    for (int i = 0; i < room.corners().size(); i++) {
-      double[] c = room.corners().get(i);
-      path.append(i == 0 ? Svg.move(x(c[0]), y(c[1])) : Svg.lineTo(x(c[0]), y(c[1])));
+  private double[] drawn(double[] xy) {
+    double[] drawn = new double[xy.length];
+    for (int i = 0; i + 1 < xy.length; i += 2) {
+      drawn[i] = x(xy[i]);
+      drawn[i + 1] = y(xy[i + 1]);
     }
-    return path + "Z";
+    return drawn;
+  }
+
+  String outline() {
+    return Svg.path(drawn(room.corners().stream().flatMapToDouble(Arrays::stream).toArray())) + "Z";
   }
 
   /** The floor's surface, under everything else. */
@@ -107,57 +107,26 @@ final class RoomDrawing {
 
   /** The walls, with something said of each doorway after its name. */
   void walls(Function<RoomPlan.Door, String> said) {
-    svg.stroke(outline(), MaterialStyle.INK, 2.6, "", "s");
-    double inward = turnsLeft() ? 1 : -1;
+    svg.stroke(outline(), Ink.INK, 2.6);
     for (RoomPlan.Door door : room.doors()) {
-      svg.line(
-          x(door.x1()),
-          y(door.y1()),
-          x(door.x2()),
-          y(door.y2()),
-          MaterialStyle.PAPER,
-          4.4,
-          "s-paper");
-      tick(door.x1(), door.y1(), door, inward);
-      tick(door.x2(), door.y2(), door, inward);
+      line(door.x1(), door.y1(), door.x2(), door.y2(), Ink.PAPER, 4.4);
+      tick(door.stretch(), 0);
+      tick(door.stretch(), 1);
     }
-    List<double[]> corners = room.corners();
-    for (int i = 0; i < corners.size(); i++) {
-      double[] a = corners.get(i);
-      double[] b = corners.get((i + 1) % corners.size());
-      double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      double nx = (b[1] - a[1]) / length * inward;
-      double ny = -(b[0] - a[0]) / length * inward;
+    for (int i = 0; i < room.corners().size(); i++) {
+      double length = room.wall(i).length();
       String words = "W" + i + " " + Texts.metres(length);
       double free = length * scale - (outwards(i) + outwards(i + 1)) * BESIDE;
       if (words.length() * PER_LETTER > free) {
         words = "W" + i;
       }
-      if (words.length() * PER_LETTER > length * scale + 8) {
-        continue;
+      if (words.length() * PER_LETTER <= length * scale + 8) {
+        outside(room.wall(i), clearOfDoors(i), 9, words, Ink.INK, false);
       }
-      double off = 9;
-      double[] middle = clearOfDoors(i, a, b, length);
-      double x = x(middle[0]) + nx * off;
-      double y = y(middle[1]) - ny * off;
-      outside(x, y, words, a, b, 8.5, MaterialStyle.INK, "t", false);
     }
     for (RoomPlan.Door door : room.doors()) {
-      double[] a = {door.x1(), door.y1()};
-      double[] b = {door.x2(), door.y2()};
-      double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      double nx = (b[1] - a[1]) / length * inward;
-      double ny = -(b[0] - a[0]) / length * inward;
-      outside(
-          x((a[0] + b[0]) / 2) + nx * 20,
-          y((a[1] + b[1]) / 2) - ny * 20,
-          (Svg.cut(door.name(), 20) + " " + said.apply(door)).strip(),
-          a,
-          b,
-          8.5,
-          MaterialStyle.MARK,
-          "t-mark",
-          true);
+      String words = (Svg.cut(door.name(), 20) + " " + said.apply(door)).strip();
+      outside(door.stretch(), 0.5, 20, words, Ink.MARK, true);
     }
   }
 
@@ -171,21 +140,22 @@ final class RoomDrawing {
     return turn > 0 == turnsLeft() ? 0 : 1;
   }
 
-  /** The middle of the longest part of a wall without a door. */
-  private double[] clearOfDoors(int wall, double[] a, double[] b, double length) {
+  /** The middle of the longest part of a wall without a door, as a share of its length. */
+  private double clearOfDoors(int number) {
+    Stretch wall = room.wall(number);
     List<double[]> doors = new ArrayList<>();
     for (RoomPlan.Door door : room.doors()) {
-      if (door.wall() == wall) {
-        double s = Math.hypot(door.x1() - a[0], door.y1() - a[1]);
-        double t = Math.hypot(door.x2() - a[0], door.y2() - a[1]);
+      if (door.wall() == number) {
+        double s = new Stretch(wall.x1(), wall.y1(), door.x1(), door.y1()).length();
+        double t = new Stretch(wall.x1(), wall.y1(), door.x2(), door.y2()).length();
         doors.add(new double[] {Math.min(s, t), Math.max(s, t)});
       }
     }
     doors.sort(Comparator.comparingDouble(door -> door[0]));
-    doors.add(new double[] {length, length});
+    doors.add(new double[] {wall.length(), wall.length()});
     double from = 0;
     double best = 0;
-    double at = length / 2;
+    double at = wall.length() / 2;
     for (double[] door : doors) {
       if (door[0] - from > best) {
         best = door[0] - from;
@@ -193,36 +163,26 @@ final class RoomDrawing {
       }
       from = Math.max(from, door[1]);
     }
-    double share = at / length;
-    return new double[] {a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])};
+    return at / wall.length();
   }
 
-  private void tick(double px, double py, RoomPlan.Door door, double inward) {
-    double length = Math.hypot(door.x2() - door.x1(), door.y2() - door.y1());
-    double nx = (door.y2() - door.y1()) / length * inward;
-    double ny = -(door.x2() - door.x1()) / length * inward;
-    svg.line(
-        x(px) - nx * 3,
-        y(py) + ny * 3,
-        x(px) + nx * 6,
-        y(py) - ny * 6,
-        MaterialStyle.INK,
-        1.6,
-        "s");
+  /** The direction out of the room from a wall or a doorway, of length 1. */
+  private double[] outward(Stretch wall) {
+    double by = (turnsLeft() ? 1 : -1) / wall.length();
+    return new double[] {(wall.y2() - wall.y1()) * by, -(wall.x2() - wall.x1()) * by};
   }
 
-  /** Writing along a wall, outside it, never upside down. */
+  private void tick(Stretch door, double share) {
+    double[] n = outward(door);
+    double x = x(door.x(share));
+    double y = y(door.y(share));
+    svg.line(x - n[0] * 3, y + n[1] * 3, x + n[0] * 6, y - n[1] * 6, Ink.INK, 1.6);
+  }
+
+  /** Writing along a wall, so far outside it, never upside down. */
   private void outside(
-      double x,
-      double y,
-      String words,
-      double[] a,
-      double[] b,
-      double size,
-      String colour,
-      String styled,
-      boolean bold) {
-    double turn = Math.toDegrees(Math.atan2(-(b[1] - a[1]), b[0] - a[0]));
+      Stretch wall, double share, double off, String words, Ink ink, boolean bold) {
+    double turn = -wall.degrees();
     if (turn > 90.01) {
       turn -= 180;
     }
@@ -231,36 +191,26 @@ final class RoomDrawing {
     }
     // The middle of the letters, not their foot, lies on the line.
     double r = Math.toRadians(turn);
-    svg.text(
-        x - Math.sin(r) * size * 0.35,
-        y + Math.cos(r) * size * 0.35,
-        words,
-        size,
-        Anchor.MIDDLE,
-        colour,
-        styled,
-        bold,
-        Math.abs(turn) < 0.01 ? 0 : turn);
+    double[] n = outward(wall);
+    double x = x(wall.x(share)) + n[0] * off - Math.sin(r) * LETTERS * 0.35;
+    double y = y(wall.y(share)) - n[1] * off + Math.cos(r) * LETTERS * 0.35;
+    double turned = Math.abs(turn) < 0.01 ? 0 : turn;
+    svg.text(x, y, words, LETTERS, Anchor.MIDDLE, ink, bold, turned);
   }
 
-  boolean turnsLeft() {
+  private boolean turnsLeft() {
     double twice = 0;
     for (int i = 0; i < room.corners().size(); i++) {
-      double[] a = room.corners().get(i);
-      double[] b = room.corners().get((i + 1) % room.corners().size());
-      twice += a[0] * b[1] - b[0] * a[1];
+      Stretch wall = room.wall(i);
+      twice += wall.x1() * wall.y2() - wall.x2() * wall.y1();
     }
     return twice > 0;
   }
 
   /** A place near the middle of a wall, a little inside it. */
-  double[] inside(int wall, double offMm) {
-    double[] a = room.corners().get(wall);
-    double[] b = room.corners().get((wall + 1) % room.corners().size());
-    double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-    double inward = turnsLeft() ? 1 : -1;
-    double nx = -(b[1] - a[1]) / length * inward;
-    double ny = (b[0] - a[0]) / length * inward;
-    return new double[] {(a[0] + b[0]) / 2 + nx * offMm, (a[1] + b[1]) / 2 + ny * offMm};
+  double[] inside(int number, double offMm) {
+    Stretch wall = room.wall(number);
+    double[] n = outward(wall);
+    return new double[] {wall.x(0.5) - n[0] * offMm, wall.y(0.5) - n[1] * offMm};
   }
 }

@@ -2,11 +2,14 @@ package underfoot.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import underfoot.buildup.LayerThickness;
+import java.util.StringJoiner;
+import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.BaseBelow;
+import underfoot.report.HtmlWriter;
+import underfoot.report.Sentences;
 import underfoot.report.html.Svg.Anchor;
 
 /** The build-up cut through, heights to scale, each layer labelled with a line that leads to it. */
@@ -23,13 +26,13 @@ final class SectionDrawing {
   private static final double COAT = 2;
 
   private final Advice advice;
-  private final PageText speech;
+  private final Phrases speech;
   private final double scale;
   private final double deck;
   private final double base;
   private Svg svg;
 
-  SectionDrawing(Advice advice, PageText speech) {
+  SectionDrawing(Advice advice, Phrases speech) {
     this.advice = advice;
     this.speech = speech;
     BaseBelow beneath = advice.consequences().beneath();
@@ -78,7 +81,7 @@ final class SectionDrawing {
             speech.say("section-title"),
             speech.say("section-described", "layers", described()));
     for (MaterialStyle look : MaterialStyle.values()) {
-      look.defineHatch(svg, svg.id());
+      look.defineHatch(svg);
     }
     ground(bottom);
     for (Layer layer : advice.layers()) {
@@ -101,27 +104,12 @@ final class SectionDrawing {
   }
 
   private String described() {
-    StringBuilder words = new StringBuilder();
+    StringJoiner words = new StringJoiner("; ");
     for (Layer layer : advice.layers()) {
-      words
-          .append(words.isEmpty() ? "" : "; ")
-          .append(layer.name())
-          .append(", ")
-          .append(thickness(layer.thickness()))
-          .append(", ")
-          .append(speech.say("top-at", "level", Texts.mm(layer.level())));
+      String top = speech.say("top-at", "level", Texts.mm(layer.level()));
+      words.add(layer.name() + ", " + Sentences.thickness(layer.thickness(), speech) + ", " + top);
     }
     return words.toString();
-  }
-
-  private String thickness(LayerThickness thickness) {
-    if (thickness.max() == 0) {
-      return speech.say("a-coat");
-    }
-    if (thickness.min() == thickness.max()) {
-      return Texts.mm(thickness.mean());
-    }
-    return PageText.number(thickness.min()) + "–" + Texts.mm(thickness.max());
   }
 
   private double y(double level) {
@@ -129,18 +117,9 @@ final class SectionDrawing {
   }
 
   private void hatched(double x, double y, double w, double h, MaterialStyle look) {
-    svg.rect(x, y, w, h, look.colour(), look.styled());
+    svg.rect(x, y, w, h, look);
     svg.rect(x, y, w, h, "url(#" + look.hatch(svg.id()) + ")", "");
-    svg.stroke(
-        Svg.move(x, y)
-            + Svg.lineTo(x + w, y)
-            + Svg.lineTo(x + w, y + h)
-            + Svg.lineTo(x, y + h)
-            + "Z",
-        MaterialStyle.INK,
-        0.8,
-        "",
-        "s");
+    svg.stroke(Svg.path(x, y, x + w, y, x + w, y + h, x, y + h) + "Z", Ink.INK, 0.8);
   }
 
   private void layer(Layer layer) {
@@ -152,8 +131,7 @@ final class SectionDrawing {
       double middle = LEFT + (RIGHT - LEFT) * 0.62;
       hatched(LEFT, top, middle - LEFT - 2, high, look);
       hatched(middle + 2, top, RIGHT - middle - 2, high, look);
-      svg.rect(
-          middle - 2, top + 0.5, 4, high, MaterialStyle.BED.colour(), MaterialStyle.BED.styled());
+      svg.rect(middle - 2, top + 0.5, 4, high, MaterialStyle.BED);
     } else {
       hatched(LEFT, top, RIGHT - LEFT, high, look);
     }
@@ -162,9 +140,8 @@ final class SectionDrawing {
   /** A coat has no thickness to speak of: a thick broken line stands for it. */
   private void coat(Layer layer) {
     double at = y(layer.level()) - COAT / 2;
-    svg.stroke(
-        Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), MaterialStyle.PAPER, COAT + 1, "", "s-paper");
-    svg.stroke(Svg.move(LEFT, at) + Svg.lineTo(RIGHT, at), MaterialStyle.INK, COAT, "6 2.5", "s");
+    svg.stroke(Svg.path(LEFT, at, RIGHT, at), Ink.PAPER, COAT + 1);
+    svg.stroke(Svg.path(LEFT, at, RIGHT, at), Ink.INK, COAT, "6 2.5");
   }
 
   private void ground(double bottom) {
@@ -172,77 +149,45 @@ final class SectionDrawing {
     boolean solid = beneath.family().equals("solid");
     double under = base + deck * scale;
     String tear = tear(bottom - 8);
+    String torn = tear.replace('M', 'L') + "Z";
     if (solid) {
-      svg.clip("ground", Svg.move(LEFT, base) + Svg.lineTo(RIGHT, base) + tear + "Z");
-      svg.rect(
-          LEFT,
-          base,
-          RIGHT - LEFT,
-          bottom - base,
-          MaterialStyle.SOLID.colour(),
-          MaterialStyle.SOLID.styled());
-      svg.rect(
-          LEFT,
-          base,
-          RIGHT - LEFT,
-          bottom - base,
-          "url(#" + MaterialStyle.SOLID.hatch(svg.id()) + ")",
-          "");
+      svg.clip("ground", Svg.path(LEFT, base, RIGHT, base) + torn);
+      MaterialStyle look = MaterialStyle.SOLID;
+      svg.rect(LEFT, base, RIGHT - LEFT, bottom - base, look);
+      String hatch = "url(#" + look.hatch(svg.id()) + ")";
+      svg.rect(LEFT, base, RIGHT - LEFT, bottom - base, hatch, "");
       svg.endClip();
-      svg.line(LEFT, base, RIGHT, base, MaterialStyle.INK, 1.6, "s");
     } else {
       if (deck > 0) {
         hatched(LEFT, base, RIGHT - LEFT, deck * scale, MaterialStyle.TIMBER);
         if (advice.base().contains("boards")) {
           double joint = LEFT + (RIGHT - LEFT) * 0.3;
-          svg.line(joint, base, joint, under, MaterialStyle.INK, 1.2, "s");
+          svg.line(joint, base, joint, under, Ink.INK, 1.2);
         }
       }
-      boolean joists = !Double.isNaN(beneath.joistDepthMm());
-      if (joists) {
-        double middle = (LEFT + RIGHT) / 2;
-        double half = 22;
-        svg.clip("joist", Svg.move(LEFT, under) + Svg.lineTo(RIGHT, under) + tear + "Z");
-        svg.rect(
-            middle - half,
-            under,
-            2 * half,
-            bottom - under,
-            MaterialStyle.TIMBER.colour(),
-            MaterialStyle.TIMBER.styled());
+      if (!Double.isNaN(beneath.joistDepthMm())) {
+        double left = (LEFT + RIGHT) / 2 - 22;
+        double right = left + 44;
+        svg.clip("joist", Svg.path(LEFT, under, RIGHT, under) + torn);
+        svg.rect(left, under, 44, bottom - under, MaterialStyle.TIMBER);
         svg.endClip();
         svg.stroke(
-            Svg.move(middle - half, under)
-                + Svg.lineTo(middle - half, bottom - 10)
-                + Svg.move(middle + half, under)
-                + Svg.lineTo(middle + half, bottom - 10)
-                + Svg.move(middle - half, under)
-                + Svg.lineTo(middle + half, bottom - 12)
-                + Svg.move(middle + half, under)
-                + Svg.lineTo(middle - half, bottom - 12),
-            MaterialStyle.INK,
-            0.8,
-            "",
-            "s");
+            Svg.path(left, under, left, bottom - 10)
+                + Svg.path(right, under, right, bottom - 10)
+                + Svg.path(left, under, right, bottom - 12)
+                + Svg.path(right, under, left, bottom - 12),
+            Ink.INK,
+            0.8);
       }
-      svg.line(LEFT, base, RIGHT, base, MaterialStyle.INK, 1.6, "s");
     }
-    svg.stroke(tearAlone(bottom - 8), MaterialStyle.FAINT, 1, "", "s-faint");
+    svg.line(LEFT, base, RIGHT, base, Ink.INK, 1.6);
+    svg.stroke(tear, Ink.FAINT, 1);
   }
 
   /** The line along which a drawing is broken off. */
-  private static String tearAlone(double y) {
-    double middle = (LEFT + RIGHT) / 2;
-    return Svg.move(RIGHT + 5, y)
-        + Svg.lineTo(middle + 8, y)
-        + Svg.lineTo(middle + 3, y - 7)
-        + Svg.lineTo(middle - 3, y + 7)
-        + Svg.lineTo(middle - 8, y)
-        + Svg.lineTo(LEFT - 5, y);
-  }
-
   private static String tear(double y) {
-    return tearAlone(y).replace('M', 'L');
+    double m = (LEFT + RIGHT) / 2;
+    return Svg.path(RIGHT + 5, y, m + 8, y, m + 3, y - 7, m - 3, y + 7, m - 8, y, LEFT - 5, y);
   }
 
   /** The level of every surface above the old floor, on the left. */
@@ -250,36 +195,20 @@ final class SectionDrawing {
     double last = Double.POSITIVE_INFINITY;
     List<Double> told = new ArrayList<>();
     told.add(0.0);
-    for (Layer layer : advice.layers()) {
-      if (layer.thickness().max() > 0) {
-        told.add(layer.level());
-      }
-    }
-    svg.text(
-        4,
-        12,
-        speech.say("level-column"),
-        9.5,
-        Anchor.START,
-        MaterialStyle.FAINT,
-        "t-faint",
-        false,
-        0);
+    advice.layers().stream()
+        .filter(layer -> layer.thickness().max() > 0)
+        .forEach(layer -> told.add(layer.level()));
+    svg.text(4, 12, speech.say("level-column"), 9.5, Anchor.START, Ink.FAINT);
     for (double level : told) {
       double at = y(level);
       double writing = Math.min(at + 3.5, last - 10.5);
       last = writing;
       svg.stroke(
-          Svg.move(LEFT - 3, at)
-              + Svg.lineTo(LEFT - 7, at)
-              + Svg.lineTo(LEFT - 11, writing - 3.5)
-              + Svg.lineTo(LEFT - 14, writing - 3.5),
-          MaterialStyle.FAINT,
-          0.8,
-          "",
-          "s-faint");
-      svg.text(
-          LEFT - 16, writing, (level > 0 ? "+" : "") + PageText.number(level), 9.5, Anchor.END);
+          Svg.path(LEFT - 3, at, LEFT - 7, at, LEFT - 11, writing - 3.5, LEFT - 14, writing - 3.5),
+          Ink.FAINT,
+          0.8);
+      String words = (level > 0 ? "+" : "") + Texts.tenths(level);
+      svg.text(LEFT - 16, writing, words, 9.5, Anchor.END);
     }
   }
 
@@ -290,14 +219,10 @@ final class SectionDrawing {
       List<String> lines =
           new ArrayList<>(Svg.lines(layer.order() + "  " + layer.name(), LETTERS, 3));
       int bold = lines.size();
-      String rule =
-          layer.because().isEmpty() ? "" : " ‹" + layer.because().get(0).rule().id() + "›";
-      lines.add(
-          thickness(layer.thickness())
-              + " · "
-              + speech.say(
-                  "top-at", "level", (layer.level() > 0 ? "+" : "") + Texts.mm(layer.level())));
-      lines.add(rule.strip());
+      String level = (layer.level() > 0 ? "+" : "") + Texts.mm(layer.level());
+      String thickness = Sentences.thickness(layer.thickness(), speech);
+      lines.add(thickness + " · " + speech.say("top-at", "level", level));
+      lines.add(layer.because().isEmpty() ? "" : "‹" + layer.because().get(0).rule().id() + "›");
       double top = y(layer.level());
       double bottom = y(layer.level() - layer.thickness().mean());
       double at = layer.thickness().max() == 0 ? bottom - COAT / 2 : (top + bottom) / 2;
@@ -316,7 +241,7 @@ final class SectionDrawing {
               speech.say(
                   "joists-beneath",
                   "breadth",
-                  PageText.number(beneath.joistBreadthMm()),
+                  Texts.tenths(beneath.joistBreadthMm()),
                   "depth",
                   Texts.mm(beneath.joistDepthMm()),
                   "centres",
@@ -346,27 +271,15 @@ final class SectionDrawing {
   private void label(Label label) {
     double at = label.top + LINE - 5;
     svg.stroke(
-        Svg.move(RIGHT - 7, label.wanted)
-            + Svg.lineTo(RIGHT + 5, label.wanted)
-            + Svg.lineTo(LABELS - 8, at)
-            + Svg.lineTo(LABELS - 3, at),
-        MaterialStyle.FAINT,
-        0.9,
-        "",
-        "s-faint");
-    svg.circle(RIGHT - 7, label.wanted, 1.8, MaterialStyle.INK, "f");
+        Svg.path(RIGHT - 7, label.wanted, RIGHT + 5, label.wanted, LABELS - 8, at, LABELS - 3, at),
+        Ink.FAINT,
+        0.9);
+    svg.circle(RIGHT - 7, label.wanted, 1.8, Ink.INK);
     for (int i = 0; i < label.lines.size(); i++) {
       boolean bold = i < label.bold;
-      svg.text(
-          LABELS,
-          label.top + LINE * (i + 1) - 2,
-          label.lines.get(i),
-          bold ? 10.5 : 9.5,
-          Anchor.START,
-          bold ? MaterialStyle.INK : MaterialStyle.FAINT,
-          bold ? "t" : "t-faint",
-          bold,
-          0);
+      Ink ink = bold ? Ink.INK : Ink.FAINT;
+      double foot = label.top + LINE * (i + 1) - 2;
+      svg.text(LABELS, foot, label.lines.get(i), bold ? 10.5 : 9.5, Anchor.START, ink, bold, 0);
     }
   }
 
@@ -375,17 +288,8 @@ final class SectionDrawing {
     double length = 10 * scale;
     double x = 10;
     double y = Math.min(height - 6, base + deck * scale + GROUND + 8);
-    svg.stroke(
-        Svg.move(x, y - length)
-            + Svg.lineTo(x, y)
-            + Svg.move(x - 3, y - length)
-            + Svg.lineTo(x + 3, y - length)
-            + Svg.move(x - 3, y)
-            + Svg.lineTo(x + 3, y),
-        MaterialStyle.INK,
-        1,
-        "",
-        "s");
+    String ends = Svg.path(x - 3, y - length, x + 3, y - length) + Svg.path(x - 3, y, x + 3, y);
+    svg.stroke(Svg.path(x, y - length, x, y) + ends, Ink.INK, 1);
     svg.text(x + 5, y - length / 2 + 3, "10 mm", 8.5, Anchor.START);
   }
 }

@@ -1,7 +1,9 @@
 package underfoot.report.html;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import underfoot.report.HtmlWriter;
 
 /**
  * A drawing. Every shape has its colours as attributes, for paper, and a class by which a style
@@ -23,24 +25,11 @@ final class Svg {
    */
   Svg(String id, double width, double height, String title, String description) {
     this.id = id;
-    out.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 " + n(width) + " " + n(height),
-        "width",
-        n(width * ON_PAPER),
-        "height",
-        n(height * ON_PAPER),
-        "class",
-        "drawing",
-        "role",
-        "img",
-        "aria-labelledby",
-        id + "-t " + id + "-d",
-        "font-family",
-        "Underfoot, system-ui, sans-serif");
+    String view = "0 0 " + n(width) + " " + n(height);
+    out.begin("svg", "xmlns", "http://www.w3.org/2000/svg", "viewBox", view);
+    out.with("width", n(width * ON_PAPER), "height", n(height * ON_PAPER), "class", "drawing");
+    out.with("role", "img", "aria-labelledby", id + "-t " + id + "-d");
+    out.with("font-family", "Underfoot, system-ui, sans-serif").content();
     out.element("title", title, "id", id + "-t");
     out.element("desc", description, "id", id + "-d");
     out.line();
@@ -61,49 +50,17 @@ final class Svg {
 
   /** Defines a hatch of lines and dots. */
   void hatch(String name, double width, double height, String lines, String dots) {
-    out.open("defs");
-    out.open(
-        "pattern",
-        "id",
-        name,
-        "width",
-        n(width),
-        "height",
-        n(height),
-        "patternUnits",
-        "userSpaceOnUse");
+    String ink = Ink.INK.colour();
+    out.open("defs").begin("pattern", "id", name, "width", n(width), "height", n(height));
+    out.with("patternUnits", "userSpaceOnUse").content();
     if (!lines.isEmpty()) {
-      out.empty(
-          "path",
-          "d",
-          lines,
-          "fill",
-          "none",
-          "stroke",
-          MaterialStyle.INK,
-          "stroke-width",
-          "0.7",
-          "stroke-opacity",
-          "0.55",
-          "class",
-          "hatch");
+      out.begin("path", "d", lines, "fill", "none", "stroke", ink, "stroke-width", "0.7");
+      out.with("stroke-opacity", "0.55", "class", "hatch").finish();
     }
     for (String dot : dots.isEmpty() ? new String[0] : dots.split(" ")) {
       String[] xy = dot.split(",");
-      out.empty(
-          "circle",
-          "cx",
-          xy[0],
-          "cy",
-          xy[1],
-          "r",
-          "0.8",
-          "fill",
-          MaterialStyle.INK,
-          "fill-opacity",
-          "0.6",
-          "class",
-          "hatch-dot");
+      out.begin("circle", "cx", xy[0], "cy", xy[1], "r", "0.8", "fill", ink);
+      out.with("fill-opacity", "0.6", "class", "hatch-dot").finish();
     }
     out.close("pattern").close("defs").line();
   }
@@ -122,10 +79,13 @@ final class Svg {
   }
 
   void rect(double x, double y, double w, double h, String fill, String styled) {
-    out.empty(
-            "rect", "x", n(x), "y", n(y), "width", n(w), "height", n(h), "fill", fill, "class",
-            styled)
-        .line();
+    out.begin("rect", "x", n(x), "y", n(y), "width", n(w), "height", n(h), "fill", fill);
+    out.with("class", styled).finish().line();
+  }
+
+  /** A rectangle of a material. */
+  void rect(double x, double y, double w, double h, MaterialStyle look) {
+    rect(x, y, w, h, look.colour(), look.styled());
   }
 
   /** A path that is filled. */
@@ -135,35 +95,32 @@ final class Svg {
     }
   }
 
+  /** A path that is filled. */
+  void fill(String path, Ink ink) {
+    fill(path, ink.colour(), ink.styled("f"));
+  }
+
   /** A path that is drawn along. */
-  void stroke(String path, String colour, double width, String dashes, String styled) {
+  void stroke(String path, Ink ink, double width) {
+    stroke(path, ink, width, "");
+  }
+
+  /** A path that is drawn along in dashes. */
+  void stroke(String path, Ink ink, double width, String dashes) {
     if (!path.isEmpty()) {
-      out.empty(
-              "path",
-              "d",
-              path,
-              "fill",
-              "none",
-              "stroke",
-              colour,
-              "stroke-width",
-              n(width),
-              "stroke-dasharray",
-              dashes,
-              "stroke-linejoin",
-              "round",
-              "class",
-              styled)
-          .line();
+      out.begin("path", "d", path, "fill", "none", "stroke", ink.colour());
+      out.with("stroke-width", n(width), "stroke-dasharray", dashes);
+      out.with("stroke-linejoin", "round", "class", ink.styled("s")).finish().line();
     }
   }
 
-  void line(
-      double x1, double y1, double x2, double y2, String colour, double width, String styled) {
-    stroke(move(x1, y1) + lineTo(x2, y2), colour, width, "", styled);
+  void line(double x1, double y1, double x2, double y2, Ink ink, double width) {
+    stroke(path(x1, y1, x2, y2), ink, width);
   }
 
-  void circle(double x, double y, double r, String fill, String styled) {
+  void circle(double x, double y, double r, Ink ink) {
+    String fill = ink.colour();
+    String styled = ink.styled("f");
     out.empty("circle", "cx", n(x), "cy", n(y), "r", n(r), "fill", fill, "class", styled).line();
   }
 
@@ -175,7 +132,11 @@ final class Svg {
   }
 
   void text(double x, double y, String words, double size, Anchor anchor) {
-    text(x, y, words, size, anchor, MaterialStyle.INK, "t", false, 0);
+    text(x, y, words, size, anchor, Ink.INK);
+  }
+
+  void text(double x, double y, String words, double size, Anchor anchor, Ink ink) {
+    text(x, y, words, size, anchor, ink, false, 0);
   }
 
   void text(
@@ -184,70 +145,41 @@ final class Svg {
       String words,
       double size,
       Anchor anchor,
-      String colour,
-      String styled,
+      Ink ink,
       boolean bold,
       double turn) {
-    out.open(
-        "text",
-        "x",
-        n(x),
-        "y",
-        n(y),
-        "font-size",
-        n(size),
-        "text-anchor",
-        anchor.name().toLowerCase(Locale.ROOT),
-        "fill",
-        colour,
-        "font-weight",
-        bold ? "bold" : "",
-        "transform",
-        turn == 0 ? "" : "rotate(" + n(turn) + " " + n(x) + " " + n(y) + ")",
-        "class",
-        styled);
-    out.text(words).close("text").line();
+    at(x, y, size, anchor, ink);
+    String turned = turn == 0 ? "" : "rotate(" + n(turn) + " " + n(x) + " " + n(y) + ")";
+    out.with("font-weight", bold ? "bold" : "", "transform", turned, "class", ink.styled("t"));
+    out.content().text(words).close("text").line();
+  }
+
+  private void at(double x, double y, double size, Anchor anchor, Ink ink) {
+    String by = anchor.name().toLowerCase(Locale.ROOT);
+    out.begin("text", "x", n(x), "y", n(y), "font-size", n(size), "text-anchor", by);
+    out.with("fill", ink.colour());
   }
 
   /** Writing with a bright edge, legible over anything. */
   void halo(double x, double y, String words, double size, Anchor anchor) {
-    out.open(
-        "text",
-        "x",
-        n(x),
-        "y",
-        n(y),
-        "font-size",
-        n(size),
-        "text-anchor",
-        anchor.name().toLowerCase(Locale.ROOT),
-        "fill",
-        MaterialStyle.PAPER,
-        "stroke",
-        MaterialStyle.PAPER,
-        "stroke-width",
-        "3",
-        "stroke-linejoin",
-        "round",
-        "aria-hidden",
-        "true",
-        "class",
-        "halo");
-    out.text(words).close("text");
+    at(x, y, size, anchor, Ink.PAPER);
+    out.with("stroke", Ink.PAPER.colour(), "stroke-width", "3", "stroke-linejoin", "round");
+    out.with("aria-hidden", "true", "class", "halo").content().text(words).close("text");
     text(x, y, words, size, anchor);
   }
 
-  static String move(double x, double y) {
-    return "M" + n(x) + " " + n(y);
-  }
-
-  static String lineTo(double x, double y) {
-    return "L" + n(x) + " " + n(y);
+  /** The path through points, x and y by turns. */
+  static String path(double... xy) {
+    StringBuilder path = new StringBuilder();
+    for (int i = 0; i + 1 < xy.length; i += 2) {
+      path.append(i == 0 ? 'M' : 'L').append(n(xy[i])).append(' ').append(n(xy[i + 1]));
+    }
+    return path.toString();
   }
 
   /** Words cut to lines of about so many letters; a word longer than that is cut. */
   static List<String> lines(String words, int letters, int most) {
-    List<String> lines = new java.util.ArrayList<>();
+    List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : words.strip().split("\\s+")) {
       String rest = word;
@@ -266,7 +198,7 @@ final class Svg {
       lines.add(line.toString());
     }
     if (lines.size() > most) {
-      List<String> kept = new java.util.ArrayList<>(lines.subList(0, most));
+      List<String> kept = new ArrayList<>(lines.subList(0, most));
       String last = kept.get(most - 1);
       kept.set(most - 1, last.replaceAll(".$", "") + "…");
       return kept;

@@ -1,11 +1,14 @@
 package underfoot.report.html;
 
+import underfoot.knowledge.Phrases;
+import underfoot.report.HtmlWriter;
+
 /** A table of the page, in a region that scrolls on its own where it is wider than the screen. */
 final class Table {
   private final HtmlWriter out;
-  private final PageText speech;
+  private final Phrases speech;
 
-  Table(HtmlWriter out, PageText speech) {
+  Table(HtmlWriter out, Phrases speech) {
     this.out = out;
     this.speech = speech;
   }

@@ -2,6 +2,7 @@ package underfoot.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import underfoot.knowledge.Phrases;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.TileSetOut;
@@ -9,6 +10,7 @@ import underfoot.plan.setout.TileSetOut.Piece;
 import underfoot.plan.setout.TileSetOut.Reach;
 import underfoot.plan.setout.TileSetOut.Strip;
 import underfoot.plan.setout.TileSetOut.WallCuts;
+import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 
 /** The tiles in the room, with the lines to start from and the cuts at every wall. */
@@ -19,9 +21,9 @@ final class TileDrawing {
   private final List<double[]> written = new ArrayList<>();
   private final RoomPlan room;
   private final SetOut.Tiles tiles;
-  private final PageText speech;
+  private final Phrases speech;
 
-  TileDrawing(RoomPlan room, SetOut.Tiles tiles, PageText speech) {
+  TileDrawing(RoomPlan room, SetOut.Tiles tiles, Phrases speech) {
     this.room = room;
     this.tiles = tiles;
     this.speech = speech;
@@ -42,7 +44,7 @@ final class TileDrawing {
                 Integer.toString(out.cut())),
             8);
     Svg svg = plan.svg();
-    MaterialStyle.BED.defineHatch(svg, svg.id());
+    MaterialStyle.BED.defineHatch(svg);
     svg.fill(plan.outline(), MaterialStyle.BED.colour(), MaterialStyle.BED.styled());
     StringBuilder whole = new StringBuilder();
     StringBuilder cut = new StringBuilder();
@@ -52,22 +54,15 @@ final class TileDrawing {
     svg.fill(whole.toString(), "#fbf9f3", "tile-whole");
     svg.fill(cut.toString(), "#d9cdb4", "tile-cut");
     double thin = out.pieces().size() > 600 ? 0.3 : 0.6;
-    svg.stroke(whole.toString() + cut, MaterialStyle.FAINT, thin, "", "s-faint");
+    svg.stroke(whole.toString() + cut, Ink.FAINT, thin);
     for (Strip strip : out.movement()) {
-      svg.line(
-          plan.x(strip.x1()),
-          plan.y(strip.y1()),
-          plan.x(strip.x2()),
-          plan.y(strip.y2()),
-          MaterialStyle.POUR,
-          2.2,
-          "s-pour");
+      plan.line(strip.x1(), strip.y1(), strip.x2(), strip.y2(), Ink.POUR, 2.2);
     }
     plan.walls();
     start(plan, svg, out);
     double off = Math.max(out.gap(), 11 / plan.scale());
     for (WallCuts wall : out.walls()) {
-      if (!wall.sizes().isEmpty() && length(wall.wall()) * plan.scale() > 24) {
+      if (!wall.sizes().isEmpty() && room.wall(wall.wall()).length() * plan.scale() > 24) {
         double[] at = plan.inside(wall.wall(), off);
         double x = plan.x(at[0]);
         double y = plan.y(at[1]) + 3;
@@ -90,25 +85,14 @@ final class TileDrawing {
     return true;
   }
 
-  private double length(int wall) {
-    double[] a = room.corners().get(wall);
-    double[] b = room.corners().get((wall + 1) % room.corners().size());
-    return Math.hypot(b[0] - a[0], b[1] - a[1]);
-  }
-
   private void start(RoomDrawing plan, Svg svg, TileSetOut out) {
     String first = plan.path(List.of(out.start().first()));
     svg.fill(first, "#f3c9bd", "tile-first");
-    svg.stroke(first, MaterialStyle.MARK, 1.6, "", "s-mark");
+    svg.stroke(first, Ink.MARK, 1.6);
     double sx = plan.x(out.start().x());
     double sy = plan.y(out.start().y());
     for (Reach reach : out.start().reaches()) {
-      svg.stroke(
-          Svg.move(sx, sy) + Svg.lineTo(plan.x(reach.x()), plan.y(reach.y())),
-          MaterialStyle.MARK,
-          1.5,
-          "6 3",
-          "s-mark");
+      svg.stroke(Svg.path(sx, sy, plan.x(reach.x()), plan.y(reach.y())), Ink.MARK, 1.5, "6 3");
     }
     for (Reach reach : out.start().reaches()) {
       double mx = (sx + plan.x(reach.x())) / 2;
@@ -118,7 +102,7 @@ final class TileDrawing {
         svg.halo(mx, my + 3, Long.toString(Math.round(reach.distance())), 9, Anchor.MIDDLE);
       }
     }
-    svg.circle(sx, sy, 4, MaterialStyle.MARK, "f-mark");
+    svg.circle(sx, sy, 4, Ink.MARK);
     svg.halo(sx + 7, sy - 6, speech.say("start-mark"), 10, Anchor.START);
   }
 }

@@ -1,28 +1,35 @@
-package underfoot.report.html;
+package underfoot.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Writes well-formed markup. Everything that is not a tag goes through {@link #text}, which leaves
  * nothing that a browser could take for one.
  */
-final class HtmlWriter {
+public final class HtmlWriter {
   private final StringBuilder out = new StringBuilder();
 
   /** Opens an element. Attributes are names and values by turns; an empty value leaves one out. */
-  HtmlWriter open(String name, String... attributes) {
-    begin(name, attributes);
-    out.append('>');
-    return this;
+  public HtmlWriter open(String name, String... attributes) {
+    return begin(name, attributes).content();
   }
 
   /** An element without content. */
-  HtmlWriter empty(String name, String... attributes) {
-    begin(name, attributes);
-    out.append("/>");
-    return this;
+  public HtmlWriter empty(String name, String... attributes) {
+    return begin(name, attributes).finish();
   }
 
-  private void begin(String name, String... attributes) {
+  /** Begins a tag, to which {@link #with} adds; {@link #content} or {@link #finish} ends it. */
+  public HtmlWriter begin(String name, String... attributes) {
     out.append('<').append(name);
+    return with(attributes);
+  }
+
+  /** Attributes of the tag begun. */
+  public HtmlWriter with(String... attributes) {
     for (int i = 0; i + 1 < attributes.length; i += 2) {
       if (!attributes[i + 1].isEmpty()) {
         out.append(' ').append(attributes[i]).append("=\"");
@@ -30,51 +37,84 @@ final class HtmlWriter {
         out.append('"');
       }
     }
+    return this;
+  }
+
+  /** Ends the tag begun; its content follows. */
+  public HtmlWriter content() {
+    out.append('>');
+    return this;
+  }
+
+  /** Ends the tag begun, and with it the element. */
+  public HtmlWriter finish() {
+    out.append("/>");
+    return this;
   }
 
   /** Closes an element. */
-  HtmlWriter close(String name) {
+  public HtmlWriter close(String name) {
     out.append("</").append(name).append('>');
     return this;
   }
 
   /** Closes an element that ends a block. */
-  HtmlWriter end(String name) {
+  public HtmlWriter end(String name) {
     return close(name).line();
   }
 
   /** Text. */
-  HtmlWriter text(String words) {
+  public HtmlWriter text(String words) {
     escape(words);
     return this;
   }
 
   /** Somebody's own words, kept from turning the direction of what stands round them. */
-  HtmlWriter own(String words) {
+  public HtmlWriter own(String words) {
     return open("bdi").text(words).close("bdi");
   }
 
+  /** An element with somebody's own words. */
+  public HtmlWriter own(String name, String words, String... attributes) {
+    return open(name, attributes).own(words).close(name);
+  }
+
   /** An element with a text. */
-  HtmlWriter element(String name, String words, String... attributes) {
+  public HtmlWriter element(String name, String words, String... attributes) {
     return open(name, attributes).text(words).close(name);
   }
 
   /** A line break in the source, for whoever reads it. */
-  HtmlWriter line() {
+  public HtmlWriter line() {
     out.append('\n');
     return this;
   }
 
   /** Markup made elsewhere by this class. */
-  HtmlWriter add(HtmlWriter other) {
+  public HtmlWriter add(HtmlWriter other) {
     out.append(other.out);
     return this;
   }
 
-  /** Text that is no markup and holds none: a style sheet that comes with the program. */
-  HtmlWriter raw(String known) {
-    out.append(known);
+  /** An element with a text, on a line of its own. */
+  public HtmlWriter block(String name, String words, String... attributes) {
+    return element(name, words, attributes).line();
+  }
+
+  /** Begins a document. */
+  public HtmlWriter document() {
+    out.append("<!DOCTYPE html>\n");
     return this;
+  }
+
+  /** A style sheet that comes with the program, as it is. */
+  public HtmlWriter style(Class<?> beside, String file) {
+    try (InputStream in = beside.getResourceAsStream(file)) {
+      out.append(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return this;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private void escape(String words) {

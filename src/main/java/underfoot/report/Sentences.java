@@ -1,0 +1,159 @@
+package underfoot.report;
+
+import underfoot.buildup.LayerThickness;
+import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.ProgrammeStep;
+import underfoot.plan.QuantityLine;
+import underfoot.plan.SetOut;
+import underfoot.plan.setout.BoardPlan;
+import underfoot.plan.setout.TileSetOut;
+
+/** Sentences that the text and the page both say. */
+public final class Sentences {
+  private Sentences() {}
+
+  /** A thickness; a coat has none to speak of. */
+  public static String thickness(LayerThickness thickness, Phrases phrases) {
+    if (thickness.max() == 0) {
+      return phrases.say("a-coat");
+    }
+    return thickness.min() == thickness.max()
+        ? Texts.mm(thickness.mean())
+        : Texts.tenths(thickness.min()) + "–" + Texts.mm(thickness.max());
+  }
+
+  /** How high the floor comes, and what it weighs. */
+  public static String rise(Advice.Heights heights, double massKgPerM2, Phrases phrases) {
+    LayerThickness rise = heights.aboveOldFloor();
+    return phrases.say(
+        rise.min() == rise.max() ? "rise-even" : "rise",
+        "mean",
+        Texts.mm(rise.mean()),
+        "least",
+        Texts.mm(rise.min()),
+        "most",
+        Texts.mm(rise.max()),
+        "mass",
+        Texts.of(Math.round(massKgPerM2), "kg/m2"));
+  }
+
+  /** What becomes of a door. */
+  public static String door(Door door, Phrases phrases) {
+    double gap = door.gapLeftMm();
+    String id =
+        door.fits().isEmpty()
+            ? "door-unknown"
+            : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
+    return phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap)));
+  }
+
+  /** What becomes of a door, and the step in it. */
+  public static String doorAndStep(Door door, Phrases phrases) {
+    String step =
+        Double.isNaN(door.stepMm())
+            ? ""
+            : ' ' + phrases.say("door-step", "step", Texts.mm(door.stepMm()));
+    return door(door, phrases) + step;
+  }
+
+  /** An amount as it is bought: whole pieces, the rest to a tenth. */
+  public static String amount(QuantityLine line) {
+    double parts = line.unit().startsWith("pieces") ? 1 : 10;
+    return Texts.of(Math.ceil(line.amount() * parts) / parts, line.unit());
+  }
+
+  /** From when the programme counts, what is marked in it, and what comes before. */
+  public static String programme(
+      ProgrammeStep first, boolean remedies, String marked, Phrases phrases) {
+    String from =
+        first
+            .begins()
+            .map(start -> phrases.say("programme-dated", "start", TimeText.day(start)))
+            .orElseGet(() -> phrases.say("programme-monday"));
+    String before = first.begins().isPresent() ? "programme-by-then" : "programme-from";
+    return from + ' ' + phrases.say(marked) + (remedies ? ' ' + phrases.say(before) : "");
+  }
+
+  /** The tiles: their pattern, size and gaps. */
+  public static String tiles(TileSetOut out, Phrases phrases) {
+    return phrases.say(
+        "tiles-intro",
+        "pattern",
+        phrases.say("pattern-" + out.kind().words().replace(' ', '-')),
+        "length",
+        Texts.tenths(out.length()),
+        "width",
+        Texts.mm(out.width()),
+        "joint",
+        Texts.mm(out.joint()),
+        "gap",
+        Texts.mm(out.gap()));
+  }
+
+  /** How far the lines to start from lie from the walls. */
+  public static String startLines(TileSetOut out, Phrases phrases) {
+    StringBuilder reaches = new StringBuilder();
+    for (TileSetOut.Reach reach : out.start().reaches()) {
+      String wall = reach.wall() < 0 ? phrases.say("a-column") : "W" + reach.wall();
+      reaches.append(reaches.isEmpty() ? "" : "; ");
+      reaches.append(phrases.say("reach", "distance", Texts.whole(reach.distance()), "wall", wall));
+    }
+    return phrases.say("start-lines", "reaches", reaches.toString());
+  }
+
+  /** Where a way of setting out starts. */
+  public static String start(TileSetOut.Option option, Phrases phrases) {
+    String way = option.way().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return phrases.say("option-" + way, "door", option.door());
+  }
+
+  /** How many tiles are whole, cut and to be ordered. */
+  public static String count(SetOut.Tiles tiles, Phrases phrases) {
+    TileSetOut out = tiles.layout();
+    return phrases.say(
+        "tiles-count",
+        "whole",
+        Long.toString(out.whole()),
+        "cut",
+        Integer.toString(out.cut()),
+        "boxed",
+        Integer.toString(out.boxed()),
+        "all",
+        Long.toString(out.tiles()),
+        "breakage",
+        Texts.of(tiles.breakagePercent(), "%"),
+        "order",
+        Long.toString(tiles.toOrder()));
+  }
+
+  /** The boards: their size, direction, joints and gaps. */
+  public static String boards(BoardPlan plan, Phrases phrases) {
+    return phrases.say(
+        "boards-intro",
+        "length",
+        Texts.tenths(plan.length()),
+        "width",
+        Texts.mm(plan.width()),
+        "axis",
+        plan.axis(),
+        "joint",
+        plan.joint() > 0
+            ? phrases.say("board-joint", "joint", Texts.mm(plan.joint()))
+            : phrases.say("board-butted"),
+        "gap",
+        Texts.mm(plan.gap()));
+  }
+
+  /** How many boards, and pieces of them. */
+  public static String count(BoardPlan plan, Phrases phrases) {
+    return phrases.say(
+        "boards-count",
+        "boards",
+        Integer.toString(plan.boards()),
+        "pieces",
+        Integer.toString(plan.pieces().size()));
+  }
+}

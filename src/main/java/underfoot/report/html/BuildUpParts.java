@@ -1,0 +1,147 @@
+package underfoot.report.html;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import underfoot.buildup.Severity;
+import underfoot.measure.Texts;
+import underfoot.plan.Advice;
+import underfoot.plan.Advice.CautionNote;
+import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.Layer;
+import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.Justification;
+import underfoot.report.Sentences;
+
+/**
+ * The parts of the page about what is built: the section, its layers, what comes first, dangers,
+ * doors.
+ */
+final class BuildUpParts extends HtmlParts {
+  BuildUpParts(HtmlParts page) {
+    super(page);
+  }
+
+  void section() {
+    Drawings.figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
+    double above = advice.heights().aboveOldFloor().mean();
+    if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
+      say("p", "levels-from-base", "above", Texts.mm(above));
+    }
+  }
+
+  void layers() {
+    if (medium == HtmlReport.Medium.SCREEN) {
+      out.element("p", speech.say("how-to-open"), "class", "faint screen-only");
+    }
+    out.open("ol", "class", "layers");
+    advice.layers().forEach(this::layer);
+    out.end("ol");
+  }
+
+  private void layer(Layer layer) {
+    out.open("li");
+    out.open("details", "class", "layer more").open("summary");
+    out.open("span", "class", "swatch " + MaterialStyle.of(layer.family()).styled()).close("span");
+    out.element("strong", layer.order() + " " + layer.name());
+    out.text(" ");
+    out.element("span", Sentences.thickness(layer.thickness(), speech), "class", "thick");
+    out.close("summary");
+    if (!layer.material().isEmpty() && !layer.material().equalsIgnoreCase(layer.name())) {
+      out.element("p", Texts.capital(layer.material()) + ".", "class", "material");
+    }
+    Set<String> given = new LinkedHashSet<>();
+    for (Justification one : layer.reasons()) {
+      if (given.add(one.rule().id())) {
+        out.open("p");
+        out.element("em", speech.say("layer-why", "reason", one.rule().reason()) + ".");
+        out.close("p");
+      }
+    }
+    chains.of(layer.reasons());
+    if (layer.spec().size() + layer.fixing().size() > 0) {
+      out.open("ul", "class", "spec");
+      for (Advice.Say say : layer.spec()) {
+        said(say.text(), say.because());
+      }
+      for (Advice.Say say : layer.fixing()) {
+        said(speech.say("layer-fixing", "text", say.text()), say.because());
+      }
+      out.end("ul");
+    }
+    out.close("details").end("li");
+  }
+
+  private void said(String words, List<Justification> because) {
+    out.open("li").own("p", words);
+    chains.of(because);
+    out.end("li");
+  }
+
+  void remedies() {
+    out.open("ol", "class", "first");
+    for (RemedyNote remedy : advice.remedies()) {
+      out.open("li");
+      out.open("h3");
+      if (remedy.hold()) {
+        out.element("span", speech.say("hold-point"), "class", "tag hold").text(" ");
+      }
+      out.own(remedy.title()).close("h3");
+      out.own("p", remedy.text());
+      chains.of(remedy.because());
+      out.end("li");
+    }
+    out.end("ol");
+  }
+
+  void cautions(Severity severity) {
+    for (CautionNote caution : advice.cautions()) {
+      if (caution.severity() != severity || caution.id().startsWith(CHECK)) {
+        continue;
+      }
+      // Dangers stand open; of the rest the title is told first.
+      boolean folded = severity != Severity.DANGER;
+      out.open(
+          folded ? "details" : "div", "class", "note " + severity.word() + (folded ? " more" : ""));
+      if (folded) {
+        out.open("summary");
+      }
+      out.own("h3", caution.title());
+      if (folded) {
+        out.close("summary");
+      }
+      Map<String, String> parts = caution.parts();
+      if (parts.containsKey("danger")) {
+        out.open("dl");
+        part(parts, "danger");
+        part(parts, "whom");
+        part(parts, "instead");
+        out.end("dl");
+      } else {
+        out.own("p", caution.text());
+      }
+      chains.of(caution.because());
+      out.end(folded ? "details" : "div");
+    }
+  }
+
+  private void part(Map<String, String> parts, String name) {
+    if (parts.containsKey(name)) {
+      say("dt", "caution-" + name);
+      out.own("dd", parts.get(name));
+    }
+  }
+
+  void doors() {
+    out.element("p", Sentences.rise(advice.heights(), advice.massKgPerM2(), speech));
+    if (advice.heights().doors().isEmpty()) {
+      return;
+    }
+    out.open("ul");
+    for (Door door : advice.heights().doors()) {
+      out.open("li").own(Sentences.doorAndStep(door, speech)).end("li");
+    }
+    out.end("ul");
+  }
+}
