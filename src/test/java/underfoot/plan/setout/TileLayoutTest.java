@@ -410,7 +410,7 @@ class TileLayoutTest {
     Polygon room = Rooms.of(0, 0, w, 0, w, 10 * 303 - 3, 0, 10 * 303 - 3);
     Field field = Field.of(room, 0, 0, List.of());
     Pattern pattern = Pattern.of(Pattern.Kind.GRID, 300, 300, 3);
-    Count.Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(103, 0);
+    Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(103, 0);
     assertThat(tally.whole()).isEqualTo(30);
     assertThat(tally.cut()).isEqualTo(20);
     assertThat(tally.boxed()).isEqualTo(10);
