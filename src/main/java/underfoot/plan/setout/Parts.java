@@ -5,9 +5,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * A shape of many corners, cut into overlapping parts of few, so that what small shapes have in
- * common with it takes no longer where it has many corners. 2 400 tiles cut by a room of 500
- * corners: FIGURE instead of FIGURE s.
+ * A shape of many corners, cut into overlapping parts of few, so that what a small shape has in
+ * common with it takes no longer where it has many corners.
  */
 final class Parts {
   /** Shapes of at most so many corners are not cut further. */

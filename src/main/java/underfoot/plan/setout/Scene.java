@@ -17,7 +17,6 @@ final class Scene {
   final Pattern pattern;
   final Movement movement;
   private final Count count;
-  private final LeastPoints floor;
   private final boolean turned;
   final List<Double> centredX = new ArrayList<>();
   final List<Double> centredY = new ArrayList<>();
@@ -34,7 +33,6 @@ final class Scene {
     field =
         strips.isEmpty() ? whole : Field.of(task.room(), task.gap(), turn, task.doors(), strips);
     count = new Count(field, pattern, task.weights(), movement);
-    floor = new LeastPoints(field, pattern, task.weights());
     Envelope straight =
         Field.of(task.room(), task.gap(), base, List.of()).shape().getEnvelopeInternal();
     boolean lengthAlong = task.length() > task.width() != swap;
@@ -107,19 +105,6 @@ final class Scene {
 
   private int offY(double y) {
     return matches(y, centredY, pattern.periodY()) ? 0 : 1;
-  }
-
-  /** What every start costs at least, and more for this place along x. */
-  double leastX(double x) {
-    return floor.ofTiles()
-        + floor.pointsX(x)
-        + offX(x) * task.weights().offCentre()
-        + (turned ? task.weights().across() : 0);
-  }
-
-  /** What a start costs more at least for this place along y. */
-  double leastY(double y) {
-    return floor.pointsY(y) + offY(y) * task.weights().offCentre();
   }
 
   private static boolean matches(double at, List<Double> wanted, double period) {

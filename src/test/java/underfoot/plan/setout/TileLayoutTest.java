@@ -356,7 +356,9 @@ class TileLayoutTest {
               OptionalDouble.of(10_000),
               OptionalDouble.empty(),
               6,
-              20000);
+              20000,
+              400_000,
+              6_400_000);
       TileSetOut out = TileLayout.of(task).orElseThrow();
       tilesFillTheRoom(task, out);
       assertThat(out.movement()).as(kind.words()).isNotEmpty();
