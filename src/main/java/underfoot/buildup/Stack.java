@@ -26,8 +26,8 @@ public record Stack(List<StackLayer> layers) {
   }
 
   /**
-   * Puts the layers that rules asked for in order. Where several rules ask for the same layer it is
-   * laid once, as thick as the one that asks most.
+   * Puts the layers that rules asked for in the order their kinds lie in. Where several rules ask
+   * for the same layer it is laid once, as thick as the one that asks most.
    *
    * @param concluded what the rules concluded
    * @param figures where figures are looked up
@@ -48,7 +48,7 @@ public record Stack(List<StackLayer> layers) {
       }
       layers.add(new StackLayer(laid.get(0).kind(), thickness, laid));
     }
-    layers.sort(Comparator.comparingInt(layer -> layer.kind().place()));
+    layers.sort(Comparator.comparingInt(layer -> layer.kind().rank()));
     return new Stack(layers);
   }
 

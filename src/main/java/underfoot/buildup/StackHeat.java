@@ -21,17 +21,17 @@ final class StackHeat {
     if (!basis.wordIfHeld("heated").equals("yes")) {
       return found.list();
     }
-    int from = Integer.MIN_VALUE;
-    for (StackLayer layer : stack.layers()) {
-      if (layer.kind().family().equals("heating")) {
-        from = layer.kind().place();
+    List<StackLayer> above = stack.layers();
+    for (int i = 0; i < stack.layers().size(); i++) {
+      if (stack.layers().get(i).kind().family().equals("heating")) {
+        above = stack.layers().subList(i + 1, stack.layers().size());
       }
     }
     double resistance = 0;
     List<String> terms = new ArrayList<>();
-    for (StackLayer layer : stack.layers()) {
+    for (StackLayer layer : above) {
       double one = LayerWorth.resistanceM2KPerW(layer, figures);
-      if (layer.kind().place() > from && one > 0) {
+      if (one > 0) {
         resistance += one;
         basis.use(figures.get(layer.kind().conductivity()));
         LayerWorth.useThickness(layer, figures, facts, basis);

@@ -24,13 +24,13 @@ final class StackScrews {
     if (!SCREWED_INTO.contains(basis.wordIfHeld("base family"))) {
       return found.list();
     }
-    int top = Integer.MIN_VALUE;
-    for (StackLayer layer : stack.layers()) {
-      if (layer.isBoard() && !layer.replacesDeck()) {
-        top = layer.kind().place();
+    int boarded = 0;
+    for (int i = 0; i < stack.layers().size(); i++) {
+      if (stack.layers().get(i).isBoard() && !stack.layers().get(i).replacesDeck()) {
+        boarded = i + 1;
       }
     }
-    if (top == Integer.MIN_VALUE) {
+    if (boarded == 0) {
       return found.list();
     }
     double overlay = 0;
@@ -40,7 +40,7 @@ final class StackScrews {
       if (layer.replacesDeck()) {
         deck = layer.thickness().min();
         LayerWorth.useThickness(layer, figures, facts, basis);
-      } else if (layer.kind().place() <= top && layer.thickness().min() > 0) {
+      } else if (stack.layers().indexOf(layer) < boarded && layer.thickness().min() > 0) {
         overlay += layer.thickness().min();
         LayerWorth.useThickness(layer, figures, facts, basis);
         terms.add(layer.kind().name() + " " + Texts.of(layer.thickness().min(), "mm"));

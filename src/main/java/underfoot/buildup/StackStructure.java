@@ -5,6 +5,7 @@ import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
+import underfoot.measure.DeadLoads;
 import underfoot.measure.JoistCheck;
 import underfoot.measure.MeasuredFacts;
 import underfoot.measure.Texts;
@@ -26,7 +27,7 @@ final class StackStructure {
     double gone = 0;
     String how = "dead load before + added: " + Texts.of(before, "") + " + " + Texts.of(added, "");
     if (!kept && basis.complete()) {
-      gone = JoistCheck.deckLoadKnPerM2(basis, facts);
+      gone = DeadLoads.deckLoadKnPerM2(basis, facts);
       how += " − " + Texts.of(gone, "") + " of deck taken up";
     }
     found.add("dead load after", before + added - gone, "kN/m2", how, basis);

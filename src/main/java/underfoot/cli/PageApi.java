@@ -15,6 +15,7 @@ import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.json.JsonFactory;
+import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.RuleNote;
 import underfoot.measure.Texts;

@@ -39,6 +39,13 @@ final class Entries {
       return fields.getOrDefault(field, "");
     }
 
+    /** The names of a field: a list, or one name alone; none where it is not there. */
+    List<String> named(String field) {
+      List<String> list = lists.get(field);
+      String one = field(field);
+      return list != null ? list : one.isEmpty() ? List.of() : List.of(one);
+    }
+
     String required(String field) throws KnowledgeFault {
       String value = fields.get(field);
       if (value == null || value.isBlank()) {

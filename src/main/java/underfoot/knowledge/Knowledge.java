@@ -67,7 +67,8 @@ public final class Knowledge {
   public static Knowledge load(RuleFiles files, FactBook facts, String practice)
       throws KnowledgeFault {
     Map<String, List<String>> scales = new LinkedHashMap<>();
-    for (Entries.Entry entry : Entries.readFolder(files, "layers")) {
+    List<Entries.Entry> layerRows = Entries.readFolder(files, "layers");
+    for (Entries.Entry entry : layerRows) {
       if (entry.lists().containsKey("list")) {
         scales.put(entry.name(), entry.lists().get("list"));
       }
@@ -83,7 +84,7 @@ public final class Knowledge {
               entry.field("note")));
     }
     Figures figures = Figures.load(files, practice);
-    Layers layers = Layers.load(files);
+    Layers layers = Layers.of(layerRows);
     return new Knowledge(
         facts,
         figures,

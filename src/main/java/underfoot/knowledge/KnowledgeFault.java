@@ -4,6 +4,7 @@ package underfoot.knowledge;
 public final class KnowledgeFault extends Exception {
   private final String file;
   private final int line;
+  private final String what;
 
   /**
    * @param file the file
@@ -14,6 +15,7 @@ public final class KnowledgeFault extends Exception {
     super((line > 0 ? file + ":" + line : file) + ": " + what);
     this.file = file;
     this.line = line;
+    this.what = what;
   }
 
   /** The file. */
@@ -24,5 +26,10 @@ public final class KnowledgeFault extends Exception {
   /** The line, 0 if not known. */
   public int line() {
     return line;
+  }
+
+  /** What is wrong and how to mend it. */
+  public String what() {
+    return what;
   }
 }

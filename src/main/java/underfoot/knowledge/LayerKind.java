@@ -8,7 +8,7 @@ package underfoot.knowledge;
  * @param material what it is made of, by kind and class
  * @param family the group rules speak of: primer, deck, bed, board, leveller, heating, membrane,
  *     sealing or tile
- * @param place its place in the stack, counted from the base
+ * @param rank which it is of all kinds from the base up, as their rows' relations have it
  * @param thickness a figure's name, {@code none}, {@code the pour}, or {@code the} followed by a
  *     fact's name
  * @param mass the name of the figure for its mass per square metre and millimetre; empty if nothing
@@ -24,7 +24,7 @@ public record LayerKind(
     String name,
     String material,
     String family,
-    int place,
+    int rank,
     String thickness,
     String mass,
     String conductivity,

@@ -2,45 +2,46 @@ package underfoot.knowledge;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import underfoot.scenario.RuleFiles;
+import java.util.Set;
 
 /** The kinds of layer a build-up may have, by id. */
 public final class Layers {
   private final Map<String, LayerKind> byId;
+  private final LayerOrder order;
 
-  private Layers(Map<String, LayerKind> byId) {
+  private Layers(Map<String, LayerKind> byId, LayerOrder order) {
     this.byId = byId;
+    this.order = order;
   }
 
-  static Layers load(RuleFiles files) throws KnowledgeFault {
+  static Layers of(List<Entries.Entry> entries) throws KnowledgeFault {
+    List<Entries.Entry> rows =
+        entries.stream().filter(entry -> !entry.lists().containsKey("list")).toList();
+    List<String> families =
+        entries.stream()
+            .filter(entry -> entry.name().equals(LayerOrder.FAMILIES))
+            .flatMap(entry -> entry.named("list").stream())
+            .toList();
+    LayerOrder order = new LayerOrder(rows, families);
     Map<String, LayerKind> byId = new LinkedHashMap<>();
-    for (Entries.Entry entry : Entries.readFolder(files, "layers")) {
-      if (!entry.fields().containsKey("family")) {
-        continue; // a scale of classes
-      }
-      int place;
-      try {
-        place = Integer.parseInt(entry.required("place"));
-      } catch (NumberFormatException e) {
-        throw new KnowledgeFault(
-            entry.file(), entry.line(), "'" + entry.name() + "' needs a whole number as place");
-      }
+    for (Entries.Entry row : rows) {
       byId.put(
-          entry.name(),
+          row.name(),
           new LayerKind(
-              entry.name(),
-              entry.required("name"),
-              entry.required("material"),
-              entry.required("family"),
-              place,
-              entry.required("thickness"),
-              entry.field("mass"),
-              entry.field("conductivity"),
-              entry.field("modulus"),
-              entry.field("sunk").equals("yes")));
+              row.name(),
+              row.required("name"),
+              row.required("material"),
+              row.required("family"),
+              order.sorted().indexOf(row.name()),
+              row.required("thickness"),
+              row.field("mass"),
+              row.field("conductivity"),
+              row.field("modulus"),
+              row.field("sunk").equals("yes")));
     }
-    return new Layers(byId);
+    return new Layers(byId, order);
   }
 
   /**
@@ -64,5 +65,15 @@ public final class Layers {
   /** All kinds. */
   public Collection<LayerKind> all() {
     return byId.values();
+  }
+
+  /**
+   * Layers whose order nothing tells, each with file, line and how to mend it.
+   *
+   * @param laid the kinds that rules lay, so that any two of them may lie in one build-up
+   * @throws KnowledgeFault if a row names what there is not
+   */
+  public List<KnowledgeFault> untold(Set<String> laid) throws KnowledgeFault {
+    return order.untold(laid);
   }
 }

@@ -10,7 +10,6 @@ import underfoot.working.DeckDeflection;
 import underfoot.working.FloorFrequency;
 import underfoot.working.JoistDeflection;
 import underfoot.working.JoistSpan;
-import underfoot.working.JoistStress;
 import underfoot.working.LongTermDeflection;
 import underfoot.working.Result;
 
@@ -37,87 +36,6 @@ public final class JoistCheck {
     this.when = when;
   }
 
-  /**
-   * Works out the span, the loads before a build-up, and what joists do under the imposed load
-   * alone, which no build-up changes.
-   */
-  static List<Fact> loads(Figures figures, Facts facts) {
-    MeasuredFacts found = new MeasuredFacts();
-    TracedFacts ofSpan = new TracedFacts(figures, facts);
-    double clear = ofSpan.fact("joist span");
-    double bearing = ofSpan.fact("joist bearing");
-    found.add(
-        "effective span",
-        clear + bearing,
-        "mm",
-        "clear span + bearing: " + Texts.of(clear, "mm") + " + " + Texts.of(bearing, "mm"),
-        ofSpan);
-    if (facts.find("joist depth") != null) {
-      TracedFacts ofUse = new TracedFacts(figures, facts);
-      double imposed = ofUse.figureFor("imposed-load", ofUse.word("use"));
-      found.add("imposed load", imposed, "kN/m2", "by the use of the room", ofUse);
-    }
-    deadLoad(figures, facts, found);
-    return found.list();
-  }
-
-  private static void deadLoad(Figures figures, Facts facts, MeasuredFacts found) {
-    TracedFacts basis = new TracedFacts(figures, facts);
-    String deck = deckMaterial(basis, facts);
-    double gravity = basis.figure("standard-gravity");
-    double thickness = basis.fact("deck thickness");
-    double breadth = basis.fact("joist breadth");
-    double depth = basis.fact("joist depth");
-    double centres = basis.fact("joist centres");
-    String grade = gradeStem(basis);
-    if (!basis.complete() || deck.isEmpty()) {
-      return;
-    }
-    double deckMass = basis.figure("mass-of-" + deck) * thickness;
-    double density = basis.figure(grade + "mean-density");
-    double joistMass = density * 1000 * breadth / 1000 * depth / 1000 / (centres / 1000);
-    double ceiling = basis.figure("ceiling-dead-load");
-    double load = (deckMass + joistMass) * gravity / 1000 + ceiling;
-    found.add(
-        "dead load before",
-        load,
-        "kN/m2",
-        "(deck + joists) × g / 1000 + ceiling: ("
-            + Texts.of(deckMass, "")
-            + " + "
-            + Texts.of(joistMass, "")
-            + ") kg/m2 × "
-            + Texts.of(gravity, "")
-            + " / 1000 + "
-            + Texts.of(ceiling, ""),
-        basis);
-  }
-
-  /** The deck as the names of figures have it; empty where it is no timber deck. */
-  static String deckMaterial(TracedFacts basis, Facts facts) {
-    for (String name : List.of("base", "base beneath")) {
-      Fact fact = facts.find(name);
-      if (fact != null && basis.hasFigure("mass-of-" + TracedFacts.inFigureName(fact.text()))) {
-        basis.use(fact);
-        return TracedFacts.inFigureName(fact.text());
-      }
-    }
-    return "";
-  }
-
-  /** Load of the old deck, kN/m2; NaN where its material or thickness is not known. */
-  public static double deckLoadKnPerM2(TracedFacts basis, Facts facts) {
-    String deck = deckMaterial(basis, facts);
-    double thickness = basis.fact("deck thickness");
-    return deck.isEmpty()
-        ? Double.NaN
-        : basis.figure("mass-of-" + deck) * thickness * basis.figure("standard-gravity") / 1000;
-  }
-
-  private static String gradeStem(TracedFacts basis) {
-    return "timber-" + TracedFacts.inFigureName(basis.word("joist grade")) + "-";
-  }
-
   /** Works out deflection, strength and frequency under the dead load before or after. */
   public List<Fact> joists() {
     if (facts.find("effective span") == null || facts.find("joist grade") == null) {
@@ -128,7 +46,7 @@ public final class JoistCheck {
     doubled();
     reach();
     inTime();
-    strength();
+    found.list().addAll(JoistStrength.of(figures, facts, when));
     frequency();
     return found.list();
   }
@@ -177,7 +95,7 @@ public final class JoistCheck {
   }
 
   private Optional<Result> deflection(TracedFacts basis, double load, int joists) {
-    String grade = gradeStem(basis);
+    String grade = DeadLoads.gradeStem(basis);
     double breadth = joists * basis.fact("joist breadth");
     double depth = basis.fact("joist depth");
     double centres = basis.fact("joist centres");
@@ -251,7 +169,7 @@ public final class JoistCheck {
 
   private void reach(String name, String tile, int joists) {
     TracedFacts basis = new TracedFacts(figures, facts);
-    String grade = gradeStem(basis);
+    String grade = DeadLoads.gradeStem(basis);
     double breadth = joists * basis.fact("joist breadth");
     double depth = basis.fact("joist depth");
     double centres = basis.fact("joist centres");
@@ -314,86 +232,9 @@ public final class JoistCheck {
         basis);
   }
 
-  private void strength() {
-    TracedFacts basis = new TracedFacts(figures, facts);
-    double dead = basis.fact("dead load " + when);
-    double imposed = basis.fact("imposed load");
-    double breadth = basis.fact("joist breadth");
-    double depth = basis.fact("joist depth");
-    double centres = basis.fact("joist centres");
-    double span = basis.fact("effective span");
-    double bearing = basis.fact("joist bearing");
-    String grade = gradeStem(basis);
-    if (!basis.complete() || !(bearing > 0)) {
-      return;
-    }
-    double load =
-        basis.figure("partial-factor-dead") * dead
-            + basis.figure("partial-factor-imposed") * imposed;
-    double duration = basis.figure("timber-load-duration-factor");
-    double material = basis.figure("timber-material-factor");
-    double sharing = basis.figure("timber-load-sharing-factor");
-    double cracks = basis.figure("timber-crack-factor");
-    double bendingStrength =
-        basis.figure(grade + "bending-strength") * duration * sharing / material;
-    double shearStrength = basis.figure(grade + "shear-strength") * duration * cracks / material;
-    double bearingStrength = basis.figure(grade + "bearing-strength") * duration / material;
-    JoistStress.Values whole = JoistStress.of(breadth, depth, centres, load, span, bearing);
-    double notch = deepestNotch(basis);
-    double left = depth - notch;
-    String factored =
-        "factored load "
-            + Texts.of(load, "kN/m2")
-            + " on "
-            + Texts.of(centres, "mm")
-            + ", span "
-            + Texts.of(span, "mm")
-            + "; ";
-    use(
-        "bending use",
-        whole.bending(),
-        bendingStrength,
-        factored + "M = wL^2/8, stress = M/Z",
-        basis);
-    if (left > 0) {
-      use(
-          "shear use",
-          JoistStress.of(breadth, left, centres, load, span, bearing).shear(),
-          shearStrength,
-          factored
-              + "stress = 1.5 V/A"
-              + (notch > 0 ? ", A at the deepest notch of " + Texts.of(notch, "mm") : ""),
-          basis);
-    }
-    use(
-        "bearing use",
-        whole.bearing(),
-        bearingStrength,
-        factored + "stress = V/(b × bearing)",
-        basis);
-  }
-
-  private double deepestNotch(TracedFacts basis) {
-    double deepest = 0;
-    for (String notch : facts.abouts("notch depth")) {
-      double depth = basis.factIfHeld("notch depth", notch);
-      deepest = Double.isNaN(depth) ? deepest : Math.max(deepest, depth);
-    }
-    return deepest;
-  }
-
-  private void use(String name, double stress, double strength, String how, TracedFacts basis) {
-    found.add(
-        when.equals("after") ? name : name + " before",
-        stress / strength * 100,
-        "%",
-        how + ": " + Texts.of(stress, "") + " of " + Texts.of(strength, "N/mm2"),
-        basis);
-  }
-
   private void frequency() {
     TracedFacts basis = new TracedFacts(figures, facts);
-    String grade = gradeStem(basis);
+    String grade = DeadLoads.gradeStem(basis);
     double dead = basis.fact("dead load " + when);
     double span = basis.fact("effective span");
     double centres = basis.fact("joist centres");
@@ -444,7 +285,7 @@ public final class JoistCheck {
     List<Double> moduli = new ArrayList<>();
     if (kept) {
       double thickness = basis.fact("deck thickness");
-      String material = deckMaterial(basis, facts);
+      String material = DeadLoads.deckMaterial(basis, facts);
       if (!basis.complete() || material.isEmpty()) {
         return deck.list();
       }

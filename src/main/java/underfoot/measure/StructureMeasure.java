@@ -16,7 +16,7 @@ final class StructureMeasure implements Measure {
     cuts(figures, facts, found);
     Facts known = Facts.over(facts);
     if (known.text("base family").equals(TIMBER)) {
-      found.list().addAll(JoistCheck.loads(figures, known));
+      found.list().addAll(DeadLoads.of(figures, known));
       known.addAll(found.list());
       JoistCheck check = new JoistCheck(figures, known, "before");
       found.list().addAll(check.joists());

@@ -148,8 +148,6 @@ public final class ProposalAssessor {
               : LayerThickness.usual(own, advisor.knowledge().figures(), facts);
       double said =
           proposal.find(THICKNESS, layers.get(i)).map(StatedFact::number).orElse(Double.NaN);
-      // Its place is where the proposal puts it.
-      LayerKind here = at(own, i + 1);
       boolean asItIs = Double.isNaN(said);
       List<Laid> asked = place.part() == null ? List.of() : place.part().laid();
       if (place.how() == ProposalMatch.How.IS) {
@@ -159,7 +157,7 @@ public final class ProposalAssessor {
       }
       stack.add(
           new StackLayer(
-              here,
+              own,
               asItIs ? usual : said(said, usual),
               asItIs && place.how() == ProposalMatch.How.IS ? asked : List.of()));
     }
@@ -173,20 +171,6 @@ public final class ProposalAssessor {
     }
     double more = Math.max(0, mm - usual.mean());
     return new LayerThickness(usual.min() + more, usual.mean() + more, usual.max() + more);
-  }
-
-  private static LayerKind at(LayerKind kind, int place) {
-    return new LayerKind(
-        kind.id(),
-        kind.name(),
-        kind.material(),
-        kind.family(),
-        place,
-        kind.thickness(),
-        kind.mass(),
-        kind.conductivity(),
-        kind.modulus(),
-        kind.sunk());
   }
 
   /**

@@ -14,12 +14,16 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.Listed;
 import underfoot.knowledge.MaterialItem;
+import underfoot.language.Effect;
+import underfoot.language.Effect.Place;
+import underfoot.language.Effect.Verb;
 import underfoot.language.Rule;
 import underfoot.language.RuleFaults;
 import underfoot.scenario.RuleFiles;
 
 /**
- * Figures, texts, layers, steps, sources and prices that nobody uses, and things without a price.
+ * Figures, texts, layers, steps, sources and prices that nobody uses, things without a price, and
+ * layers whose order nothing tells.
  */
 final class UnusedNames {
   private static final Pattern WORD = Pattern.compile("[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*");
@@ -98,6 +102,17 @@ final class UnusedNames {
             layer.line(),
             "no rule lays the layer '" + layer.name() + "'; lay it or take it out");
       }
+    }
+    Set<String> together = new HashSet<>();
+    for (Rule rule : rules) {
+      for (Effect effect : rule.effects()) {
+        if (effect.verb() == Verb.LAY || effect.verb() == Verb.LAY_AS) {
+          together.add(effect.word(Place.LAYER));
+        }
+      }
+    }
+    for (KnowledgeFault untold : knowledge.layers().untold(together)) {
+      add(untold.file(), untold.line(), untold.what());
     }
     citations();
   }

@@ -38,10 +38,12 @@ final class Consistency {
       contradiction(contradiction);
     }
     if (!outline.isEmpty()) {
+      size(outline, outlinePlaces);
       area(outline);
       doors(outline);
     }
     readings(outline, readings, readingPlaces);
+    slope(readings, readingPlaces);
   }
 
   private List<StatedFact> all(String key) {
@@ -78,6 +80,63 @@ final class Consistency {
 
   private static String name(StatedFact given) {
     return given.called() + (given.about().isEmpty() ? "" : " of " + Words.quote(given.about()));
+  }
+
+  private void size(List<Point> outline, List<Node> places) {
+    double enclosed = Math.abs(Outline.area(outline)) / 1e6;
+    if (enclosed < book.limit("smallest-room")) {
+      Node at = places.isEmpty() ? NOWHERE : places.get(0);
+      faults.add(
+          new Fault(
+              file,
+              at.line(),
+              at.column(),
+              String.format(
+                  Locale.ROOT,
+                  "outline encloses %.3g m2, which is smaller than any room",
+                  enclosed),
+              "check the units of its corners: 4 m is not 4 mm"));
+    }
+  }
+
+  /** Whether the floor is so steep that it is a ramp, or a slip of the pen. */
+  private void slope(List<Reading> readings, List<Node> places) {
+    if (readings.size() < 2) {
+      return;
+    }
+    int high = 0;
+    int low = 0;
+    double left = Double.MAX_VALUE;
+    double right = -Double.MAX_VALUE;
+    double near = Double.MAX_VALUE;
+    double far = -Double.MAX_VALUE;
+    for (int i = 0; i < readings.size(); i++) {
+      Reading one = readings.get(i);
+      high = one.z() > readings.get(high).z() ? i : high;
+      low = one.z() < readings.get(low).z() ? i : low;
+      left = Math.min(left, one.x());
+      right = Math.max(right, one.x());
+      near = Math.min(near, one.y());
+      far = Math.max(far, one.y());
+    }
+    double rise = readings.get(high).z() - readings.get(low).z();
+    double reach = Math.hypot(right - left, far - near);
+    if (rise > book.limit("hollow-or-step") && rise > reach * book.limit("steepest-floor") / 100) {
+      Node at = Math.max(high, low) < places.size() ? places.get(Math.max(high, low)) : NOWHERE;
+      faults.add(
+          new Fault(
+              file,
+              at.line(),
+              at.column(),
+              String.format(
+                  Locale.ROOT,
+                  "readings: %s mm and %s mm differ by %s mm in a room whose readings reach %.1f m",
+                  plain(readings.get(high).z()),
+                  plain(readings.get(low).z()),
+                  plain(rise),
+                  reach / 1000),
+              "check their units; a floor so steep is a ramp, and a step is read as two rooms"));
+    }
   }
 
   private void area(List<Point> outline) {

@@ -174,15 +174,15 @@ class StackMeasuresTest {
   void coveringResistance() {
     StackLayer layer =
         new StackLayer(
-            kind("layer", "tile", 990, "screed-conductivity"),
+            kind("layer", "tile", "screed-conductivity"),
             LayerThickness.even(10),
             List.of(laid("tile")));
     assertThat(LayerWorth.resistanceM2KPerW(layer, Measured.knowledge().figures()))
         .isCloseTo(10 / 1000.0 / 1.2, within(1e-12));
   }
 
-  private static LayerKind kind(String id, String family, int place, String conductivity) {
-    return new LayerKind(id, id, id, family, place, "none", "", conductivity, "", false);
+  private static LayerKind kind(String id, String family, String conductivity) {
+    return new LayerKind(id, id, id, family, 0, "none", "", conductivity, "", false);
   }
 
   @Test
@@ -191,13 +191,11 @@ class StackMeasuresTest {
     List<StackLayer> layers = new ArrayList<>();
     layers.add(
         new StackLayer(
-            kind("under", "board", 210, "screed-conductivity"),
-            LayerThickness.even(100),
-            List.of()));
-    layers.add(new StackLayer(kind("mat", "heating", 260, ""), LayerThickness.even(0), List.of()));
+            kind("under", "board", "screed-conductivity"), LayerThickness.even(100), List.of()));
+    layers.add(new StackLayer(kind("mat", "heating", ""), LayerThickness.even(0), List.of()));
     layers.add(
         new StackLayer(
-            kind("over", "tile", 990, "screed-conductivity"), LayerThickness.even(12), List.of()));
+            kind("over", "tile", "screed-conductivity"), LayerThickness.even(12), List.of()));
     Scenario scenario =
         Measured.scenario(
             "room: {use: living area, storey: upper floor}",

@@ -219,35 +219,35 @@ class JoistCheckTest {
   void the_load_of_the_old_deck_is_its_thickness_by_its_weight_beneath_another_base_too() {
     double perMm = FIGURES.get("mass-of-chipboard").value();
     Facts facts = floor(1);
-    assertThat(JoistCheck.deckLoadKnPerM2(new TracedFacts(FIGURES, facts), facts))
+    assertThat(DeadLoads.deckLoadKnPerM2(new TracedFacts(FIGURES, facts), facts))
         .isCloseTo(22 * perMm * 9.80665 / 1000, within(1e-9));
     Facts beneath = floor(1, "base");
-    assertThat(JoistCheck.deckLoadKnPerM2(new TracedFacts(FIGURES, beneath), beneath)).isNaN();
+    assertThat(DeadLoads.deckLoadKnPerM2(new TracedFacts(FIGURES, beneath), beneath)).isNaN();
     beneath.add(Fact.stated("base", "base", "", "vinyl sheet", Double.NaN));
     beneath.add(Fact.stated("base beneath", "base beneath", "", "chipboard", Double.NaN));
-    assertThat(JoistCheck.deckLoadKnPerM2(new TracedFacts(FIGURES, beneath), beneath))
+    assertThat(DeadLoads.deckLoadKnPerM2(new TracedFacts(FIGURES, beneath), beneath))
         .isCloseTo(22 * perMm * 9.80665 / 1000, within(1e-9));
     TracedFacts basis = new TracedFacts(FIGURES, beneath);
-    assertThat(JoistCheck.deckMaterial(basis, beneath)).isEqualTo("chipboard");
+    assertThat(DeadLoads.deckMaterial(basis, beneath)).isEqualTo("chipboard");
     assertThat(basis.uses()).containsExactly(beneath.find("base beneath"));
-    assertThat(JoistCheck.deckMaterial(basis, new Facts())).isEmpty();
+    assertThat(DeadLoads.deckMaterial(basis, new Facts())).isEmpty();
   }
 
   @Test
   void loads_before_a_build_up_are_the_span_the_use_and_what_is_there_already() {
     Facts facts = floor(1, "effective span", "imposed load", "dead load before", "dead load after");
     facts.add(Fact.stated("use", "use", "", "hall", Double.NaN));
-    Facts found = new Facts().addAll(JoistCheck.loads(FIGURES, facts));
+    Facts found = new Facts().addAll(DeadLoads.of(FIGURES, facts));
     assertThat(found.number("effective span")).isEqualTo(4000);
     assertThat(found.number("imposed load")).isEqualTo(FIGURES.get("imposed-load").number());
     double deck = FIGURES.get("mass-of-chipboard").value() * 22;
     double joists = 370 * 0.047 * 0.195 / 0.4;
     assertThat(found.number("dead load before"))
         .isCloseTo((deck + joists) * 9.80665 / 1000 + 0.15, within(1e-9));
-    Facts noJoists = new Facts().addAll(JoistCheck.loads(FIGURES, floor(1, "joist depth")));
+    Facts noJoists = new Facts().addAll(DeadLoads.of(FIGURES, floor(1, "joist depth")));
     assertThat(noJoists.find("imposed load")).isNull();
     assertThat(noJoists.find("dead load before")).isNull();
-    Facts strange = new Facts().addAll(JoistCheck.loads(FIGURES, floor(1, "base")));
+    Facts strange = new Facts().addAll(DeadLoads.of(FIGURES, floor(1, "base")));
     assertThat(strange.find("dead load before")).isNull();
   }
 

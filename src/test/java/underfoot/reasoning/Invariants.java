@@ -3,9 +3,13 @@ package underfoot.reasoning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.LayerThickness;
@@ -30,7 +34,20 @@ final class Invariants {
   private static final Set<String> CAN_KILL =
       Set.of("asbestos survey", "rot", "insect attack", "joist ends damp", "services below");
 
+  /** What each layer may lie on directly. */
+  private static final Map<String, Set<String>> TOUCH = touch();
+
   private Invariants() {}
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Set<String>> touch() {
+    Map<String, Map<String, Object>> rows =
+        new YAMLMapper()
+            .readValue(Path.of("src/test/resources/layers-that-touch.yaml").toFile(), Map.class);
+    Map<String, Set<String>> touch = new HashMap<>();
+    rows.forEach((upper, row) -> touch.put(upper, Set.copyOf((List<String>) row.get("on"))));
+    return touch;
+  }
 
   /** Fails, with what was expected, if an answer breaks a rule of the trade. */
   static void check(Assessment assessment) {
@@ -127,10 +144,15 @@ final class Invariants {
   private static void everyBuildUpKeepsTheTradesRules(BuildUp buildUp) {
     List<StackLayer> layers = buildUp.stack().layers();
     Facts facts = buildUp.facts();
-    assertThat(layers)
-        .extracting(layer -> layer.kind().place())
-        .as("the layers of %s from the base up", buildUp.way())
-        .isSorted();
+    for (int i = 0; i < layers.size(); i++) {
+      String upper = layers.get(i).kind().id();
+      assertThat(TOUCH).as("what may lie under a layer").containsKey(upper);
+      if (i > 0) {
+        assertThat(TOUCH.get(upper))
+            .as("what %s lies on directly, in the build-up %s", upper, buildUp.way())
+            .contains(layers.get(i - 1).kind().id());
+      }
+    }
     LayerThickness rise = buildUp.stack().rise();
     double sum = layers.stream().mapToDouble(layer -> layer.thickness().mean()).sum();
     assertThat(rise.mean()).as("the heights add up").isCloseTo(sum, within(1e-9));

@@ -12,8 +12,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import underfoot.plan.setout.TileSetOut.Ring;
 
 /**
@@ -22,12 +20,12 @@ import underfoot.plan.setout.TileSetOut.Ring;
  */
 public final class BoardLayout {
   /** Sizes that differ by less are cut as one, mm. */
-  private static final double SAME = 1;
+  static final double SAME = 1;
 
   private final BoardTask task;
   private final boolean alongX;
   private final Geometry field;
-  private final Envelope room;
+  private final DeckJoints deck;
   private double staggered = Double.POSITIVE_INFINITY;
   private int atDoors;
 
@@ -35,7 +33,7 @@ public final class BoardLayout {
     this.task = task;
     this.alongX = alongX;
     this.field = Field.shrunk(task.room(), task.gap());
-    this.room = task.room().getEnvelopeInternal();
+    this.deck = new DeckJoints(task, alongX);
   }
 
   /**
@@ -94,14 +92,10 @@ public final class BoardLayout {
     Envelope around = field.getEnvelopeInternal();
     double from = low(around, false);
     double to = high(around, false);
+    List<double[]> doors = doors(false, -1e9, 1e9);
     List<Double> rows =
         divided(
-            from,
-            to,
-            task.width(),
-            deckJoints(false),
-            List.of(),
-            place -> doorCost(place, false, -1e9, 1e9));
+            from, to, task.width(), deck.along(false), List.of(), place -> doorCost(place, doors));
     List<BoardPlan.Piece> pieces = new ArrayList<>();
     List<Double> before = List.of();
     for (int row = 0; row <= rows.size(); row++) {
@@ -110,7 +104,7 @@ public final class BoardLayout {
       before = row(row + 1, bottom, top, before, pieces);
     }
     for (double at : rows) {
-      atDoors += doorCost(at, false, -1e9, 1e9) > 0 ? 1 : 0;
+      atDoors += doorCost(at, doors) > 0 ? 1 : 0;
     }
     return Optional.of(finish(pieces, rows));
   }
@@ -121,6 +115,7 @@ public final class BoardLayout {
     Envelope around = field.getEnvelopeInternal();
     Geometry strip =
         Boxes.common(field, box(low(around, true) - 1, bottom, high(around, true) + 1, top));
+    List<double[]> doors = doors(true, bottom, top);
     List<Double> all = new ArrayList<>();
     for (int i = 0; i < strip.getNumGeometries(); i++) {
       if (!(strip.getGeometryN(i) instanceof Polygon part) || part.getArea() < 1) {
@@ -130,12 +125,7 @@ public final class BoardLayout {
       double to = high(part.getEnvelopeInternal(), true);
       List<Double> joints =
           divided(
-              from,
-              to,
-              task.length(),
-              deckJoints(true),
-              before,
-              place -> doorCost(place, true, bottom, top));
+              from, to, task.length(), deck.along(true), before, place -> doorCost(place, doors));
       for (int k = 0; k <= joints.size(); k++) {
         double left = k == 0 ? from : joints.get(k - 1) + task.joint();
         double right = k == joints.size() ? to : joints.get(k);
@@ -147,7 +137,7 @@ public final class BoardLayout {
         }
       }
       for (double joint : joints) {
-        atDoors += doorCost(joint, true, bottom, top) > 0 ? 1 : 0;
+        atDoors += doorCost(joint, doors) > 0 ? 1 : 0;
         for (double other : before) {
           staggered = Math.min(staggered, Math.abs(joint - other) - task.joint());
         }
@@ -179,64 +169,42 @@ public final class BoardLayout {
     return new Ring(xy);
   }
 
-  /** What a joint that begins at a place costs because it runs into a doorway. */
-  private double doorCost(double place, boolean acrossRow, double bottom, double top) {
-    double cost = 0;
+  /** From where to where doorways reach along a row; or across all of them. */
+  private List<double[]> doors(boolean acrossRow, double bottom, double top) {
+    List<double[]> doors = new ArrayList<>();
     for (Field.Opening door : task.doors()) {
       // A joint across the row meets walls that run along it, and the other way round.
       double a = acrossRow ? along(door.from()) : across(door.from());
       double b = acrossRow ? along(door.to()) : across(door.to());
       double other = acrossRow ? across(door.middle()) : along(door.middle());
-      boolean reaches = other > bottom - task.gap() - 50 && other < top + task.gap() + 50;
-      double at = place + task.joint() / 2;
-      if (reaches && at > Math.min(a, b) && at < Math.max(a, b)) {
-        cost += task.inDoorway();
+      if (other > bottom - task.gap() - 50 && other < top + task.gap() + 50) {
+        doors.add(new double[] {Math.min(a, b), Math.max(a, b)});
       }
+    }
+    return doors;
+  }
+
+  /** What a joint that begins at a place costs because it runs into a doorway. */
+  private double doorCost(double place, List<double[]> doors) {
+    double cost = 0;
+    for (double[] door : doors) {
+      double at = place + task.joint() / 2;
+      cost += at > door[0] && at < door[1] ? task.inDoorway() : 0;
     }
     return cost;
-  }
-
-  /** Joints of the deck that run the same way as joints across (or along) the boards. */
-  private List<Double> deckJoints(boolean acrossBoards) {
-    List<Double> places = new ArrayList<>();
-    if (task.deck().isEmpty()) {
-      return places;
-    }
-    BoardTask.Deck deck = task.deck().get();
-    // Joints of a deck along x lie at places of y.
-    boolean placesAreX = !deck.alongX();
-    if (placesAreX != (acrossBoards == alongX)) {
-      return places;
-    }
-    double from = placesAreX ? room.getMinX() : room.getMinY();
-    double to = placesAreX ? room.getMaxX() : room.getMaxY();
-    for (double at = from + deck.first(); at < to; at += deck.pitch()) {
-      if (at > from) {
-        places.add(at);
-      }
-    }
-    return places;
-  }
-
-  /** How far joints keep off those of the deck: as asked, or as far as the deck's boards allow. */
-  private double keepOff() {
-    double asked = task.offDeck() + task.joint() / 2;
-    return task.deck()
-        .map(deck -> Math.min(asked, Math.max(0, deck.pitch() / 2 - 1)))
-        .orElse(asked);
   }
 
   private List<Double> divided(
       double from,
       double to,
       double longest,
-      List<Double> deck,
+      List<Double> ofDeck,
       List<Double> before,
       DoubleUnaryOperator doors) {
-    double off = keepOff();
+    double off = deck.keepOff();
     double half = task.joint() / 2;
     List<Double> places = new ArrayList<>();
-    for (double joint : deck) {
+    for (double joint : ofDeck) {
       places.add(joint - off - half);
       places.add(joint + off - half);
     }
@@ -244,6 +212,8 @@ public final class BoardLayout {
       places.add(joint - task.stagger() - task.joint());
       places.add(joint + task.stagger() + task.joint());
     }
+    double[] decks = ofDeck.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] joints = before.stream().mapToDouble(Double::doubleValue).sorted().toArray();
     double[][] ways = {
       {task.stagger() + task.joint(), task.least()},
       {task.stagger() + task.joint(), 0},
@@ -255,15 +225,9 @@ public final class BoardLayout {
       DoubleUnaryOperator cost =
           place -> {
             double middle = place + half;
-            for (double joint : deck) {
-              if (Math.abs(middle - joint) < off - Field.SLIP) {
-                return Double.POSITIVE_INFINITY;
-              }
-            }
-            for (double joint : before) {
-              if (Math.abs(place - joint) < way[0] - Field.SLIP) {
-                return Double.POSITIVE_INFINITY;
-              }
+            if (DeckJoints.far(decks, middle) < off - Field.SLIP
+                || DeckJoints.far(joints, place) < way[0] - Field.SLIP) {
+              return Double.POSITIVE_INFINITY;
             }
             return doors.applyAsDouble(place);
           };
@@ -332,8 +296,8 @@ public final class BoardLayout {
             task.width(),
             task.kerf()),
         new Screws(task, alongX).of(marked),
-        deckLines(),
-        offDeck(marked, rows),
+        deck.lines(),
+        deck.off(marked, rows),
         task.offDeck(),
         staggered,
         task.stagger(),
@@ -352,54 +316,5 @@ public final class BoardLayout {
   static String mark(int number) {
     String last = String.valueOf((char) ('A' + number % 26));
     return number < 26 ? last : mark(number / 26 - 1) + last;
-  }
-
-  /** The joints of the deck as lines within the room. */
-  private List<double[]> deckLines() {
-    List<double[]> lines = new ArrayList<>();
-    PreparedGeometry floor = PreparedGeometryFactory.prepare(task.room());
-    for (boolean acrossBoards : new boolean[] {true, false}) {
-      for (double at : deckJoints(acrossBoards)) {
-        boolean atX = acrossBoards == alongX;
-        Coordinate a =
-            atX ? new Coordinate(at, room.getMinY()) : new Coordinate(room.getMinX(), at);
-        Coordinate b =
-            atX ? new Coordinate(at, room.getMaxY()) : new Coordinate(room.getMaxX(), at);
-        Geometry line = Field.SHAPES.createLineString(new Coordinate[] {a, b});
-        if (floor.intersects(line)) {
-          Geometry within = task.room().isRectangle() ? line : line.intersection(task.room());
-          for (int i = 0; i < within.getNumGeometries(); i++) {
-            Coordinate[] c = within.getGeometryN(i).getCoordinates();
-            if (c.length > 1) {
-              lines.add(new double[] {c[0].x, c[0].y, c[c.length - 1].x, c[c.length - 1].y});
-            }
-          }
-        }
-      }
-    }
-    return lines;
-  }
-
-  /** How near a joint between boards comes to a joint of the deck that runs along it. */
-  private double offDeck(List<BoardPlan.Piece> pieces, List<Double> rows) {
-    double nearest = Double.POSITIVE_INFINITY;
-    for (double joint : deckJoints(false)) {
-      for (double at : rows) {
-        nearest = Math.min(nearest, Math.abs(at + task.joint() / 2 - joint) - task.joint() / 2);
-      }
-    }
-    for (double joint : deckJoints(true)) {
-      for (BoardPlan.Piece a : pieces) {
-        for (BoardPlan.Piece b : pieces) {
-          double end = alongX ? a.x2() : a.y2();
-          double begin = alongX ? b.x1() : b.y1();
-          if (a.row() == b.row() && Math.abs(begin - end - task.joint()) < SAME) {
-            double middle = (end + begin) / 2;
-            nearest = Math.min(nearest, Math.abs(middle - joint) - task.joint() / 2);
-          }
-        }
-      }
-    }
-    return nearest;
   }
 }

@@ -1,6 +1,5 @@
 package underfoot.plan.setout;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -12,12 +11,9 @@ import java.util.List;
  */
 final class Count {
   private static final double SLIP = Field.SLIP;
-  private static final double SAME_PLACE = SLIP * SLIP;
 
-  private final Field field;
   private final Pattern pattern;
   private final Pattern.Tile[] tiles;
-  private final Weights weights;
   private final Movement movement;
   private final double ux;
   private final double uy;
@@ -29,13 +25,7 @@ final class Count {
   /** The edges as they lie for the start that is counted. */
   private final Line[] lines;
 
-  /** How wide a whole tile is square to an edge, mm, by edge and tile of the repeat. */
-  private final double[] full;
-
-  /** Which sort a straight cut along an edge is, by edge and tile of the repeat. */
-  private final int[] sort;
-
-  private final Widths[] bySort;
+  private final Cuts cuts;
 
   /** The tiles that edges cross, found by their place: 0 for none, else one more than the index. */
   private int[] places = new int[0];
@@ -47,12 +37,13 @@ final class Count {
   private Touched[] touched = new Touched[64];
   private int touchedCount;
   private double[] marks = new double[8];
+  private double[] found = new double[8];
+  private int[] rows = new int[8];
+  private int[] ends = new int[0];
 
   Count(Field field, Pattern pattern, Weights weights, Movement movement) {
-    this.field = field;
     this.pattern = pattern;
     this.tiles = pattern.tiles().toArray(new Pattern.Tile[0]);
-    this.weights = weights;
     this.movement = movement;
     this.stride = Math.hypot(pattern.along()[0], pattern.along()[1]);
     this.ux = pattern.along()[0] / stride;
@@ -62,139 +53,25 @@ final class Count {
     this.ny = ux;
     this.rowUp = pattern.up()[0] * nx + pattern.up()[1] * ny;
     this.lines = field.edges().stream().map(Line::new).toArray(Line[]::new);
-    this.full = new double[lines.length * tiles.length];
-    this.sort = new int[lines.length * tiles.length];
-    List<Long> sorts = new ArrayList<>();
-    for (int e = 0; e < lines.length; e++) {
-      for (int t = 0; t < tiles.length; t++) {
-        Field.Edge edge = lines[e].edge;
-        full[at(e, t)] = tiles[t].w() * Math.abs(edge.nx()) + tiles[t].h() * Math.abs(edge.ny());
-        long angle = angle(edge, tiles[t]);
-        if (!sorts.contains(angle)) {
-          sorts.add(angle);
-        }
-        sort[at(e, t)] = sorts.indexOf(angle);
-      }
-    }
-    this.bySort = new Widths[sorts.size()];
-    Arrays.setAll(bySort, k -> new Widths());
-  }
-
-  private int at(int edge, int tile) {
-    return edge * tiles.length + tile;
-  }
-
-  /** An edge, where it lies before joints are widened. */
-  private static final class Line {
-    final Field.Edge edge;
-    double x1;
-    double y1;
-    double x2;
-    double y2;
-    double length;
-
-    Line(Field.Edge edge) {
-      this.edge = edge;
-      lie(edge.x1(), edge.y1(), edge.x2(), edge.y2());
-    }
-
-    void lie(double ax, double ay, double bx, double by) {
-      x1 = ax;
-      y1 = ay;
-      x2 = bx;
-      y2 = by;
-      length = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
-    }
-
-    boolean alongX() {
-      return Math.abs(y2 - y1) < SLIP;
-    }
-
-    boolean alongY() {
-      return Math.abs(x2 - x1) < SLIP;
-    }
-
-    /** Whether another begins where this one ends. */
-    boolean meets(Line next) {
-      return (x2 - next.x1) * (x2 - next.x1) + (y2 - next.y1) * (y2 - next.y1) < SAME_PLACE;
-    }
-  }
-
-  /** The widths of the straight cuts of one sort. */
-  private static final class Widths {
-    double[] widths = new double[16];
-    int count;
-    double full;
-
-    void add(double width, double whole) {
-      if (count == widths.length) {
-        widths = Arrays.copyOf(widths, 2 * count);
-      }
-      widths[count] = width;
-      full = whole;
-      count++;
-    }
-  }
-
-  /** A tile that the edge of the field crosses, and how wide it stays at each edge. */
-  static final class Touched {
-    /** Which of the repeat. */
-    int tile;
-
-    /** Its place along. */
-    long i;
-
-    /** Its place up. */
-    long j;
-
-    int[] edges = new int[2];
-    double[] widths = new double[2];
-    int count;
-
-    private void lie(int ofTile, long atI, long atJ) {
-      tile = ofTile;
-      i = atI;
-      j = atJ;
-      count = 0;
-    }
-
-    private void add(int edge, double width) {
-      if (count == edges.length) {
-        edges = Arrays.copyOf(edges, 2 * count);
-        widths = Arrays.copyOf(widths, 2 * count);
-      }
-      edges[count] = edge;
-      widths[count] = width;
-      count++;
-    }
-  }
-
-  /**
-   * What a start comes to.
-   *
-   * @param whole tiles that stay whole
-   * @param cut tiles that are cut
-   * @param boxed tiles taken from boxes for the cut ones, offcuts being used again
-   * @param narrow cuts narrower than wanted, slivers left out
-   * @param narrowAtDoor those of them in a doorway
-   * @param slivers cuts so narrow that they are hard to make
-   * @param least the narrowest cut, mm; infinite where nothing is cut
-   */
-  record Tally(
-      long whole, int cut, int boxed, int narrow, int narrowAtDoor, int slivers, double least) {
-    double points(Weights w) {
-      return w.tile() * (whole + boxed)
-          + w.cut() * cut
-          + w.narrow() * narrow
-          + w.narrowAtDoor() * narrowAtDoor
-          + w.sliver() * slivers;
-    }
+    this.cuts = new Cuts(lines, tiles, weights);
   }
 
   /** Counts. */
   Tally at(double ox, double oy) {
     touch(ox, oy);
-    return tally(whole(ox, oy));
+    return cuts.tally(count(ox, oy, (tile, i, j) -> {}), touched, touchedCount);
+  }
+
+  /** Takes the tiles that stay whole. */
+  interface Whole {
+    /** One of them: which of the repeat, and its place along and up. */
+    void take(int tile, long i, long j);
+  }
+
+  /** Tells the tiles that stay whole, tile by tile of the repeat and row by row. */
+  void whole(double ox, double oy, Whole taker) {
+    touch(ox, oy);
+    count(ox, oy, taker);
   }
 
   /** The tiles that edges cross, row by row; they are the caller's until the next count. */
@@ -263,6 +140,9 @@ final class Count {
     int needed = Math.multiplyExact(Math.multiplyExact(iCount, jCount), tiles.length);
     if (places.length < needed) {
       places = new int[needed];
+    }
+    if (ends.length < jCount + 1) {
+      ends = new int[jCount + 1];
     }
   }
 
@@ -372,26 +252,19 @@ final class Count {
     return (e - s) * line.length > SLIP;
   }
 
-  /** Tiles with their middle in the field that no edge crosses. */
-  private long whole(double ox, double oy) {
+  /** Counts tiles with their middle in the field that no edge crosses. */
+  private long count(double ox, double oy, Whole taker) {
     long whole = 0;
     for (int t = 0; t < tiles.length; t++) {
       double cx = ox + tiles[t].x() + tiles[t].w() / 2;
       double cy = oy + tiles[t].y() + tiles[t].h() / 2;
-      double low = Double.MAX_VALUE;
-      double high = -Double.MAX_VALUE;
-      for (Line line : lines) {
-        double n = (line.x1 - cx) * nx + (line.y1 - cy) * ny;
-        low = Math.min(low, n);
-        high = Math.max(high, n);
-      }
-      for (long j = (long) Math.ceil(low / rowUp); j <= (long) Math.floor(high / rowUp); j++) {
-        int found = mark(cx + j * pattern.up()[0], cy + j * pattern.up()[1]);
-        for (int k = 0; k + 1 < found; k += 2) {
-          long from = (long) Math.ceil(marks[k]);
+      mark(cx, cy);
+      for (int row = 0; row < jCount; row++) {
+        for (int k = ends[row]; k + 1 < ends[row + 1]; k += 2) {
           long to = (long) Math.floor(marks[k + 1]);
-          for (long i = from; i <= to; i++) {
-            if (places[place(t, i, j)] == 0) {
+          for (long i = (long) Math.ceil(marks[k]); i <= to; i++) {
+            if (places[place(t, i, jFirst + row)] == 0) {
+              taker.take(t, i, jFirst + row);
               whole++;
             }
           }
@@ -401,139 +274,46 @@ final class Count {
     return whole;
   }
 
-  /** Marks where a row of middles enters and leaves the field, counted in tiles; says how often. */
-  private int mark(double rx, double ry) {
+  /**
+   * Marks where rows of middles enter and leave the field, counted in tiles: those of each row
+   * rising, from {@code ends[row]} to {@code ends[row + 1]}. An edge is asked only for the rows it
+   * runs through, so many edges take no longer for each than a few.
+   */
+  private void mark(double cx, double cy) {
+    Arrays.fill(ends, 0, jCount + 1, 0);
     int count = 0;
     for (Line line : lines) {
-      double a = (line.x1 - rx) * nx + (line.y1 - ry) * ny;
-      double b = (line.x2 - rx) * nx + (line.y2 - ry) * ny;
-      if (a > 0 != b > 0) {
-        if (count == marks.length) {
-          marks = Arrays.copyOf(marks, 2 * count);
-        }
-        marks[count] = along(line, a / (a - b), rx, ry) / stride;
-        count++;
-      }
-    }
-    Arrays.sort(marks, 0, count);
-    return count;
-  }
-
-  private Tally tally(long whole) {
-    int narrow = 0;
-    int narrowAtDoor = 0;
-    int slivers = 0;
-    double least = Double.POSITIVE_INFINITY;
-    int boxed = 0;
-    for (Widths same : bySort) {
-      same.count = 0;
-    }
-    for (int n = 0; n < touchedCount; n++) {
-      Touched one = touched[n];
-      boolean sliver = false;
-      boolean thin = false;
-      boolean door = false;
-      for (int k = 0; k < one.count; k++) {
-        Field.Edge edge = lines[one.edges[k]].edge;
-        double across = full[at(one.edges[k], one.tile)];
-        double width = one.widths[k];
-        for (int m = 0; m < k; m++) {
-          Field.Edge other = lines[one.edges[m]].edge;
-          if (edge.nx() * other.nx() + edge.ny() * other.ny() < -1 + 1e-9) {
-            width = Math.min(width, width + one.widths[m] - across);
+      double n1 = (line.x1 - cx) * nx + (line.y1 - cy) * ny;
+      double n2 = (line.x2 - cx) * nx + (line.y2 - cy) * ny;
+      long jTo = (long) Math.floor(Math.max(n1, n2) / rowUp + 1e-9);
+      for (long j = (long) Math.ceil(Math.min(n1, n2) / rowUp - 1e-9); j <= jTo; j++) {
+        double rx = cx + j * pattern.up()[0];
+        double ry = cy + j * pattern.up()[1];
+        double a = (line.x1 - rx) * nx + (line.y1 - ry) * ny;
+        double b = (line.x2 - rx) * nx + (line.y2 - ry) * ny;
+        if (a > 0 != b > 0) {
+          if (count == found.length) {
+            found = Arrays.copyOf(found, 2 * count);
+            rows = Arrays.copyOf(rows, 2 * count);
           }
+          found[count] = along(line, a / (a - b), rx, ry) / stride;
+          rows[count] = (int) (j - jFirst);
+          ends[rows[count] + 1]++;
+          count++;
         }
-        least = Math.min(least, width);
-        sliver |= weights.sliver(width, across);
-        boolean thinHere = weights.narrow(width, across);
-        thin |= thinHere;
-        door |= thinHere && edge.door();
-      }
-      if (sliver) {
-        slivers++;
-      } else if (thin) {
-        narrow++;
-      }
-      narrowAtDoor += door ? 1 : 0;
-      int cut = straight(one);
-      if (cut < 0) {
-        boxed++;
-      } else {
-        int place = at(one.edges[cut], one.tile);
-        bySort[sort[place]].add(one.widths[cut], full[place]);
       }
     }
-    for (Widths same : bySort) {
-      boxed += boxes(same);
+    for (int row = 0; row < jCount; row++) {
+      ends[row + 1] += ends[row];
     }
-    return new Tally(whole, touchedCount, boxed, narrow, narrowAtDoor, slivers, least);
-  }
-
-  /**
-   * The edge along which a tile is cut straight through, so that its offcut serves again: the only
-   * one, or the upright one of two that meet in a corner of the room. -1 where there is none.
-   */
-  private int straight(Touched one) {
-    if (one.count == 1) {
-      return 0;
+    marks = marks.length < count ? new double[found.length] : marks;
+    for (int k = count - 1; k >= 0; k--) {
+      marks[--ends[rows[k] + 1]] = found[k]; // which leaves each row's end where it begins
     }
-    if (one.count == 2) {
-      Line a = lines[one.edges[0]];
-      Line b = lines[one.edges[1]];
-      Line upright = a.alongY() ? a : b;
-      Line level = a.alongY() ? b : a;
-      if (upright.alongY() && level.alongX() && inwards(upright, level)) {
-        return upright == a ? 0 : 1;
-      }
-      boolean sameLine =
-          Math.abs(a.edge.nx() - b.edge.nx()) + Math.abs(a.edge.ny() - b.edge.ny()) < 1e-9
-              && Math.abs(one.widths[0] - one.widths[1]) < SLIP
-              && (a.meets(b) || b.meets(a));
-      return sameLine ? 0 : -1;
+    System.arraycopy(ends, 1, ends, 0, jCount);
+    ends[jCount] = count;
+    for (int row = 0; row < jCount; row++) {
+      Arrays.sort(marks, ends[row], ends[row + 1]);
     }
-    return -1;
-  }
-
-  /** Whether two edges meet in a corner that leaves a rectangle of a tile. */
-  private static boolean inwards(Line upright, Line level) {
-    boolean after = upright.meets(level);
-    if (!after && !level.meets(upright)) {
-      return false;
-    }
-    Line first = after ? upright : level;
-    Line second = after ? level : upright;
-    double turn =
-        (first.x2 - first.x1) * (second.y2 - second.y1)
-            - (first.y2 - first.y1) * (second.x2 - second.x1);
-    return turn > 0;
-  }
-
-  /** Cuts of one sort are made at one angle across tiles lying one way. */
-  private long angle(Field.Edge edge, Pattern.Tile tile) {
-    double angle = Math.atan2(edge.ny(), edge.nx());
-    if (tile.h() > tile.w() && pattern.tiles().size() > 1) {
-      angle -= Math.PI / 2;
-    }
-    double half = angle - Math.PI * Math.floor(angle / Math.PI + 1e-9);
-    return Math.round(half * 1e6) % Math.round(Math.PI * 1e6);
-  }
-
-  /**
-   * Tiles needed for straight cuts: one tile gives at most two pieces, because each must keep one
-   * of the tile's own edges for the joint.
-   */
-  private int boxes(Widths same) {
-    Arrays.sort(same.widths, 0, same.count);
-    int low = 0;
-    int high = same.count - 1;
-    int boxes = 0;
-    while (low <= high) {
-      if (low < high && same.widths[low] + same.widths[high] + weights.kerf() <= same.full + SLIP) {
-        low++;
-      }
-      high--;
-      boxes++;
-    }
-    return boxes;
   }
 }

@@ -9,8 +9,16 @@ final class Places {
   private final TreeSet<Double> found = new TreeSet<>();
   private final double period;
 
+  /** Beyond so many walls, pairs of them are passed over: they would outweigh all the rest. */
+  private static final int WALLS_IN_PAIRS = 200;
+
   private Places(double period) {
     this.period = period;
+  }
+
+  /** Whether a field has so many walls that not every place is told. */
+  static boolean tooManyWalls(Field field) {
+    return field.edges().size() > WALLS_IN_PAIRS;
   }
 
   /** Where what a start comes to can change along x, and where it is centred as wanted. */
@@ -29,7 +37,7 @@ final class Places {
     Places places = new Places(pattern.periodX());
     // Rows that are set on begin at other places.
     double step = places.period / pattern.kind().rows();
-    places.add(walls, corners, tile, step, weights, movement, pattern);
+    places.add(walls, tooManyWalls(field), corners, tile, step, weights, movement, pattern);
     centred.forEach(x -> places.add(x, step));
     return places.found;
   }
@@ -48,13 +56,15 @@ final class Places {
     }
     double tile = pattern.tiles().get(0).h();
     Places places = new Places(pattern.periodY());
-    places.add(walls, corners, tile, places.period, weights, movement, pattern);
+    places.add(
+        walls, tooManyWalls(field), corners, tile, places.period, weights, movement, pattern);
     centred.forEach(y -> places.add(y, places.period));
     return places.found;
   }
 
   private void add(
       List<double[]> walls,
+      boolean tooMany,
       TreeSet<Double> corners,
       double tile,
       double step,
@@ -78,7 +88,7 @@ final class Places {
           add(wall[1] > 0 ? at - tile + limit : at - limit, step);
         }
       }
-      for (double[] other : walls) {
+      for (double[] other : tooMany ? List.<double[]>of() : walls) {
         if (other[1] == wall[1]) {
           // Two cuts that both grow fill one tile together.
           double sum = wall[0] + other[0] + (wall[1] > 0 ? pair - 2 * tile : -pair);

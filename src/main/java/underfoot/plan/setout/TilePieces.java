@@ -19,57 +19,48 @@ import underfoot.plan.setout.TileSetOut.Reach;
 import underfoot.plan.setout.TileSetOut.Ring;
 import underfoot.plan.setout.TileSetOut.Strip;
 
-/** Lays every tile of one start. */
+/** Lays every tile of one start, and tells what is measured of it. */
 final class TilePieces {
   private final TileTask task;
   private final Field field;
   private final Pattern pattern;
   private final Movement movement;
+  private final double ox;
+  private final double oy;
+  private final double[] wx;
+  private final double[] wy;
 
-  TilePieces(TileTask task, Field field, Pattern pattern, Movement movement) {
+  /**
+   * Prepares a start.
+   *
+   * @param ox where the pattern begins, mm along the tiles' axes
+   * @param oy where it begins, mm
+   */
+  TilePieces(TileTask task, Field field, Pattern pattern, Movement movement, double ox, double oy) {
     this.task = task;
     this.field = field;
     this.pattern = pattern;
     this.movement = movement;
+    this.ox = ox;
+    this.oy = oy;
+    this.wx = movement.widenedX(pattern, ox);
+    this.wy = movement.widenedY(pattern, oy);
   }
 
-  TileSetOut lay(
-      double ox,
-      double oy,
-      double base,
-      Coordinate anchor,
-      Count.Tally tally,
-      List<Count.Touched> touched,
-      List<Option> options,
-      long tried,
-      boolean every) {
-    double[] wx = movement.widenedX(pattern, ox);
-    double[] wy = movement.widenedY(pattern, oy);
-    Set<List<Long>> cut = new HashSet<>();
-    List<Piece> pieces = new ArrayList<>();
-    for (Count.Touched one : touched) {
-      cut.add(List.of((long) one.tile, one.i, one.j));
-      Geometry left = Boxes.common(tile(one.tile, one.i, one.j, ox, oy, wx, wy), field.shape());
-      if (left.getArea() > Field.SLIP) {
-        pieces.add(new Piece(false, rings(left), left.getArea()));
-      }
-    }
-    Envelope around = field.shape().getEnvelopeInternal();
-    org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator inside =
-        new org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator(field.shape());
-    for (int t = 0; t < pattern.tiles().size(); t++) {
-      Pattern.Tile tile = pattern.tiles().get(t);
-      for (long[] ij : near(around, ox + tile.x(), oy + tile.y(), tile)) {
-        if (cut.contains(List.of((long) t, ij[0], ij[1]))) {
-          continue;
-        }
-        Polygon whole = tile(t, ij[0], ij[1], ox, oy, wx, wy);
-        Coordinate middle = whole.getEnvelopeInternal().centre();
-        if (inside.locate(middle) == org.locationtech.jts.geom.Location.INTERIOR) {
-          pieces.add(new Piece(true, rings(whole), whole.getArea()));
-        }
-      }
-    }
+  /**
+   * What there is to tell.
+   *
+   * @param base the direction of the two lines that the first tile is laid to, radians
+   * @param anchor the place by which the first tile goes, mm in the room
+   * @param options the ways of starting that were compared, the chosen one first
+   * @param tried how many starts were weighed
+   * @param every whether no other start can be better
+   */
+  TileSetOut setOut(
+      double base, Coordinate anchor, List<Option> options, long tried, boolean every) {
+    Count count = new Count(field, pattern, task.weights(), movement);
+    Tally tally = count.at(ox, oy);
+    List<Touched> touched = count.touched(ox, oy);
     return new TileSetOut(
         pattern.kind(),
         task.length(),
@@ -77,17 +68,38 @@ final class TilePieces {
         task.joint(),
         task.gap(),
         Math.toDegrees(field.turn()),
-        pieces,
+        this::pieces,
         tally.whole(),
         tally.cut(),
         tally.boxed(),
         walls(touched),
-        strips(wx, wy),
+        strips(),
         rings(field.shape()),
-        start(ox, oy, wx, wy, base, anchor, cut),
+        start(base, anchor, touched),
         options,
         tried,
         every);
+  }
+
+  /** Every tile and piece of one. */
+  private List<Piece> pieces() {
+    List<Piece> pieces = new ArrayList<>();
+    Count count = new Count(field, pattern, task.weights(), movement);
+    Parts parts = new Parts(field.shape(), 2 * Math.max(task.length(), task.width()));
+    for (Touched one : count.touched(ox, oy)) {
+      Geometry left = parts.common(tile(one.tile, one.i, one.j));
+      if (left.getArea() > Field.SLIP) {
+        pieces.add(new Piece(false, rings(left), left.getArea()));
+      }
+    }
+    count.whole(
+        ox,
+        oy,
+        (t, i, j) -> {
+          Polygon whole = tile(t, i, j);
+          pieces.add(new Piece(true, rings(whole), whole.getArea()));
+        });
+    return pieces;
   }
 
   /** The places in the repeat whose tiles may lie within bounds. */
@@ -114,7 +126,7 @@ final class TilePieces {
     return all;
   }
 
-  private Polygon tile(int t, long i, long j, double ox, double oy, double[] wx, double[] wy) {
+  private Polygon tile(int t, long i, long j) {
     Pattern.Tile tile = pattern.tiles().get(t);
     double x = ox + tile.x() + i * pattern.along()[0] + j * pattern.up()[0];
     double y = oy + tile.y() + i * pattern.along()[1] + j * pattern.up()[1];
@@ -153,7 +165,7 @@ final class TilePieces {
     return new Ring(xy);
   }
 
-  private List<TileSetOut.WallCuts> walls(List<Count.Touched> touched) {
+  private List<TileSetOut.WallCuts> walls(List<Touched> touched) {
     Map<Integer, Map<Long, Integer>> byWall = new TreeMap<>();
     Map<Integer, double[]> range = new HashMap<>();
     List<Field.Edge> edges = field.edges();
@@ -162,7 +174,7 @@ final class TilePieces {
         byWall.putIfAbsent(edge.wall(), new TreeMap<>());
       }
     }
-    for (Count.Touched one : touched) {
+    for (Touched one : touched) {
       Set<Integer> counted = new HashSet<>();
       for (int k = 0; k < one.count; k++) {
         int wall = edges.get(one.edges[k]).wall();
@@ -189,7 +201,7 @@ final class TilePieces {
     return walls;
   }
 
-  private List<Strip> strips(double[] wx, double[] wy) {
+  private List<Strip> strips() {
     List<Strip> strips = new ArrayList<>();
     if (movement.width() <= 0) {
       return strips;
@@ -241,14 +253,9 @@ final class TilePieces {
   }
 
   /** The corner of a tile nearest to a place, and what is measured to find it. */
-  private TileSetOut.Start start(
-      double ox,
-      double oy,
-      double[] wx,
-      double[] wy,
-      double base,
-      Coordinate anchor,
-      Set<List<Long>> cut) {
+  private TileSetOut.Start start(double base, Coordinate anchor, List<Touched> touched) {
+    Set<List<Long>> cut = new HashSet<>();
+    touched.forEach(one -> cut.add(List.of((long) one.tile, one.i, one.j)));
     Coordinate wanted = field.in(anchor);
     Polygon best = null;
     double bestFar = Double.MAX_VALUE;
@@ -257,7 +264,7 @@ final class TilePieces {
       Envelope close = new Envelope(wanted);
       close.expandBy(3 * Math.max(tile.w(), tile.h()));
       for (long[] ij : near(close, ox + tile.x(), oy + tile.y(), tile)) {
-        Polygon first = tile(t, ij[0], ij[1], ox, oy, wx, wy);
+        Polygon first = tile(t, ij[0], ij[1]);
         Coordinate corner = first.getCoordinates()[0];
         if (field.shape().intersects(Field.SHAPES.createPoint(corner))) {
           // Any whole tile comes before a cut one.

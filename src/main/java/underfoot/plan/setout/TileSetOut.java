@@ -1,6 +1,7 @@
 package underfoot.plan.setout;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Where every tile of a floor lies. Places are mm in the room.
@@ -11,7 +12,7 @@ import java.util.List;
  * @param joint between tiles, mm
  * @param gap left at every wall, mm
  * @param direction the direction in which the tiles' length runs, degrees from the room's x
- * @param pieces every tile and piece of one
+ * @param laid lays every tile and piece of one, each time it is asked
  * @param whole tiles that stay whole
  * @param cut tiles that are cut
  * @param boxed tiles taken from boxes for the cut ones; fewer, since offcuts serve again
@@ -30,7 +31,7 @@ public record TileSetOut(
     double joint,
     double gap,
     double direction,
-    List<Piece> pieces,
+    Supplier<List<Piece>> laid,
     long whole,
     int cut,
     int boxed,
@@ -43,11 +44,15 @@ public record TileSetOut(
     boolean every) {
   /** Copies the lists. */
   public TileSetOut {
-    pieces = List.copyOf(pieces);
     walls = List.copyOf(walls);
     movement = List.copyOf(movement);
     field = List.copyOf(field);
     options = List.copyOf(options);
+  }
+
+  /** Every tile and piece of one; they are laid anew each time, since only drawings ask. */
+  public List<Piece> pieces() {
+    return laid.get();
   }
 
   /** Tiles taken from boxes in all. */

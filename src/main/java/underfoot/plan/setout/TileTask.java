@@ -20,6 +20,8 @@ import org.locationtech.jts.geom.Polygon;
  * @param bayArea the largest bay, mm2; empty for no limit
  * @param movementWidth of a movement joint, mm
  * @param most the most tiles that are set out one by one
+ * @param effort about how many tiles at walls a search looks at before it is thinned out
+ * @param improving how many more it looks at, at most, while it improves the best starts
  */
 public record TileTask(
     Polygon room,
@@ -34,7 +36,9 @@ public record TileTask(
     OptionalDouble baySide,
     OptionalDouble bayArea,
     double movementWidth,
-    long most) {
+    long most,
+    double effort,
+    double improving) {
   /** Copies the list. */
   public TileTask {
     doors = List.copyOf(doors);
@@ -55,7 +59,9 @@ public record TileTask(
         baySide,
         bayArea,
         movementWidth,
-        most);
+        most,
+        effort,
+        improving);
   }
 
   @Override

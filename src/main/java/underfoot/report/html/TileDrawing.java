@@ -48,12 +48,13 @@ final class TileDrawing {
     svg.fill(plan.outline(), MaterialStyle.BED.colour(), MaterialStyle.BED.styled());
     StringBuilder whole = new StringBuilder();
     StringBuilder cut = new StringBuilder();
-    for (Piece piece : out.pieces()) {
+    List<Piece> pieces = out.pieces();
+    for (Piece piece : pieces) {
       (piece.whole() ? whole : cut).append(plan.path(piece.rings()));
     }
     svg.fill(whole.toString(), "#fbf9f3", "tile-whole");
     svg.fill(cut.toString(), "#d9cdb4", "tile-cut");
-    double thin = out.pieces().size() > 600 ? 0.3 : 0.6;
+    double thin = pieces.size() > 600 ? 0.3 : 0.6;
     svg.stroke(whole.toString() + cut, Ink.FAINT, thin);
     for (Strip strip : out.movement()) {
       plan.line(strip.x1(), strip.y1(), strip.x2(), strip.y2(), Ink.POUR, 2.2);

@@ -29,7 +29,9 @@ class BestStartTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         6,
-        20000);
+        20000,
+        400_000,
+        6_400_000);
   }
 
   private static Weights weights(double narrow, double sliver, double kerf) {
@@ -163,7 +165,9 @@ class BestStartTest {
               OptionalDouble.empty(),
               OptionalDouble.empty(),
               6,
-              20000);
+              20000,
+              400_000,
+              6_400_000);
       TileSetOut out = TileLayout.of(task).orElseThrow();
       assertThat(out.every()).isTrue();
       assertThat(out.chosen().points()).as("round %d", round).isCloseTo(best, within(1e-6));
@@ -273,7 +277,9 @@ class BestStartTest {
               OptionalDouble.of(250),
               OptionalDouble.empty(),
               6,
-              20000);
+              20000,
+              400_000,
+              6_400_000);
       Field field = Field.of(room, 4, 0, List.of());
       Movement movement = Movement.even(field.shape().getEnvelopeInternal(), 2, 1, 6);
       Count count = new Count(field, Pattern.of(Pattern.Kind.GRID, 46, 46, 2), weights, movement);

@@ -24,7 +24,7 @@ class CountTest {
   /** As usual, but the saw takes nothing away. */
   private static final Weights NO_KERF = new Weights(1, 1, 3, 6, 20, 6, 10, 0.5, 0.25, 50, 0);
 
-  private static Count.Tally tally(
+  private static Tally tally(
       Polygon room, Weights weights, double ox, double oy, Field.Opening... doors) {
     Field field = Field.of(room, 0, 0, List.of(doors));
     return new Count(field, GRID, weights, Movement.NONE).at(ox, oy);
@@ -35,7 +35,7 @@ class CountTest {
   void the_piece_in_a_corner_is_cut_from_an_offcut_of_the_upright_wall(double ox, double oy) {
     // Two whole tiles by one, a column 30 wide and a row 30 high, which meet in one of the corners:
     // two uprights from one tile (the piece in the corner is one of them), two levels from one.
-    Count.Tally tally = tally(Rooms.of(0, 0, 230, 0, 230, 130, 0, 130), Rooms.WEIGHTS, ox, oy);
+    Tally tally = tally(Rooms.of(0, 0, 230, 0, 230, 130, 0, 130), Rooms.WEIGHTS, ox, oy);
     assertThat(tally.whole()).isEqualTo(2);
     assertThat(tally.cut()).isEqualTo(4);
     assertThat(tally.boxed()).isEqualTo(2);
@@ -52,7 +52,7 @@ class CountTest {
     // a level cut do not come from one tile.
     Polygon room = Rooms.of(0, 0, 300, 0, 300, 130, 130, 130, 130, 300, 0, 300);
     Polygon over = (Polygon) AffineTransformation.scaleInstance(byX, byY).transform(room);
-    Count.Tally tally = tally(over, Rooms.WEIGHTS, 0, 0);
+    Tally tally = tally(over, Rooms.WEIGHTS, 0, 0);
     assertThat(tally.whole()).isEqualTo(5);
     assertThat(tally.cut()).isEqualTo(3);
     assertThat(tally.boxed()).isEqualTo(3);
@@ -75,7 +75,7 @@ class CountTest {
         Rooms.of(
             0, 0, 160, 0, 160, 100, 130, 100, 130, 200, 120, 200, 120, 300, 170, 300, 170, 400, 0,
             400);
-    Count.Tally tally = tally(room, Rooms.WEIGHTS, 0, 0);
+    Tally tally = tally(room, Rooms.WEIGHTS, 0, 0);
     assertThat(tally.whole()).isEqualTo(4);
     assertThat(tally.cut()).isEqualTo(4);
     assertThat(tally.boxed()).isEqualTo(2);
@@ -88,7 +88,7 @@ class CountTest {
   void a_wall_and_the_doorway_in_it_are_one_cut() {
     Polygon room = Rooms.of(0, 0, 130, 0, 130, 200, 0, 200);
     // The doorway goes from the middle of one tile to the middle of the next.
-    Count.Tally tally = tally(room, Rooms.WEIGHTS, 0, 0, Rooms.door(room, 1, 50, 100));
+    Tally tally = tally(room, Rooms.WEIGHTS, 0, 0, Rooms.door(room, 1, 50, 100));
     assertThat(tally.whole()).isEqualTo(2);
     assertThat(tally.cut()).isEqualTo(2);
     assertThat(tally.boxed()).isEqualTo(1);
@@ -109,7 +109,7 @@ class CountTest {
   void between_two_walls_a_tile_is_as_narrow_as_they_leave_it(
       double width, int narrow, int slivers) {
     // From -20: 80 of each tile at the left wall, and the right wall takes from that.
-    Count.Tally tally = tally(Rooms.of(0, 0, width, 0, width, 200, 0, 200), Rooms.WEIGHTS, -20, 0);
+    Tally tally = tally(Rooms.of(0, 0, width, 0, width, 200, 0, 200), Rooms.WEIGHTS, -20, 0);
     assertThat(tally.whole()).isZero();
     assertThat(tally.cut()).isEqualTo(2);
     assertThat(tally.boxed()).isEqualTo(2);
@@ -144,7 +144,7 @@ class CountTest {
         xy.addAll(List.of(left, 100.0, left - 100, 100.0));
       }
     }
-    Count.Tally tally =
+    Tally tally =
         tally(
             Rooms.of(xy.stream().mapToDouble(Double::doubleValue).toArray()), Rooms.WEIGHTS, 0, 0);
     assertThat(tally.whole()).isEqualTo(13 + 21);
@@ -156,7 +156,7 @@ class CountTest {
   @Test
   void points_are_what_everything_counts_together() {
     // 13 tiles, 5 cuts, 2 narrow at 3, 1 at a door at 6, 4 slivers at 20.
-    assertThat(new Count.Tally(10, 5, 3, 2, 1, 4, 30).points(Rooms.WEIGHTS)).isEqualTo(110);
+    assertThat(new Tally(10, 5, 3, 2, 1, 4, 30).points(Rooms.WEIGHTS)).isEqualTo(110);
   }
 
   @ParameterizedTest
@@ -164,11 +164,10 @@ class CountTest {
   void tiles_that_walls_cross_come_row_by_row(Pattern.Kind kind) {
     Field field = Field.of(Rooms.withChimneyBreast(), 5, 0, List.of());
     Pattern pattern = Pattern.of(kind, 300, 150, 3);
-    List<Count.Touched> touched =
-        new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).touched(37, 41);
+    List<Touched> touched = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).touched(37, 41);
     for (int k = 1; k < touched.size(); k++) {
-      Count.Touched one = touched.get(k - 1);
-      Count.Touched next = touched.get(k);
+      Touched one = touched.get(k - 1);
+      Touched next = touched.get(k);
       assertThat(
               one.j < next.j
                   || one.j == next.j && (one.i < next.i || one.i == next.i && one.tile < next.tile))
@@ -196,7 +195,7 @@ class CountTest {
       int boxes = 0;
       Map<String, List<Double>> straight = new TreeMap<>();
       Map<String, Double> whole = new TreeMap<>();
-      for (Count.Touched one : count.touched(ox, oy)) {
+      for (Touched one : count.touched(ox, oy)) {
         Pattern.Tile tile = pattern.tiles().get(one.tile);
         double x = ox + tile.x() + one.i * pattern.along()[0] + one.j * pattern.up()[0];
         double y = oy + tile.y() + one.i * pattern.along()[1] + one.j * pattern.up()[1];

@@ -68,7 +68,9 @@ final class Rooms {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         6,
-        20000);
+        20000,
+        400_000,
+        6_400_000);
   }
 
   static Field.Opening door(Polygon room, int wall, double from, double width) {

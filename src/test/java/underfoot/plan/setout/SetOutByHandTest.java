@@ -220,7 +220,7 @@ class SetOutByHandTest {
       Pattern pattern = Pattern.of(kind, 400 + random.nextInt(200), 200 + random.nextInt(100), 3);
       double ox = random.nextDouble() * 500;
       double oy = random.nextDouble() * 500;
-      Count.Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(ox, oy);
+      Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(ox, oy);
       long whole = 0;
       long cut = 0;
       for (int i = -60; i <= 60; i++) {

@@ -191,7 +191,9 @@ class StartsTest {
             OptionalDouble.of(20_000),
             OptionalDouble.of(45e6),
             6,
-            20_000);
+            20_000,
+            400_000,
+            6_400_000);
     TileSetOut out = TileLayout.of(task).orElseThrow();
     assertThat(out.movement()).hasSize(1);
     TileSetOut.Strip strip = out.movement().get(0);
@@ -217,7 +219,9 @@ class StartsTest {
             OptionalDouble.of(3500),
             OptionalDouble.empty(),
             6,
-            20_000);
+            20_000,
+            400_000,
+            6_400_000);
     TileSetOut out = TileLayout.of(task).orElseThrow();
     assertThat(out.movement()).hasSize(4);
     for (TileSetOut.Strip strip : out.movement()) {
@@ -422,7 +426,9 @@ class StartsTest {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             6,
-            20_000);
+            20_000,
+            400_000,
+            6_400_000);
     assertThat(option(TileLayout.of(task).orElseThrow(), StartedFrom.ROOM, ""))
         .isEqualTo(new Option(StartedFrom.ROOM, "", false, 4, 2, 2, 0, 0, 0, 65, 0, 6));
   }

@@ -356,7 +356,9 @@ class TileLayoutTest {
               OptionalDouble.of(10_000),
               OptionalDouble.empty(),
               6,
-              20000);
+              20000,
+              400_000,
+              6_400_000);
       TileSetOut out = TileLayout.of(task).orElseThrow();
       tilesFillTheRoom(task, out);
       assertThat(out.movement()).as(kind.words()).isNotEmpty();
@@ -410,7 +412,7 @@ class TileLayoutTest {
     Polygon room = Rooms.of(0, 0, w, 0, w, 10 * 303 - 3, 0, 10 * 303 - 3);
     Field field = Field.of(room, 0, 0, List.of());
     Pattern pattern = Pattern.of(Pattern.Kind.GRID, 300, 300, 3);
-    Count.Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(103, 0);
+    Tally tally = new Count(field, pattern, Rooms.WEIGHTS, Movement.NONE).at(103, 0);
     assertThat(tally.whole()).isEqualTo(30);
     assertThat(tally.cut()).isEqualTo(20);
     assertThat(tally.boxed()).isEqualTo(10);

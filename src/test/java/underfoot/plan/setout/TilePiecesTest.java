@@ -46,9 +46,8 @@ class TilePiecesTest {
             10);
     List<Polygon> strips = movement.cut(pattern, room.getEnvelopeInternal(), 0);
     Field field = Field.of(room, 10, 0, List.of(), strips);
-    Count count = new Count(field, pattern, Rooms.WEIGHTS, movement);
-    return new TilePieces(task, field, pattern, movement)
-        .lay(ox, oy, base, anchor, count.at(ox, oy), count.touched(ox, oy), List.of(), 1, true);
+    return new TilePieces(task, field, pattern, movement, ox, oy)
+        .setOut(base, anchor, List.of(), 1, true);
   }
 
   private static List<WallCuts> walls(double height) {
