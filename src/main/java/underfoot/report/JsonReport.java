@@ -34,6 +34,8 @@ import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.plan.Schedule;
+import underfoot.reasoning.Difference;
+import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
  * The advice as JSON, format {@code underfoot.advice/1}. Fields may be added to the format, but
@@ -245,6 +247,7 @@ public final class JsonReport {
     json.writeStringProperty("text", caution.text());
     caution
         .parts()
+        .parts()
         .forEach(
             (name, part) -> {
               if (!name.equals("text")) {
@@ -268,7 +271,27 @@ public final class JsonReport {
     json.writeStringProperty("assumed", one.assumed());
     json.writeStringProperty("findOut", one.look());
     array("wouldChange", one.wouldChange(), json::writeString);
+    array("changes", one.changes(), this::otherwise);
     because(one);
+    json.writeEndObject();
+  }
+
+  private void otherwise(Otherwise other) {
+    json.writeStartObject();
+    json.writeStringProperty("fact", other.fact());
+    json.writeStringProperty("value", other.value());
+    json.writeStringProperty("reach", other.reach().word());
+    array("becomes", other.differences(), this::difference);
+    json.writeEndObject();
+  }
+
+  private void difference(Difference one) {
+    json.writeStartObject();
+    json.writeStringProperty("kind", one.kind().word());
+    array("ids", one.ids(), json::writeString);
+    json.writeStringProperty("was", one.was());
+    json.writeStringProperty("is", one.is());
+    json.writeStringProperty("text", one.text());
     json.writeEndObject();
   }
 

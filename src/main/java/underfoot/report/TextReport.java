@@ -1,7 +1,6 @@
 package underfoot.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,6 +24,7 @@ import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.QuantityLine;
+import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
 
 /** The advice as plain text, the answer first. */
@@ -149,7 +149,7 @@ public final class TextReport {
   private void told(
       String bullet, String title, String text, List<Justification> because, Tone tone) {
     boolean titled = !title.isEmpty() && !text.startsWith(title);
-    String words = titled ? title + (title.endsWith("?") ? " " : ". ") + text : text;
+    String words = titled ? Texts.sentence(title) + " " + text : text;
     page.para(bullet, INDENT, words + " " + ids(because), tone);
   }
 
@@ -323,19 +323,15 @@ public final class TextReport {
     }
   }
 
-  private static String sentence(String words) {
-    return words.endsWith("?") || words.endsWith(".") ? words : words + ".";
-  }
-
-  /** The first few of many changes; all of them are in the JSON. */
-  private String shortened(String change) {
-    String[] parts = change.split("; ");
-    if (parts.length <= CHANGES_TOLD + 1) {
-      return change;
-    }
-    String first = String.join("; ", Arrays.copyOf(parts, CHANGES_TOLD));
-    return phrases.say(
-        "and-more", "first", first, "count", Integer.toString(parts.length - CHANGES_TOLD));
+  /** What becomes of another value: the first few of many changes; all of them are in the JSON. */
+  private String told(Otherwise other) {
+    int left = other.differences().size() - CHANGES_TOLD;
+    String first =
+        left <= 1
+            ? other.clause()
+            : phrases.say(
+                "and-more", "first", other.clause(CHANGES_TOLD), "count", Integer.toString(left));
+    return phrases.say("if-it-is", "value", other.value(), "changes", first);
   }
 
   /** An amount as it is bought: whole pieces, the rest to a tenth. */
@@ -364,17 +360,17 @@ public final class TextReport {
     page.heading(phrases.say("heading-assumptions"));
     List<Assumption> idle = new ArrayList<>();
     for (Assumption one : advice.assumptions()) {
-      if (one.wouldChange().isEmpty()) {
+      if (one.changes().isEmpty()) {
         idle.add(one);
         continue;
       }
       page.para(
           " - ",
           INDENT,
-          assumed(one) + (one.look().isEmpty() ? "" : " " + sentence(one.look())),
+          assumed(one) + (one.look().isEmpty() ? "" : " " + Texts.sentence(one.look())),
           Tone.PLAIN);
-      for (String change : one.wouldChange()) {
-        page.para(INDENT + "· ", INDENT + "  ", shortened(change), Tone.PLAIN);
+      for (Otherwise other : one.changes()) {
+        page.para(INDENT + "· ", INDENT + "  ", told(other), Tone.PLAIN);
       }
     }
     if (!idle.isEmpty()) {

@@ -17,6 +17,7 @@ import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
+import underfoot.knowledge.TextParts;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Alternative;
@@ -414,13 +415,16 @@ public final class HtmlReport {
         if (folded) {
           out.close("summary");
         }
-        Map<String, String> parts = caution.parts();
-        if (parts.containsKey("danger")) {
+        TextParts parts = caution.parts();
+        if (parts.parts().containsKey(TextParts.DANGER)) {
           out.open("dl");
-          part(parts, "danger");
-          part(parts, "whom");
-          part(parts, "instead");
+          part(parts, TextParts.DANGER);
+          part(parts, TextParts.WHOM);
+          part(parts, TextParts.INSTEAD);
           out.end("dl");
+          if (!parts.part(TextParts.MORE).isEmpty()) {
+            out.open("p").own(parts.part(TextParts.MORE)).close("p");
+          }
         } else {
           out.open("p").own(caution.text()).close("p");
         }
@@ -429,10 +433,10 @@ public final class HtmlReport {
       }
     }
 
-    private void part(Map<String, String> parts, String name) {
-      if (parts.containsKey(name)) {
+    private void part(TextParts parts, String name) {
+      if (!parts.part(name).isEmpty()) {
         out.element("dt", speech.say("caution-" + name));
-        out.open("dd").own(parts.get(name)).close("dd");
+        out.open("dd").own(parts.part(name)).close("dd");
       }
     }
 
@@ -691,12 +695,7 @@ public final class HtmlReport {
             .own(speech.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed()))
             .close("strong");
         if (!one.look().isEmpty()) {
-          String look = one.look();
-          out.text(
-              " "
-                  + speech.say("find-out")
-                  + " "
-                  + (look.endsWith("?") || look.endsWith(".") ? look : look + "."));
+          out.text(" " + speech.say("find-out") + " " + Texts.sentence(one.look()));
         }
         out.close("p");
         if (one.wouldChange().isEmpty()) {
