@@ -55,9 +55,4 @@ public record TextParts(Map<String, String> parts) {
         .map(Map.Entry::getValue)
         .collect(Collectors.joining(" "));
   }
-
-  /** What keeps people from harm: the danger and what to do instead; else what must be read. */
-  public String danger() {
-    return parts.containsKey(DANGER) ? part(DANGER) + ' ' + part(INSTEAD) : must();
-  }
 }

@@ -188,10 +188,7 @@ final class BriefReport {
       page.para(
           " ! ",
           INDENT,
-          Texts.sentence(caution.title())
-              + " "
-              + (brief ? caution.parts().danger() : caution.parts().must())
-              + ids(caution),
+          Texts.sentence(caution.title()) + " " + caution.parts().must() + ids(caution),
           Tone.PLAIN);
     }
   }

@@ -88,9 +88,19 @@ class DetailTest {
             String said = text(advice, detail).replaceAll("\\s+", " ");
             advice.cautions().stream()
                 .filter(caution -> caution.severity() == Severity.DANGER)
-                .forEach(caution -> assertThat(said).as(name).contains(caution.title()));
+                .forEach(
+                    caution ->
+                        assertThat(said)
+                            .as(name)
+                            .contains(caution.title())
+                            .contains(caution.parts().must()));
             advice.remedies().forEach(one -> assertThat(said).as(name).contains(one.title()));
-            advice.stopFindings().forEach(one -> assertThat(said).as(name).contains(one.text()));
+            advice.remedies().stream()
+                .filter(one -> one.hold() || detail != Detail.SHORT)
+                .forEach(one -> assertThat(said).as(name).contains(one.parts().must()));
+            advice
+                .stopFindings()
+                .forEach(one -> assertThat(said).as(name).contains(one.parts().must()));
             advice.layers().forEach(one -> assertThat(said).as(name).contains(one.name()));
           }
         });
