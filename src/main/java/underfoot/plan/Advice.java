@@ -67,31 +67,6 @@ public record Advice(
     findOutFirst = List.copyOf(findOutFirst);
   }
 
-  /** The same without what to find out first, for those who are told it apart. */
-  public Advice withoutFindOut() {
-    return new Advice(
-        scenario,
-        file,
-        practice,
-        verdict,
-        summary,
-        base,
-        way,
-        title,
-        layers,
-        stopFindings,
-        remedies,
-        cautions,
-        coverage,
-        assumptions,
-        alternatives,
-        heights,
-        massKgPerM2,
-        ranking,
-        consequences,
-        List.of());
-  }
-
   /** Whether anything is to be built. */
   public boolean builds() {
     return !layers.isEmpty();

@@ -7,14 +7,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
-import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Alternative;
 import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.FindOut;
@@ -47,13 +45,17 @@ final class BriefReport {
     this.brief = brief;
   }
 
-  static void write(Advice advice, Phrases phrases, Detail detail, TextPage page) {
-    new BriefReport(advice, phrases, page, detail == Detail.SHORT).write();
+  static void write(Advice advice, Phrases phrases, Detail detail, TextPage page, boolean findOut) {
+    new BriefReport(advice, phrases, page, detail == Detail.SHORT).write(findOut);
   }
 
-  private void write() {
+  private void write(boolean findOut) {
     TextReport.answer(advice, phrases, page);
-    stopFindings();
+    TextReport.stopFindings(
+        advice,
+        phrases,
+        page,
+        one -> TextReport.titled(one.title(), one.parts().must()) + ids(one));
     if (advice.builds()) {
       build();
     } else {
@@ -63,7 +65,9 @@ final class BriefReport {
     ChangesText.write(advice, phrases, page, brief ? CHANGES_IN_SHORT : CHANGES);
     remedies();
     dangers();
-    findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
+    if (findOut) {
+      findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
+    }
     if (!brief) {
       care();
       if (advice.builds()) {
@@ -88,29 +92,6 @@ final class BriefReport {
     }
     page.blank();
     page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);
-  }
-
-  private void stopFindings() {
-    for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-      List<HaltNote> stopFindings =
-          advice.stopFindings().stream()
-              .filter(stopFinding -> stopFinding.verdict() == verdict)
-              .toList();
-      if (!stopFindings.isEmpty()) {
-        page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
-      }
-      for (HaltNote stopFinding : stopFindings) {
-        boolean titled =
-            !stopFinding.title().isEmpty() && !stopFinding.text().startsWith(stopFinding.title());
-        page.para(
-            " - ",
-            INDENT,
-            (titled ? Texts.sentence(stopFinding.title()) + " " : "")
-                + stopFinding.parts().must()
-                + ids(stopFinding),
-            Tone.PLAIN);
-      }
-    }
   }
 
   private String ids(Advice.Decision one) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
@@ -20,6 +21,7 @@ import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
+import underfoot.plan.Advice.Told;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
@@ -40,21 +42,13 @@ public final class TextReport {
   private final TextPage page;
   private final Set<String> reasonsTold = new HashSet<>();
 
-  private TextReport(Advice advice, Phrases phrases, TextPage page) {
+  private final boolean findOut;
+
+  private TextReport(Advice advice, Phrases phrases, TextPage page, boolean findOut) {
     this.advice = advice;
     this.phrases = phrases;
     this.page = page;
-  }
-
-  /**
-   * Writes the advice.
-   *
-   * @param advice the advice
-   * @param phrases the phrase book
-   * @param page where it is written
-   */
-  public static void write(Advice advice, Phrases phrases, TextPage page) {
-    new TextReport(advice, phrases, page).write();
+    this.findOut = findOut;
   }
 
   /**
@@ -66,10 +60,21 @@ public final class TextReport {
    * @param page where it is written
    */
   public static void write(Advice advice, Phrases phrases, Detail detail, TextPage page) {
+    write(advice, phrases, detail, page, true);
+  }
+
+  /** The same without what to find out first, for those who are told it apart. */
+  public static void writeWithoutFindOut(
+      Advice advice, Phrases phrases, Detail detail, TextPage page) {
+    write(advice, phrases, detail, page, false);
+  }
+
+  private static void write(
+      Advice advice, Phrases phrases, Detail detail, TextPage page, boolean findOut) {
     if (detail == Detail.FULL) {
-      write(advice, phrases, page);
+      new TextReport(advice, phrases, page, findOut).write();
     } else {
-      BriefReport.write(advice, phrases, detail, page);
+      BriefReport.write(advice, phrases, detail, page, findOut);
     }
   }
 
@@ -83,7 +88,7 @@ public final class TextReport {
 
   private void write() {
     answer(advice, phrases, page);
-    stopFindings();
+    stopFindings(advice, phrases, page, one -> told(one.title(), one, one.because()));
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
       new TextSection(advice, phrases, page).draw();
@@ -103,7 +108,9 @@ public final class TextReport {
       ChangesText.write(advice, phrases, page, Integer.MAX_VALUE);
     }
     cautions();
-    BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
+    if (findOut) {
+      BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
+    }
     coverage();
     doors(advice, phrases, page);
     consequences();
@@ -130,27 +137,27 @@ public final class TextReport {
     return String.join(" ", ids);
   }
 
-  private void stopFindings() {
+  /** What stops the work, and what guidance says against it. */
+  static void stopFindings(
+      Advice advice, Phrases phrases, TextPage page, Function<HaltNote, String> told) {
     for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-      List<HaltNote> stopFindings =
-          advice.stopFindings().stream()
-              .filter(stopFinding -> stopFinding.verdict() == verdict)
-              .toList();
-      if (!stopFindings.isEmpty()) {
+      List<HaltNote> all =
+          advice.stopFindings().stream().filter(one -> one.verdict() == verdict).toList();
+      if (!all.isEmpty()) {
         page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
-        for (HaltNote stopFinding : stopFindings) {
-          told(" - ", stopFinding.title(), stopFinding.text(), stopFinding.because(), Tone.PLAIN);
-        }
+        all.forEach(one -> page.para(" - ", INDENT, told.apply(one), Tone.PLAIN));
       }
     }
   }
 
-  /** A title, a text and the rules it comes from. */
-  private void told(
-      String bullet, String title, String text, List<Justification> because, Tone tone) {
+  /** A text under its title, unless it begins with it. */
+  static String titled(String title, String text) {
     boolean titled = !title.isEmpty() && !text.startsWith(title);
-    String words = titled ? Texts.sentence(title) + " " + text : text;
-    page.para(bullet, INDENT, words + " " + ids(because), tone);
+    return titled ? Texts.sentence(title) + " " + text : text;
+  }
+
+  private static String told(String title, Told told, List<Justification> because) {
+    return titled(title, told.text()) + " " + ids(because);
   }
 
   private void layers() {
@@ -202,7 +209,8 @@ public final class TextReport {
       number++;
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
-      told(TextPage.numbered(number), title, remedy.text(), remedy.because(), Tone.PLAIN);
+      page.para(
+          TextPage.numbered(number), INDENT, told(title, remedy, remedy.because()), Tone.PLAIN);
     }
   }
 
@@ -216,11 +224,10 @@ public final class TextReport {
         last = caution.severity();
         page.heading(phrases.say("heading-" + last.word()));
       }
-      told(
+      page.para(
           last == Severity.DANGER ? " ! " : " - ",
-          caution.title(),
-          caution.text(),
-          caution.because(),
+          INDENT,
+          told(caution.title(), caution, caution.because()),
           Tone.PLAIN);
     }
   }
