@@ -24,7 +24,6 @@ import underfoot.plan.Advice.Say;
 import underfoot.plan.Advice.Told;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
-import underfoot.plan.LevelPlan;
 import underfoot.plan.QuantityLine;
 import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
@@ -32,7 +31,6 @@ import underfoot.report.TextPage.Tone;
 /** The advice as plain text, the answer first. */
 public final class TextReport {
   private static final int CHANGES_TOLD = 3;
-  private static final int MARKERS_TOLD = 40;
   private static final double TENTHS = 10;
 
   private static final String INDENT = "   ";
@@ -282,7 +280,7 @@ public final class TextReport {
   }
 
   private void consequences() {
-    advice.consequences().levels().ifPresent(this::levels);
+    advice.consequences().levels().ifPresent(plan -> LevelText.write(plan, phrases, page));
     advice.consequences().setOut().ifPresent(new SetOutText(phrases, page)::write);
     if (!advice.consequences().quantities().isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
@@ -297,37 +295,6 @@ public final class TextReport {
     }
     ProgrammeText.write(advice, phrases, page, true);
     advice.consequences().cost().ifPresent(this::cost);
-  }
-
-  /** The markers, from the shallowest to the deepest as they stand in the survey; the first few. */
-  private void levels(LevelPlan plan) {
-    page.heading(phrases.say("heading-levels"));
-    page.para(
-        phrases.say(
-                plan.level() ? "levels-level" : "levels-flat",
-                "volume",
-                Texts.of(Math.ceil(plan.volumeL()), "L"))
-            + " "
-            + ids(plan.because()));
-    int told = Math.min(plan.markers().size(), MARKERS_TOLD);
-    for (LevelPlan.Marker marker : plan.markers().subList(0, told)) {
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say(
-              "marker",
-              "x",
-              Texts.metres(marker.xMm()),
-              "y",
-              Texts.metres(marker.yMm()),
-              "height",
-              Texts.of(Math.round(marker.heightMm() * 2) / 2.0, "mm")),
-          Tone.PLAIN);
-    }
-    if (told < plan.markers().size()) {
-      page.para(
-          phrases.say("markers-more", "count", Integer.toString(plan.markers().size() - told)));
-    }
   }
 
   /** What becomes of another value: the first few of many changes; all of them are in the JSON. */
