@@ -47,9 +47,8 @@ final class AnswerFile {
           boolean unknown =
               answers.said(place).map(said -> said.equals(Answers.UNKNOWN)).orElse(false);
           String ask = fact.ask().isEmpty() ? fact.means() : fact.ask();
-          String stop = ask.matches(".*[.?!]") ? " " : ". ";
           return unknown && !fact.look().isEmpty()
-              ? ask + stop + "To find out: " + fact.look()
+              ? Texts.sentence(ask) + " To find out: " + fact.look()
               : ask;
         });
   }

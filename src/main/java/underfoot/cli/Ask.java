@@ -183,7 +183,7 @@ final class Ask extends FloorCommand {
 
   private TextPage report(Advice advice, Phrases phrases, IntSupplier columns) {
     TextPage report = new TextPage(columns.getAsInt(), around().colour());
-    TextReport.write(advice.withoutFindOut(), phrases, detail.or(Detail.SHORT), report);
+    TextReport.writeWithoutFindOut(advice, phrases, detail.or(Detail.SHORT), report);
     return report;
   }
 

@@ -93,7 +93,7 @@ final class InterviewScreen {
     if (one != null) {
       how = Texts.capital(one.value()) + " was taken; press Enter to leave it at that.";
     } else if (!hint.isEmpty()) {
-      how = sentence(hint);
+      how = Texts.sentence(hint);
     } else if (TypedAnswer.choices(fact).isEmpty() && fact.kind() != Kind.YES_NO) {
       how = "For example: " + example(fact) + ".";
     }
@@ -122,9 +122,9 @@ final class InterviewScreen {
   /** Tells what a question means and how to find the answer. */
   void help(Place place) {
     FactDefinition fact = place.fact();
-    say(sentence(fact.means()), Tone.PLAIN);
+    say(Texts.sentence(fact.means()), Tone.PLAIN);
     if (!fact.look().isEmpty()) {
-      say("How to find out: " + sentence(fact.look()), Tone.PLAIN);
+      say("How to find out: " + Texts.sentence(fact.look()), Tone.PLAIN);
     }
     String picture = interview.book().picture(fact);
     if (!picture.isEmpty()) {
@@ -151,7 +151,7 @@ final class InterviewScreen {
   void why(Answers answers, Place place) {
     if (!answers.complete()) {
       say(
-          sentence(
+          Texts.sentence(
               place.fact().means()
                   + ": no advice can be given without it, for every way of building hangs on it"),
           Tone.PLAIN);
@@ -183,8 +183,7 @@ final class InterviewScreen {
 
   /** What another answer would change, in a sentence without its stop. */
   private String otherwise(FactDefinition fact, WhatIf.Otherwise one, int most) {
-    List<String> some = one.differences();
-    String words = String.join("; ", some.subList(0, Math.min(most, some.size())));
+    String words = one.clause(most);
     return switch (fact.kind()) {
       case POINTS, READINGS, LIST -> phrases.say("if-given", "changes", words);
       case YES_NO -> phrases.say(one.value().equals("yes") ? "if-so" : "if-not", "changes", words);
@@ -210,7 +209,7 @@ final class InterviewScreen {
         Tone.CARE);
     changes(place.fact(), hangs, CHANGES_OF_UNKNOWN);
     if (!place.fact().look().isEmpty()) {
-      line("- to find out: " + sentence(place.fact().look()), "  ");
+      line("- to find out: " + Texts.sentence(place.fact().look()), "  ");
     }
   }
 
@@ -267,10 +266,6 @@ final class InterviewScreen {
     blank();
   }
 
-  static String sentence(String words) {
-    return words.isEmpty() || words.matches("(?s).*[.?!]") ? words : words + ".";
-  }
-
   /** Says something. */
   void say(String words, Tone tone) {
     TextPage page = new TextPage(width.getAsInt(), colour);
@@ -296,6 +291,6 @@ final class InterviewScreen {
   }
 
   static String taken(InterviewBook.Taken one) {
-    return "taken as " + one.value() + ": " + sentence(one.since());
+    return "taken as " + one.value() + ": " + Texts.sentence(one.since());
   }
 }

@@ -44,9 +44,9 @@ record OpenPoint(Place place, String words) {
                     + " Taken as "
                     + one.value()
                     + ": "
-                    + dot(one.since())
+                    + Texts.sentence(one.since())
                     + " "
-                    + dot(fact.look());
+                    + Texts.sentence(fact.look());
             first.add(new OpenPoint(new Place(fact, ""), tidy(words)));
           }
         });
@@ -54,12 +54,11 @@ record OpenPoint(Place place, String words) {
       if (first.size() < most) {
         WhatIf.Otherwise change = one.changes().get(0);
         String changes =
-            phrases.say(
-                "if-it-is", "value", change.value(), "changes", change.differences().get(0));
+            phrases.say("if-it-is", "value", change.value(), "changes", change.clause(1));
         String words =
             InterviewScreen.question(one.place())
                 + " "
-                + dot(one.place().fact().look())
+                + Texts.sentence(one.place().fact().look())
                 + " "
                 + Texts.capital(changes)
                 + ".";
@@ -71,9 +70,5 @@ record OpenPoint(Place place, String words) {
 
   private static String tidy(String words) {
     return words.replaceAll("\\s+", " ");
-  }
-
-  private static String dot(String words) {
-    return words.isEmpty() || words.endsWith(".") ? words : words + ".";
   }
 }

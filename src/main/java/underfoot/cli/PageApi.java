@@ -231,9 +231,7 @@ final class PageApi {
   }
 
   private String otherwise(WhatIf.Otherwise one) {
-    String words =
-        phrases.say(
-            "if-it-is", "value", one.value(), "changes", String.join("; ", one.differences()));
+    String words = phrases.say("if-it-is", "value", one.value(), "changes", one.clause());
     return Texts.capital(words) + ".";
   }
 

@@ -319,7 +319,7 @@ final class TerminalInterview {
           "Without this nothing can be advised. "
               + (fact.look().isEmpty()
                   ? ""
-                  : "How to find out: " + InterviewScreen.sentence(fact.look()) + " ")
+                  : "How to find out: " + Texts.sentence(fact.look()) + " ")
               + (hint.isEmpty() ? "" : hint + "."),
           Tone.CARE);
       return false;

@@ -1,6 +1,7 @@
 package underfoot.knowledge;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,19 @@ import underfoot.scenario.RuleFiles;
  * name of the thing spoken of, such as a door.
  */
 public final class Wording {
+  /** The parts of a wording but its title, in the order in which they are told. */
+  private static final List<String> ORDER =
+      List.of(
+          TextParts.TEXT,
+          TextParts.DANGER,
+          TextParts.WHOM,
+          TextParts.INSTEAD,
+          "consequence",
+          "remedy",
+          TextParts.MORE);
+
+  private static final String KNOWN = String.join(", ", ORDER);
+
   private final Map<String, Text> byId;
   private final Map<String, Integer> places = new HashMap<>();
   private final Map<String, List<String>> byPrefix = new ConcurrentHashMap<>();
@@ -28,8 +42,7 @@ public final class Wording {
    * One wording as it stands in its file.
    *
    * @param title a few words; may be empty
-   * @param parts the sentences by part: {@code text} alone, or {@code danger}, {@code whom} and
-   *     {@code instead}
+   * @param parts the sentences by part, as in {@link TextParts}
    */
   public record Text(String title, Map<String, String> parts) {}
 
@@ -37,20 +50,30 @@ public final class Wording {
    * A wording with its figures and facts filled in.
    *
    * @param title a few words; may be empty
-   * @param text all parts as one paragraph
-   * @param parts the parts by name
+   * @param parts the sentences by part
    * @param used the figures and facts that were filled in
    */
-  public record Filled(String title, String text, Map<String, String> parts, List<Object> used) {}
+  public record Filled(String title, TextParts parts, List<Object> used) {
+    /** All parts as one paragraph. */
+    public String text() {
+      return parts.whole();
+    }
+
+    /** Its title, with the thing it is about if it does not name it; empty if it has none. */
+    public String title(String about) {
+      return about.isEmpty() || title.contains(about) ? title : title + " (" + about + ")";
+    }
+  }
 
   static Wording load(RuleFiles files) throws KnowledgeFault {
     Map<String, Text> byId = new LinkedHashMap<>();
     for (Entries.Entry entry : Entries.readFolder(files, "wording")) {
       Map<String, String> parts = new LinkedHashMap<>(entry.fields());
       String title = parts.containsKey("title") ? parts.remove("title") : "";
-      if (parts.isEmpty()) {
+      String wrong = wrong(title, parts);
+      if (!wrong.isEmpty()) {
         throw new KnowledgeFault(
-            entry.file(), entry.line(), "wording '" + entry.name() + "' says nothing");
+            entry.file(), entry.line(), "wording '" + entry.name() + "' " + wrong);
       }
       if (byId.put(entry.name(), new Text(title, parts)) != null) {
         throw new KnowledgeFault(
@@ -60,6 +83,39 @@ public final class Wording {
       }
     }
     return new Wording(byId);
+  }
+
+  /** What is wrong with how a wording is made up; empty if nothing is. */
+  private static String wrong(String title, Map<String, String> parts) {
+    if (parts.isEmpty()) {
+      return "says nothing";
+    }
+    for (String part : parts.keySet()) {
+      if (!ORDER.contains(part)) {
+        return "has the part '" + part + "', which nobody tells; its parts may be title, " + KNOWN;
+      }
+    }
+    boolean danger = parts.containsKey(TextParts.DANGER);
+    if (danger && parts.containsKey(TextParts.TEXT)) {
+      return "has both text and danger; say what can happen as danger, and what to do as instead";
+    }
+    if (danger != parts.containsKey(TextParts.INSTEAD)) {
+      return danger
+          ? "tells a danger and not what to do; write instead: …"
+          : "has instead without danger; write danger: …, or call it text";
+    }
+    if (!danger && !parts.containsKey(TextParts.TEXT)) {
+      return "has nothing that must be read; write text: …, or danger: … and instead: …";
+    }
+    if (parts.containsKey("consequence") && parts.containsKey(TextParts.MORE)) {
+      return "has more, though of a proposal all is told; write it into the other parts";
+    }
+    List<String> written = List.copyOf(parts.keySet());
+    List<String> told = written.stream().sorted(Comparator.comparingInt(ORDER::indexOf)).toList();
+    if (!written.equals(told)) {
+      return "tells its parts out of order; write " + String.join(", ", told) + " in this order";
+    }
+    return title.strip().endsWith(".") ? "has a title with a full stop; leave the stop out" : "";
   }
 
   /** The ids of all wordings. */
@@ -104,14 +160,11 @@ public final class Wording {
     Text text = get(id);
     List<Object> used = new ArrayList<>();
     Map<String, String> parts = new LinkedHashMap<>();
-    StringBuilder whole = new StringBuilder();
     for (Map.Entry<String, String> part : text.parts().entrySet()) {
-      String filled = fillText(part.getValue().strip(), figures, facts, about, used);
-      parts.put(part.getKey(), filled);
-      whole.append(whole.isEmpty() ? "" : " ").append(filled);
+      parts.put(part.getKey(), fillText(part.getValue().strip(), figures, facts, about, used));
     }
     String title = fillText(text.title(), figures, facts, about, used);
-    return new Filled(title, whole.toString(), parts, List.copyOf(used));
+    return new Filled(title, new TextParts(parts), List.copyOf(used));
   }
 
   private static String fillText(

@@ -279,9 +279,9 @@ final class FaultyProposal {
                 "other",
                 number(lower),
                 "lower",
-                LessonSheet.small(lower.layer.name()),
+                Texts.lower(lower.layer.name()),
                 "upper",
-                LessonSheet.small(upper.layer.name())));
+                Texts.lower(upper.layer.name())));
   }
 
   private boolean missing(LessonBook.Item fault) {
@@ -305,7 +305,7 @@ final class FaultyProposal {
                 "line",
                 number(above),
                 "right",
-                LessonSheet.small(gone.layer.name())));
+                Texts.lower(gone.layer.name())));
   }
 
   private boolean thinner(LessonBook.Item fault) {

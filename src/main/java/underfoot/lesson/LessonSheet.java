@@ -146,11 +146,4 @@ final class LessonSheet {
     }
     one.restsOn().forEach(deeper -> collect(deeper, name, key, seen, in));
   }
-
-  /** With a small first letter, unless the first word is an abbreviation; without a full stop. */
-  static String small(String words) {
-    String cut = words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
-    boolean plain = cut.length() > 1 && !Character.isUpperCase(cut.charAt(1));
-    return plain ? Character.toLowerCase(cut.charAt(0)) + cut.substring(1) : cut;
-  }
 }

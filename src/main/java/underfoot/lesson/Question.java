@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.LessonBook;
+import underfoot.measure.Texts;
 import underfoot.plan.Justification;
 
 /**
@@ -139,7 +140,7 @@ public record Question(
               .flatMap(text -> options.stream().filter(o -> o.text().equals(text)).limit(1))
               .map(option -> Set.of(option.label()))
               .toList();
-      return answer(String.join("; then ", texts.stream().map(LessonSheet::small).toList()));
+      return answer(String.join("; then ", texts.stream().map(Texts::lower).toList()));
     }
 
     /** Numbered lines, of each group of which one is to be found. */

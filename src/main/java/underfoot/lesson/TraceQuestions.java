@@ -208,7 +208,7 @@ final class TraceQuestions {
       options.add(figure.text());
       Justification why = cited.get(figure);
       String ask =
-          LessonSheet.fill(kind.field("ask"), "figure", LessonSheet.small(figure.description()));
+          LessonSheet.fill(kind.field("ask"), "figure", Texts.lower(figure.description()));
       questions.add(
           sheet
               .draft(kind)
@@ -265,7 +265,7 @@ final class TraceQuestions {
           i == 0 ? sheet.say("lesson-base", "base", advice.base()) : layers.get(i - 1).name();
       String ask =
           LessonSheet.fill(
-              kind.field("ask"), "way", advice.title(), "below", LessonSheet.small(below));
+              kind.field("ask"), "way", advice.title(), "below", Texts.lower(below));
       all.add(
           sheet
               .draft(kind)
@@ -352,7 +352,7 @@ final class TraceQuestions {
       how.add(
           Texts.capital(one.called())
               + " ("
-              + LessonSheet.small(one.pass())
+              + Texts.lower(one.pass())
               + "): "
               + one.look()
               + ". "

@@ -5,9 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import underfoot.knowledge.LessonBook;
+import underfoot.measure.Texts;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.DecisionDifferences;
+import underfoot.reasoning.Difference;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
@@ -55,7 +57,8 @@ final class WhatIfQuestions {
       String value = sheet.drawn(values(given), 1).get(0);
       try {
         Scenario other = assessment.scenario().with(given.key(), given.about(), value);
-        List<String> differences = told.of(assessment, advisor.advise(other));
+        List<String> differences =
+            Difference.texts(told.of(assessment, advisor.advise(other)));
         trials.add(new Trial(given, value, differences));
       } catch (ScenarioFaults contradiction) {
         // This value contradicts what else is stated, so it is no question.
@@ -115,7 +118,7 @@ final class WhatIfQuestions {
             "now",
             given.text(),
             "means",
-            LessonSheet.small(given.definition().means())
+            Texts.lower(given.definition().means())
                 + (given.about().isEmpty() ? "" : " (" + given.about() + ")"));
     questions.add(
         sheet

@@ -64,6 +64,11 @@ public final class Texts {
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
+  /** Words as a sentence of their own: with a full stop, unless they ask something. */
+  public static String sentence(String words) {
+    return words.isEmpty() || words.endsWith("?") ? words : words + '.';
+  }
+
   /** Words as they stand within a sentence: with a small letter, unless they begin a name. */
   public static String lower(String words) {
     boolean plain = words.length() > 1 && !Character.isUpperCase(words.charAt(1));

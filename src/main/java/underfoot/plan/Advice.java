@@ -2,11 +2,12 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
+import underfoot.knowledge.TextParts;
+import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
  * The advice on one floor, as flat data. Every report is a view of it.
@@ -66,31 +67,6 @@ public record Advice(
     findOutFirst = List.copyOf(findOutFirst);
   }
 
-  /** The same without what to find out first, for those who are told it apart. */
-  public Advice withoutFindOut() {
-    return new Advice(
-        scenario,
-        file,
-        practice,
-        verdict,
-        summary,
-        base,
-        way,
-        title,
-        layers,
-        stopFindings,
-        remedies,
-        cautions,
-        coverage,
-        assumptions,
-        alternatives,
-        heights,
-        massKgPerM2,
-        ranking,
-        consequences,
-        List.of());
-  }
-
   /** Whether anything is to be built. */
   public boolean builds() {
     return !layers.isEmpty();
@@ -122,13 +98,24 @@ public record Advice(
     List<Justification> because();
   }
 
+  /** What is told in a text whose parts are told apart. */
+  public interface Told {
+    /** The sentences by part. */
+    TextParts parts();
+
+    /** All of the text. */
+    default String text() {
+      return parts().whole();
+    }
+  }
+
   /**
    * A text of advice on something.
    *
-   * @param text the sentences
+   * @param parts the sentences
    * @param because the rules that say so
    */
-  public record Say(String text, List<Justification> because) {
+  public record Say(TextParts parts, List<Justification> because) implements Told {
     /** Copies the list. */
     public Say {
       because = List.copyOf(because);
@@ -190,12 +177,12 @@ public record Advice(
    * @param id the wording, and what it is about
    * @param verdict what it makes of the answer
    * @param title a few words
-   * @param text what it says and whom to call
+   * @param parts what it says and whom to call
    * @param because why
    */
   public record HaltNote(
-      String id, Verdict verdict, String title, String text, List<Justification> because)
-      implements Decision {
+      String id, Verdict verdict, String title, TextParts parts, List<Justification> because)
+      implements Decision, Told {
     @Override
     public String heading() {
       return title;
@@ -208,13 +195,18 @@ public record Advice(
    * @param id the wording, and what it is about
    * @param hold whether it is a hold point: to be cleared before any work
    * @param title a few words
-   * @param text what to do
+   * @param parts what to do
    * @param about which of several things it is about; empty for the room
    * @param because why
    */
   public record RemedyNote(
-      String id, boolean hold, String title, String text, String about, List<Justification> because)
-      implements Decision {
+      String id,
+      boolean hold,
+      String title,
+      TextParts parts,
+      String about,
+      List<Justification> because)
+      implements Decision, Told {
     @Override
     public String heading() {
       return title;
@@ -227,8 +219,7 @@ public record Advice(
    * @param id the wording, and what it is about
    * @param severity how bad it can be
    * @param title a few words
-   * @param text all of it
-   * @param parts the danger, whom it hurts and what to do instead, by these names; or the text
+   * @param parts the danger, whom it hurts and what to do instead; or the text
    * @param about which of several things it is about; empty for the room
    * @param because why
    */
@@ -236,11 +227,10 @@ public record Advice(
       String id,
       Severity severity,
       String title,
-      String text,
-      Map<String, String> parts,
+      TextParts parts,
       String about,
       List<Justification> because)
-      implements Decision {
+      implements Decision, Told {
     @Override
     public String heading() {
       return title;
@@ -277,7 +267,8 @@ public record Advice(
    * @param called its name in plain words
    * @param assumed the value taken
    * @param look how to find out
-   * @param wouldChange what would be decided otherwise, one sentence for each other value tried
+   * @param changes the other values tried that would change something, and what becomes of each
+   * @param wouldChange the same in words, one sentence for each
    * @param because why it was assumed so
    */
   public record Assumption(
@@ -285,9 +276,16 @@ public record Advice(
       String called,
       String assumed,
       String look,
+      List<Otherwise> changes,
       List<String> wouldChange,
       List<Justification> because)
       implements Decision {
+    /** Copies the lists. */
+    public Assumption {
+      changes = List.copyOf(changes);
+      wouldChange = List.copyOf(wouldChange);
+    }
+
     @Override
     public String id() {
       return fact;

@@ -89,7 +89,7 @@ final class BuildUpComparison {
     buildUp.offers().stream().map(OfferedWay::because).forEach(because::add);
     List<String> against = new ArrayList<>();
     for (RuledOut out : buildUp.of(RuledOut.class)) {
-      add(against, words(out.wording(), "", facts));
+      add(against, fill(out.wording(), "", facts).text());
       because.add(out.because());
     }
     for (StopFinding stopFinding : buildUp.of(StopFinding.class)) {
@@ -225,14 +225,8 @@ final class BuildUpComparison {
     }
   }
 
-  private String words(String wording, String about, Facts facts) {
-    return fill(wording, about, facts).text();
-  }
-
   private String title(String wording, String about, Facts facts) {
-    Wording.Filled filled = fill(wording, about, facts);
-    String title = filled.title().isEmpty() ? filled.text() : filled.title();
-    return about.isEmpty() || title.contains(about) ? title : title + " (" + about + ")";
+    return fill(wording, about, facts).title(about);
   }
 
   private Wording.Filled fill(String wording, String about, Facts facts) {

@@ -7,6 +7,7 @@ import underfoot.measure.Texts;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.LeastChange.Altered;
 import underfoot.reasoning.LeastChange.Proposal;
+import underfoot.scenario.Place;
 
 /** Puts the changes that would make a way stand into words and numbers. */
 public final class ChangeNotes {
@@ -25,7 +26,7 @@ public final class ChangeNotes {
       Phrases phrases = new Phrases(then.knowledge().wording());
       List<String> with = new ArrayList<>();
       for (Altered one : proposal.altered()) {
-        with.add(Justifier.name(one.change().fact().key(), one.about()) + "=" + one.is());
+        with.add(Place.named(one.change().fact().key(), one.about()) + "=" + one.is());
       }
       Justifier justifier = new Justifier(then.scenario(), then.knowledge());
       ComparedBuildUp way = BuildUpComparison.of(then, then.buildUps().get(0), planner, justifier);

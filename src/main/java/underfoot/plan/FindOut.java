@@ -1,6 +1,7 @@
 package underfoot.plan;
 
 import java.util.List;
+import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
  * Something to find out before work, because decisions hang on it.
@@ -11,8 +12,9 @@ import java.util.List;
  * @param look how to find out on site
  * @param pass at which stage of a survey it is found out, in a few words
  * @param rank by how much would change, 1 being most
- * @param decisions what would be decided otherwise, one sentence for each value tried, that which
- *     reaches farthest first; at least one
+ * @param changes the values tried that would change something, that which reaches farthest first;
+ *     at least one
+ * @param decisions the same in words, one sentence for each
  */
 public record FindOut(
     String fact,
@@ -21,9 +23,11 @@ public record FindOut(
     String look,
     String pass,
     int rank,
+    List<Otherwise> changes,
     List<String> decisions) {
-  /** Copies the list. */
+  /** Copies the lists. */
   public FindOut {
+    changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
   }
 }

@@ -10,6 +10,7 @@ import underfoot.reasoning.WhatIf.Assumed;
 import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.reasoning.WhatIf.Unsaid;
 import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Place;
 
 /**
  * What to find out first: the unknown facts on which decisions hang, in the order of a survey, each
@@ -21,16 +22,8 @@ final class FindOutFirst {
   private final Phrases phrases;
   private final List<Open> open = new ArrayList<>();
 
-  private record Open(
-      String key, String fact, String called, String ask, String look, List<Otherwise> changes) {
-    int reach() {
-      return changes.stream().mapToInt(one -> one.reach().ordinal()).max().orElse(0);
-    }
-
-    long count() {
-      return changes.stream().flatMap(one -> one.differences().stream()).distinct().count();
-    }
-  }
+  /** A fact as it is told, but for its rank, and what becomes of its other values. */
+  private record Open(FactDefinition fact, String about, List<Otherwise> changes) {}
 
   private FindOutFirst(Knowledge knowledge) {
     this.knowledge = knowledge;
@@ -48,50 +41,29 @@ final class FindOutFirst {
     if (definition.isEmpty() || changes.isEmpty()) {
       return;
     }
-    FactDefinition fact = definition.get();
-    List<Otherwise> sorted = new ArrayList<>(changes);
-    sorted.sort(
-        Comparator.comparing(Otherwise::reach)
-            .thenComparing(one -> one.differences().size())
-            .reversed());
     open.add(
         new Open(
-            fact.key(),
-            Justifier.name(fact.key(), about),
-            about.isEmpty() ? fact.called() : fact.called() + " (" + about + ")",
-            fact.ask(),
-            fact.look().isEmpty() ? fact.means() : fact.look(),
-            sorted));
+            definition.get(), about, changes.stream().sorted(Otherwise.FARTHEST_FIRST).toList()));
   }
 
   private List<FindOut> ranked() {
     List<Open> byChange = new ArrayList<>(open);
-    byChange.sort(Comparator.comparingInt(Open::reach).thenComparingLong(Open::count).reversed());
-    List<FindOut> all = new ArrayList<>();
+    byChange.sort(Comparator.comparing(Open::changes, Otherwise.MOST_FIRST));
     List<Open> bySurvey = new ArrayList<>(byChange);
-    bySurvey.sort(Comparator.comparingInt(one -> knowledge.survey().placeOf(one.key())));
-    for (Open one : bySurvey) {
-      List<String> decisions =
-          one.changes().stream()
-              .map(
-                  other ->
-                      phrases.say(
-                          "if-it-is",
-                          "value",
-                          other.value(),
-                          "changes",
-                          String.join("; ", other.differences())))
-              .toList();
-      all.add(
-          new FindOut(
-              one.fact(),
-              one.called(),
-              one.ask(),
-              one.look(),
-              knowledge.survey().titleOf(one.key()),
-              byChange.indexOf(one) + 1,
-              decisions));
-    }
-    return List.copyOf(all);
+    bySurvey.sort(Comparator.comparingInt(one -> knowledge.survey().placeOf(one.fact().key())));
+    return bySurvey.stream().map(one -> told(one, byChange.indexOf(one) + 1)).toList();
+  }
+
+  private FindOut told(Open one, int rank) {
+    FactDefinition fact = one.fact();
+    return new FindOut(
+        Place.named(fact.key(), one.about()),
+        one.about().isEmpty() ? fact.called() : fact.called() + " (" + one.about() + ")",
+        fact.ask(),
+        fact.look().isEmpty() ? fact.means() : fact.look(),
+        knowledge.survey().titleOf(fact.key()),
+        rank,
+        one.changes(),
+        one.changes().stream().map(other -> AdviceMaker.told(phrases, other)).toList());
   }
 }

@@ -7,6 +7,7 @@ import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.FloorComparison;
+import underfoot.scenario.Place;
 
 /**
  * Two floors compared, in words and numbers.
@@ -72,7 +73,7 @@ public record FloorsCompared(
   }
 
   private static String key(FloorComparison.Differing one) {
-    return Justifier.name(one.fact().key(), one.about());
+    return Place.named(one.fact().key(), one.about());
   }
 
   private static Floor floor(Assessment assessment, Planner planner) {

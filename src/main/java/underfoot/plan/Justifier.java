@@ -14,6 +14,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
+import underfoot.scenario.Place;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.StatedFact;
 
@@ -133,7 +134,7 @@ public final class Justifier {
       }
     }
     return new Premise(
-        name(fact.key(), fact.about()),
+        Place.named(fact.key(), fact.about()),
         fact.text(),
         fact.from(),
         line(fact),
@@ -145,7 +146,7 @@ public final class Justifier {
 
   private Premise premise(Unknown unknown) {
     return new Premise(
-        name(unknown.key(), unknown.about()),
+        Place.named(unknown.key(), unknown.about()),
         "unknown",
         From.SCENARIO,
         line(unknown.key(), unknown.about()),
@@ -165,13 +166,5 @@ public final class Justifier {
 
   private int line(String key, String about) {
     return scenario.find(key, about).map(StatedFact::line).orElse(0);
-  }
-
-  /** The key of a fact, with the name of the thing it is about if there are several. */
-  static String name(String key, String about) {
-    if (about.isEmpty()) {
-      return key;
-    }
-    return key.contains("[]") ? key.replace("[]", '[' + about + ']') : key + " @" + about;
   }
 }

@@ -18,6 +18,7 @@ import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
+import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.reasoning.BuildUp;
@@ -139,7 +140,7 @@ public final class OpinionMaker {
     same.forEach(
         (key, all) -> {
           Finding first = all.get(0);
-          Map<String, String> parts = filled.get(key).parts();
+          TextParts parts = filled.get(key).parts();
           Set<Object> used = new LinkedHashSet<>(filled.get(key).used());
           List<Derivation> because = all.stream().map(Finding::because).toList();
           items.add(
@@ -147,9 +148,9 @@ public final class OpinionMaker {
                   first.judgement(),
                   first.about(),
                   first.wording(),
-                  parts.getOrDefault("text", ""),
-                  parts.getOrDefault("consequence", ""),
-                  parts.getOrDefault("remedy", ""),
+                  parts.part(TextParts.TEXT),
+                  parts.part("consequence"),
+                  parts.part("remedy"),
                   justifier.of(because, List.copyOf(used))));
         });
     return items;
@@ -175,14 +176,14 @@ public final class OpinionMaker {
     for (Remedy one : all) {
       Wording.Filled words =
           knowledge.wording().fill(one.wording(), knowledge.figures(), facts, one.about());
-      String id = one.about().isEmpty() ? one.wording() : one.wording() + " @" + one.about();
+      String id = Sayings.id(one.wording(), one.about());
       notes.putIfAbsent(
           id,
           new RemedyNote(
               id,
               one.hold(),
-              words.title().isEmpty() ? words.text() : words.title(),
-              words.text(),
+              words.title(),
+              words.parts(),
               one.about(),
               justifier.of(List.of(one.because()), words.used())));
     }

@@ -18,11 +18,13 @@ import underfoot.knowledge.Facts;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
+import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.WhyNot;
+import underfoot.scenario.Place;
 
 /** Puts into words why a material is not what is recommended. */
 public final class Refusals {
@@ -104,7 +106,7 @@ public final class Refusals {
                   Stream.of(item.text(), item.consequence(), item.remedy())
                       .filter(one -> !one.isEmpty())
                       .toList());
-          said.add(new Advice.Say(text, item.because()));
+          said.add(new Advice.Say(TextParts.of(text), item.because()));
         }
       }
     }
@@ -123,7 +125,8 @@ public final class Refusals {
           Wording.Filled filled = knowledge.wording().fill(wording, knowledge.figures(), facts, "");
           if (told.add(filled.text())) {
             reasons.add(
-                new Advice.Say(filled.text(), justifier.of(List.of(one.because()), filled.used())));
+                new Advice.Say(
+                    filled.parts(), justifier.of(List.of(one.because()), filled.used())));
           }
         }
       }
@@ -134,7 +137,7 @@ public final class Refusals {
             one -> {
               for (Conclusion behind : found.refusals()) {
                 String reason = behind.because().rule().reason() + ".";
-                reasons.add(new Advice.Say(reason, because));
+                reasons.add(new Advice.Say(TextParts.of(reason), because));
               }
               one.gains().forEach(gain -> reasons.add(say("why-not-for", gain)));
               one.givesUp().forEach(loss -> reasons.add(say("why-not-against", loss)));
@@ -144,7 +147,8 @@ public final class Refusals {
         for (OfferedWay offer : found.nearest().map(BuildUp::offers).orElse(List.of())) {
           Derivation because = offer.because();
           reasons.add(
-              new Advice.Say(because.rule().reason() + ".", justifier.of(List.of(because))));
+              new Advice.Say(
+                  TextParts.of(because.rule().reason() + "."), justifier.of(List.of(because))));
         }
       }
       default -> {
@@ -155,7 +159,7 @@ public final class Refusals {
   }
 
   private Advice.Say say(String phrase, String what) {
-    return new Advice.Say(phrases.say(phrase, "what", what) + ".", List.of());
+    return new Advice.Say(TextParts.of(phrases.say(phrase, "what", what) + "."), List.of());
   }
 
   private List<Refusal.Failed> failed() {
@@ -163,7 +167,7 @@ public final class Refusals {
     for (Fact fact : found.failed()) {
       failed.add(
           new Refusal.Failed(
-              Justifier.name(fact.key(), fact.about()),
+              Place.named(fact.key(), fact.about()),
               fact.about().isEmpty() ? fact.name() : fact.name() + " (" + fact.about() + ")",
               fact.text(),
               fact.from() == From.ASSUMED));
@@ -175,7 +179,7 @@ public final class Refusals {
     List<String> parts = new ArrayList<>();
     List<String> with = new ArrayList<>();
     for (WhyNot.Asked asked : opening.asked()) {
-      String key = Justifier.name(asked.fact().key(), asked.about());
+      String key = Place.named(asked.fact().key(), asked.about());
       with.add(key + "=" + asked.is());
       parts.add(
           phrases.say(

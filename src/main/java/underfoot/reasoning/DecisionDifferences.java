@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
@@ -17,6 +18,7 @@ import underfoot.buildup.Verdict;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
+import underfoot.reasoning.Difference.Kind;
 
 /**
  * Tells in plain words how what is decided of one floor differs from what is decided of another.
@@ -31,8 +33,11 @@ public final class DecisionDifferences {
     this.phrases = new Phrases(knowledge.wording());
   }
 
-  /** The differences, each as a clause; empty if nothing that matters is decided otherwise. */
-  public List<String> of(Assessment now, Assessment then) {
+  /**
+   * The differences, that which reaches farthest first; empty if nothing that matters is decided
+   * otherwise.
+   */
+  public List<Difference> of(Assessment now, Assessment then) {
     return differences(Digest.of(now), then);
   }
 
@@ -74,17 +79,17 @@ public final class DecisionDifferences {
                 }
               });
       for (ClientLimit limit : assessment.of(ClientLimit.class)) {
-        digest.remedies.put(limit.wording() + '@', title(assessment, limit.wording(), ""));
+        digest.remedies.put(limit.wording(), title(assessment, limit.wording(), ""));
       }
       for (Remedy remedy : assessment.of(Remedy.class)) {
         digest.remedies.put(
-            remedy.wording() + '@' + remedy.about(),
+            id(remedy.wording(), remedy.about()),
             title(assessment, remedy.wording(), remedy.about()));
       }
       for (Caution caution : assessment.of(Caution.class)) {
         if (caution.severity() == Severity.DANGER) {
           digest.dangers.put(
-              caution.wording() + '@' + caution.about(),
+              id(caution.wording(), caution.about()),
               title(assessment, caution.wording(), caution.about()));
         }
       }
@@ -108,42 +113,52 @@ public final class DecisionDifferences {
   }
 
   private static String title(Assessment assessment, String wording, String about) {
-    var filled =
-        assessment
-            .knowledge()
-            .wording()
-            .fill(wording, assessment.knowledge().figures(), assessment.factsOfChosen(), about);
-    String title = filled.title().isEmpty() ? filled.text() : filled.title();
-    return about.isEmpty() || title.contains(about) ? title : title + " (" + about + ")";
+    Knowledge knowledge = assessment.knowledge();
+    return knowledge
+        .wording()
+        .fill(wording, knowledge.figures(), assessment.factsOfChosen(), about)
+        .title(about);
   }
 
-  private List<String> differences(Digest now, Assessment other) {
+  private static String id(String wording, String about) {
+    return about.isEmpty() ? wording : wording + " @" + about;
+  }
+
+  private List<Difference> differences(Digest now, Assessment other) {
     Digest then = Digest.of(other);
-    List<String> found = new ArrayList<>();
-    for (Map.Entry<String, String> stopFinding : then.stopFindings().entrySet()) {
-      if (!now.stopFindings().containsKey(stopFinding.getKey())) {
-        found.add(
-            phrases.say(
-                then.verdict() == Verdict.STOP ? "otherwise-stops" : "otherwise-outside",
-                "why",
-                stopFinding.getValue()));
-      }
-    }
-    if (now.verdict() != then.verdict() && found.isEmpty()) {
-      found.add(phrases.say("otherwise-verdict-" + then.verdict().word()));
+    List<Difference> found = new ArrayList<>();
+    String was = now.verdict().word();
+    String is = then.verdict().word();
+    then.stopFindings()
+        .forEach(
+            (id, why) -> {
+              if (!now.stopFindings().containsKey(id)) {
+                String phrase =
+                    then.verdict() == Verdict.STOP ? "otherwise-stops" : "otherwise-outside";
+                found.add(
+                    new Difference(
+                        Kind.VERDICT, List.of(id), was, is, phrases.say(phrase, "why", why)));
+              }
+            });
+    if (!was.equals(is) && found.isEmpty()) {
+      found.add(
+          new Difference(Kind.VERDICT, List.of(), was, is, phrases.say("otherwise-verdict-" + is)));
     }
     if (then.verdict() == Verdict.STOP) {
       return found;
     }
     if (!now.way().equals(then.way())) {
-      found.add(
+      String text =
           phrases.say(
-              "otherwise-way", "way", phrases.way(then.way()), "why", whyNot(now.way(), other)));
+              "otherwise-way", "way", phrases.way(then.way()), "why", whyNot(now.way(), other));
+      found.add(new Difference(Kind.WAY, List.of(), now.way(), then.way(), text));
     } else {
       compareLayers(now, then, found);
     }
-    compare(now.remedies(), then.remedies(), "otherwise-also-first", "otherwise-not-first", found);
-    compare(now.dangers(), then.dangers(), "otherwise-danger", "otherwise-no-danger", found);
+    apart(now.remedies(), then.remedies(), Kind.FIRST_ADDED, "otherwise-also-first", found);
+    apart(then.remedies(), now.remedies(), Kind.FIRST_LEFT_OUT, "otherwise-not-first", found);
+    apart(now.dangers(), then.dangers(), Kind.DANGER_ADDED, "otherwise-danger", found);
+    apart(then.dangers(), now.dangers(), Kind.DANGER_LEFT_OUT, "otherwise-no-danger", found);
     return found;
   }
 
@@ -164,67 +179,67 @@ public final class DecisionDifferences {
     return "";
   }
 
-  private void compareLayers(Digest now, Digest then, List<String> found) {
-    List<String> more = new ArrayList<>();
-    List<String> fewer = new ArrayList<>();
-    List<String> changed = new ArrayList<>();
+  private void compareLayers(Digest now, Digest then, List<Difference> found) {
+    layers(now.layers(), then.layers(), Kind.LAYERS_ADDED, "otherwise-more-layers", found);
+    layers(then.layers(), now.layers(), Kind.LAYERS_LEFT_OUT, "otherwise-fewer-layers", found);
     then.layers()
         .forEach(
             (id, name) -> {
-              if (!now.layers().containsKey(id)) {
-                more.add(lower(name));
-                return;
-              }
-              String was = now.thicknesses().get(id);
-              String is = then.thicknesses().get(id);
-              if (!was.equals(is)) {
-                changed.add(
-                    phrases.say("otherwise-thick", "layer", lower(name), "is", is, "was", was));
-              }
-              String grade = then.classes().get(id);
-              if (!grade.equals(now.classes().get(id)) && !grade.isEmpty()) {
-                changed.add(phrases.say("otherwise-class", "layer", lower(name), "class", grade));
-              }
-            });
-    now.layers()
-        .forEach(
-            (id, name) -> {
-              if (!then.layers().containsKey(id)) {
-                fewer.add(lower(name));
+              if (now.layers().containsKey(id)) {
+                String layer = Texts.lower(name);
+                String was = now.thicknesses().get(id);
+                String is = then.thicknesses().get(id);
+                if (!was.equals(is)) {
+                  String text =
+                      phrases.say("otherwise-thick", "layer", layer, "is", is, "was", was);
+                  found.add(new Difference(Kind.THICKNESS, List.of(id), was, is, text));
+                }
+                String had = now.classes().get(id);
+                String grade = then.classes().get(id);
+                if (!grade.equals(had) && !grade.isEmpty()) {
+                  String text = phrases.say("otherwise-class", "layer", layer, "class", grade);
+                  found.add(new Difference(Kind.CLASS, List.of(id), had, grade, text));
+                }
               }
             });
-    if (!more.isEmpty()) {
-      found.add(phrases.say("otherwise-more-layers", "layers", String.join(", ", more)));
-    }
-    if (!fewer.isEmpty()) {
-      found.add(phrases.say("otherwise-fewer-layers", "layers", String.join(", ", fewer)));
-    }
-    found.addAll(changed);
   }
 
-  private void compare(
-      Map<String, String> now,
-      Map<String, String> then,
-      String more,
-      String fewer,
-      List<String> found) {
-    then.forEach(
-        (id, words) -> {
-          if (!now.containsKey(id)) {
-            found.add(phrases.say(more, "what", lower(words)));
-          }
-        });
-    now.forEach(
-        (id, words) -> {
-          if (!then.containsKey(id)) {
-            found.add(phrases.say(fewer, "what", lower(words)));
+  /** The layers that stand in one and not in the other, told together. */
+  private void layers(
+      Map<String, String> here,
+      Map<String, String> there,
+      Kind kind,
+      String phrase,
+      List<Difference> found) {
+    Map<String, String> only = new LinkedHashMap<>(there);
+    only.keySet().removeAll(here.keySet());
+    if (!only.isEmpty()) {
+      String names = only.values().stream().map(Texts::lower).collect(Collectors.joining(", "));
+      found.add(
+          difference(
+              kind, List.copyOf(only.keySet()), names, phrases.say(phrase, "layers", names)));
+    }
+  }
+
+  /** What stands in one and not in the other, each told alone. */
+  private void apart(
+      Map<String, String> here,
+      Map<String, String> there,
+      Kind kind,
+      String phrase,
+      List<Difference> found) {
+    there.forEach(
+        (id, title) -> {
+          if (!here.containsKey(id)) {
+            String text = phrases.say(phrase, "what", Texts.lower(title));
+            found.add(difference(kind, List.of(id), title, text));
           }
         });
   }
 
-  /** With a small first letter, unless the first word is an abbreviation; without its full stop. */
-  private static String lower(String words) {
-    String cut = words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
-    return Texts.lower(cut);
+  private static Difference difference(Kind kind, List<String> ids, String what, String text) {
+    return kind.isLeftOut()
+        ? new Difference(kind, ids, what, "", text)
+        : new Difference(kind, ids, "", what, text);
   }
 }

@@ -67,16 +67,17 @@ public record FloorComparison(
     Assessment ofSecond = advisor.advise(second);
     DecisionDifferences differences = new DecisionDifferences(advisor.knowledge());
     List<Differing> facts = differing(first, second);
-    List<String> clauses = differences.of(ofFirst, ofSecond);
+    List<String> clauses = Difference.texts(differences.of(ofFirst, ofSecond));
     List<Tried> tried =
         facts.parallelStream()
             .map(
                 fact ->
                     new Tried(
                         fact,
-                        with(quick, first, second, fact).map(then -> differences.of(ofFirst, then)),
+                        with(quick, first, second, fact)
+                            .map(then -> Difference.texts(differences.of(ofFirst, then))),
                         with(quick, second, first, fact)
-                            .map(then -> differences.of(ofFirst, then))))
+                            .map(then -> Difference.texts(differences.of(ofFirst, then)))))
             .toList();
     List<Decided> decided = new ArrayList<>();
     for (String clause : clauses) {

@@ -232,15 +232,15 @@ public final class Interview {
     Map<String, RuleNote> rules = new TreeMap<>();
     readers(now, place, rules);
     List<WhatIf.Otherwise> changes = new ArrayList<>();
-    Set<List<String>> told = new LinkedHashSet<>();
+    Set<List<Difference>> told = new LinkedHashSet<>();
     for (String value : TriedValues.spoken(scenario, place)) {
       Optional<Scenario> other = TriedValues.changed(scenario, place, value);
       if (other.isPresent()) {
         Assessment then = advisor.advise(other.get());
         readers(then, place, rules);
-        List<String> said = differences.of(now, then);
+        List<Difference> said = differences.of(now, then);
         if (!said.isEmpty() && told.add(said)) {
-          changes.add(new WhatIf.Otherwise(value, WhatIf.reach(now, then), said));
+          changes.add(new WhatIf.Otherwise(Place.named(place.fact().key(), place.about()), value, WhatIf.reach(now, then), said));
         }
       }
     }
@@ -308,9 +308,9 @@ public final class Interview {
                     DecisionDigest otherwise = DecisionDigest.of(then);
                     if (!otherwise.equals(gist)) {
                       weigh(gist, otherwise, weight);
-                      List<String> said = differences.of(now, then);
+                      List<Difference> said = differences.of(now, then);
                       if (!said.isEmpty()) {
-                        changes.add(new WhatIf.Otherwise(value, WhatIf.reach(now, then), said));
+                        changes.add(new WhatIf.Otherwise(Place.named(place.fact().key(), place.about()), value, WhatIf.reach(now, then), said));
                       }
                     }
                   }

@@ -9,6 +9,8 @@ import java.util.stream.Collectors;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
+import underfoot.knowledge.TextParts;
+import underfoot.knowledge.Wording;
 import underfoot.language.Effect;
 import underfoot.language.Pattern;
 import underfoot.language.Rule;
@@ -64,6 +66,7 @@ public final class RuleCheck {
       }
     }
     for (Said said : rule.consequences()) {
+      told(rule, said);
       List<Effect.Place> places = said.effect().verb().places();
       for (int i = 0; i < places.size(); i++) {
         String word = said.effect().words().get(i);
@@ -77,6 +80,26 @@ public final class RuleCheck {
           }
         }
       }
+    }
+  }
+
+  /** What stands in the advice as an item of its own has a title; a danger says what to do. */
+  private void told(Rule rule, Said said) {
+    Effect.Verb verb = said.effect().verb();
+    String wording = said.effect().word(Effect.Place.WORDING);
+    if (verb.places().get(0) != Effect.Place.WORDING
+        || !knowledge.wording().ids().contains(wording)) {
+      return;
+    }
+    Wording.Text text = knowledge.wording().get(wording);
+    String told = rule.id() + " tells the text '" + wording + "', which has no ";
+    if (text.title().isEmpty()) {
+      faults.add(new RuleFaults.Fault(rule.file(), said.number(), told + "title; give it one"));
+    }
+    if (verb == Effect.Verb.DANGER && !text.parts().containsKey(TextParts.DANGER)) {
+      faults.add(
+          new RuleFaults.Fault(
+              rule.file(), said.number(), told + "danger; write danger: … and instead: …"));
     }
   }
 

@@ -1,8 +1,10 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import underfoot.knowledge.Fact;
@@ -11,6 +13,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Kind;
+import underfoot.scenario.Place;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.State;
@@ -30,16 +33,43 @@ public final class WhatIf {
   }
 
   /**
-   * Another value of an assumed fact.
+   * Another value of a fact, and what becomes of it.
    *
+   * @param fact the scenario key, with the name of the thing it is about if there are several
    * @param value the other value
    * @param reach how far the change reaches
-   * @param differences what would be decided otherwise, in plain words; at least one
+   * @param differences what would be decided otherwise, that which reaches farthest first; at least
+   *     one
    */
-  public record Otherwise(String value, Reach reach, List<String> differences) {
+  public record Otherwise(String fact, String value, Reach reach, List<Difference> differences) {
+    /** That which reaches farthest first, and among equals that which changes most. */
+    public static final Comparator<Otherwise> FARTHEST_FIRST =
+        Comparator.comparing(Otherwise::reach)
+            .thenComparing(one -> one.differences().size())
+            .reversed();
+
+    /** Of several facts that with the farthest reach first, then that which changes most. */
+    public static final Comparator<List<Otherwise>> MOST_FIRST =
+        Comparator.<List<Otherwise>>comparingInt(
+                all -> all.stream().mapToInt(one -> one.reach().ordinal()).max().orElse(-1))
+            .thenComparingLong(
+                all -> all.stream().flatMap(one -> one.differences().stream()).distinct().count())
+            .reversed();
+
     /** Copies the list. */
     public Otherwise {
       differences = List.copyOf(differences);
+    }
+
+    /** The differences in one clause: at most so many of them, the farthest-reaching first. */
+    public String clause(int most) {
+      List<String> told = Difference.texts(differences);
+      return String.join("; ", told.subList(0, Math.min(most, told.size())));
+    }
+
+    /** All differences in one clause. */
+    public String clause() {
+      return clause(Integer.MAX_VALUE);
     }
   }
 
@@ -86,11 +116,16 @@ public final class WhatIf {
     /** Another way of building comes first. */
     WAY,
     /** The verdict is another. */
-    VERDICT
+    VERDICT;
+
+    /** The word used in JSON. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /** One floor to think through again. */
-  private record Trial(int assumed, String value, Scenario scenario) {}
+  private record Trial(int assumed, String fact, String value, Scenario scenario) {}
 
   /** The facts that were assumed, without asking what hangs on them. */
   public static List<Assumed> assumed(Assessment assessment) {
@@ -198,7 +233,10 @@ public final class WhatIf {
                 trial -> {
                   Assessment then = quick.advise(trial.scenario());
                   return new Otherwise(
-                      trial.value(), reach(assessment, then), differences.of(assessment, then));
+                      trial.fact(),
+                      trial.value(),
+                      reach(assessment, then),
+                      differences.of(assessment, then));
                 })
             .toList();
     List<List<Otherwise>> changes = new ArrayList<>();
@@ -241,7 +279,9 @@ public final class WhatIf {
     try {
       Scenario other = scenario.with(key, about, value);
       double number = other.find(key, about).map(g -> g.number()).orElse(Double.NaN);
-      return number == now ? Optional.empty() : Optional.of(new Trial(place, value, other));
+      return number == now
+          ? Optional.empty()
+          : Optional.of(new Trial(place, Place.named(key, about), value, other));
     } catch (ScenarioFaults impossibleHere) {
       // Another value may contradict what the scenario states; then it is not a case to think of.
       return Optional.empty();

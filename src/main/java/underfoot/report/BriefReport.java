@@ -3,36 +3,33 @@ package underfoot.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
-import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Alternative;
 import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.Advice.Say;
 import underfoot.plan.FindOut;
 import underfoot.plan.QuantityLine;
+import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
 
 /**
- * The advice in its short and its normal form. Both say that they are shortened; neither leaves a
- * danger out.
+ * The advice in its short and its normal form. Both say that they are shortened. What they leave
+ * out are whole parts of texts, and whole texts; no text is cut, and of a danger both tell all that
+ * can happen and all that is to be done.
  */
 final class BriefReport {
   private static final int FOUND_OUT_IN_SHORT = 3;
   private static final int FOUND_OUT = 5;
   private static final int CHANGES_IN_SHORT = 1;
   private static final int CHANGES = 3;
-  private static final int INSTRUCTIONS = 1;
-
-  /** A text of a layer that is no longer than this is a demand, such as a class. */
-  private static final int A_DEMAND = 50;
 
   private static final String INDENT = "   ";
 
@@ -48,13 +45,17 @@ final class BriefReport {
     this.brief = brief;
   }
 
-  static void write(Advice advice, Phrases phrases, Detail detail, TextPage page) {
-    new BriefReport(advice, phrases, page, detail == Detail.SHORT).write();
+  static void write(Advice advice, Phrases phrases, Detail detail, TextPage page, boolean findOut) {
+    new BriefReport(advice, phrases, page, detail == Detail.SHORT).write(findOut);
   }
 
-  private void write() {
+  private void write(boolean findOut) {
     TextReport.answer(advice, phrases, page);
-    stopFindings();
+    TextReport.stopFindings(
+        advice,
+        phrases,
+        page,
+        one -> TextReport.titled(one.title(), one.parts().must()) + ids(one));
     if (advice.builds()) {
       build();
     } else {
@@ -64,7 +65,9 @@ final class BriefReport {
     ChangesText.write(advice, phrases, page, brief ? CHANGES_IN_SHORT : CHANGES);
     remedies();
     dangers();
-    findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
+    if (findOut) {
+      findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
+    }
     if (!brief) {
       care();
       if (advice.builds()) {
@@ -77,7 +80,7 @@ final class BriefReport {
                       phrases.say(
                               "coverage-target", "target", Texts.of(target.targetPercent(), "%"))
                           + " "
-                          + first(target.check().get(0).text())
+                          + target.check().get(0).parts().must()
                           + " "
                           + TextReport.ids(target.because()));
                 });
@@ -89,29 +92,6 @@ final class BriefReport {
     }
     page.blank();
     page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);
-  }
-
-  private void stopFindings() {
-    for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-      List<HaltNote> stopFindings =
-          advice.stopFindings().stream()
-              .filter(stopFinding -> stopFinding.verdict() == verdict)
-              .toList();
-      if (!stopFindings.isEmpty()) {
-        page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
-      }
-      for (HaltNote stopFinding : stopFindings) {
-        boolean titled =
-            !stopFinding.title().isEmpty() && !stopFinding.text().startsWith(stopFinding.title());
-        page.para(
-            " - ",
-            INDENT,
-            (titled ? sentence(stopFinding.title()) + " " : "")
-                + stopFinding.text()
-                + ids(stopFinding),
-            Tone.PLAIN);
-      }
-    }
   }
 
   private String ids(Advice.Decision one) {
@@ -136,19 +116,12 @@ final class BriefReport {
           INDENT,
           layer.reasons().get(0).rule().reason() + " ‹" + layer.reasons().get(0).rule().id() + "›",
           Tone.PLAIN);
-      StringBuilder said = new StringBuilder();
-      int told = 0;
-      for (Say say : layer.spec()) {
-        boolean asked = say.text().length() <= A_DEMAND;
-        if (asked || told++ < INSTRUCTIONS) {
-          said.append(said.isEmpty() ? "" : " ").append(first(say.text()));
-        }
-      }
-      for (Say say : layer.fixing()) {
-        said.append(said.isEmpty() ? "" : " ").append(first(say.text()));
-      }
+      String said =
+          Stream.concat(layer.spec().stream(), layer.fixing().stream())
+              .map(say -> say.parts().must())
+              .collect(Collectors.joining(" "));
       if (!said.isEmpty()) {
-        page.para(INDENT, INDENT, said.toString(), Tone.PLAIN);
+        page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
   }
@@ -177,7 +150,8 @@ final class BriefReport {
     for (RemedyNote remedy : advice.remedies()) {
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
-      String words = brief ? title : sentence(title) + " " + firstTwo(remedy.text());
+      String words =
+          brief && !remedy.hold() ? title : Texts.sentence(title) + " " + remedy.parts().must();
       page.para(TextPage.numbered(++number), INDENT, words + ids(remedy), Tone.PLAIN);
     }
   }
@@ -192,15 +166,10 @@ final class BriefReport {
         page.heading(phrases.say(brief ? "short-dangers" : "heading-danger"));
         headed = true;
       }
-      String instead = caution.parts().getOrDefault("instead", caution.text());
-      String danger = caution.parts().getOrDefault("danger", "");
       page.para(
           " ! ",
           INDENT,
-          sentence(caution.title())
-              + " "
-              + (brief ? first(instead) : (first(danger) + " " + first(instead)).strip())
-              + ids(caution),
+          Texts.sentence(caution.title()) + " " + caution.parts().must() + ids(caution),
           Tone.PLAIN);
     }
   }
@@ -214,7 +183,7 @@ final class BriefReport {
     List<String> titles = new ArrayList<>();
     for (CautionNote caution : advice.cautions()) {
       if (caution.severity() == severity) {
-        titles.add(small(caution.title()));
+        titles.add(Texts.lower(caution.title()));
       }
     }
     if (!titles.isEmpty()) {
@@ -232,7 +201,8 @@ final class BriefReport {
     page.heading(phrases.say("heading-find-out"));
     int number = 0;
     for (FindOut one : told) {
-      String change = one.decisions().get(0).replaceFirst("^if it is ", "");
+      Otherwise farthest = one.changes().get(0);
+      String change = farthest.value() + ": " + farthest.clause(1);
       page.para(
           TextPage.numbered(++number),
           INDENT,
@@ -242,9 +212,9 @@ final class BriefReport {
                   "fact",
                   Texts.capital(one.called()),
                   "look",
-                  one.look().replaceFirst("[.]$", ""),
+                  one.look(),
                   "hangs",
-                  brief ? "" : phrases.say("find-out-hangs", "change", change.split("; ")[0]))
+                  brief ? "" : phrases.say("find-out-hangs", "change", change))
               .strip(),
           Tone.PLAIN);
     }
@@ -310,38 +280,10 @@ final class BriefReport {
       page.para(
           " - ",
           INDENT,
-          sentence(phrases.say("standing-" + standing, "way", one.title()))
+          Texts.sentence(phrases.say("standing-" + standing, "way", one.title()))
               + " "
               + TextReport.ids(one.because().subList(0, 1)),
           Tone.PLAIN);
     }
-  }
-
-  private static String sentence(String words) {
-    return words.endsWith("?") || words.endsWith(".") ? words : words + ".";
-  }
-
-  private static String firstTwo(String text) {
-    String first = first(text);
-    return first.length() == text.length()
-        ? text
-        : first + " " + first(text.substring(first.length() + 1));
-  }
-
-  /** The first sentence of a text. */
-  static String first(String text) {
-    for (int i = 0; i + 2 < text.length(); i++) {
-      boolean stop = ".!?".indexOf(text.charAt(i)) >= 0 && text.charAt(i + 1) == ' ';
-      if (stop && Character.isUpperCase(text.charAt(i + 2))) {
-        return text.substring(0, i + 1);
-      }
-    }
-    return text;
-  }
-
-  private static String small(String words) {
-    String cut = words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
-    boolean plain = cut.length() > 1 && !Character.isUpperCase(cut.charAt(1));
-    return plain ? Character.toLowerCase(cut.charAt(0)) + cut.substring(1) : cut;
   }
 }

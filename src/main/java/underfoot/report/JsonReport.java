@@ -29,6 +29,7 @@ import underfoot.plan.Refusal;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
+import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
  * The answers as JSON, each with the name and version of its format. Fields may be added to a
@@ -62,8 +63,9 @@ public final class JsonReport extends RecordWriter {
                   + " fixingText:fixing coveragePercent? because"),
           entry(Advice.Coverage.class, "targetPercent check.text:check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts: about? because"),
-          entry(Advice.Assumption.class, "fact assumed look:findOut wouldChange because"),
+          entry(Advice.CautionNote.class, "id severity title text parts.parts: about? because"),
+          entry(Advice.Assumption.class, "fact assumed look:findOut wouldChange changes because"),
+          entry(Otherwise.class, "fact value reach differences:becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),
           entry(Advice.Heights.class, "rise:riseMm aboveOldFloor:aboveOldFloorMm doors"),
           entry(Advice.Ranking.class, "id order name:criterion because"),

@@ -1,12 +1,12 @@
 package underfoot.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Function;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
@@ -21,16 +21,16 @@ import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Say;
+import underfoot.plan.Advice.Told;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
-import underfoot.plan.LevelPlan;
 import underfoot.plan.QuantityLine;
+import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
 
 /** The advice as plain text, the answer first. */
 public final class TextReport {
   private static final int CHANGES_TOLD = 3;
-  private static final int MARKERS_TOLD = 40;
   private static final double TENTHS = 10;
 
   private static final String INDENT = "   ";
@@ -40,21 +40,13 @@ public final class TextReport {
   private final TextPage page;
   private final Set<String> reasonsTold = new HashSet<>();
 
-  private TextReport(Advice advice, Phrases phrases, TextPage page) {
+  private final boolean findOut;
+
+  private TextReport(Advice advice, Phrases phrases, TextPage page, boolean findOut) {
     this.advice = advice;
     this.phrases = phrases;
     this.page = page;
-  }
-
-  /**
-   * Writes the advice.
-   *
-   * @param advice the advice
-   * @param phrases the phrase book
-   * @param page where it is written
-   */
-  public static void write(Advice advice, Phrases phrases, TextPage page) {
-    new TextReport(advice, phrases, page).write();
+    this.findOut = findOut;
   }
 
   /**
@@ -66,10 +58,21 @@ public final class TextReport {
    * @param page where it is written
    */
   public static void write(Advice advice, Phrases phrases, Detail detail, TextPage page) {
+    write(advice, phrases, detail, page, true);
+  }
+
+  /** The same without what to find out first, for those who are told it apart. */
+  public static void writeWithoutFindOut(
+      Advice advice, Phrases phrases, Detail detail, TextPage page) {
+    write(advice, phrases, detail, page, false);
+  }
+
+  private static void write(
+      Advice advice, Phrases phrases, Detail detail, TextPage page, boolean findOut) {
     if (detail == Detail.FULL) {
-      write(advice, phrases, page);
+      new TextReport(advice, phrases, page, findOut).write();
     } else {
-      BriefReport.write(advice, phrases, detail, page);
+      BriefReport.write(advice, phrases, detail, page, findOut);
     }
   }
 
@@ -83,7 +86,7 @@ public final class TextReport {
 
   private void write() {
     answer(advice, phrases, page);
-    stopFindings();
+    stopFindings(advice, phrases, page, one -> told(one.title(), one, one.because()));
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
       new TextSection(advice, phrases, page).draw();
@@ -103,7 +106,9 @@ public final class TextReport {
       ChangesText.write(advice, phrases, page, Integer.MAX_VALUE);
     }
     cautions();
-    BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
+    if (findOut) {
+      BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
+    }
     coverage();
     doors(advice, phrases, page);
     consequences();
@@ -130,27 +135,27 @@ public final class TextReport {
     return String.join(" ", ids);
   }
 
-  private void stopFindings() {
+  /** What stops the work, and what guidance says against it. */
+  static void stopFindings(
+      Advice advice, Phrases phrases, TextPage page, Function<HaltNote, String> told) {
     for (Verdict verdict : List.of(Verdict.STOP, Verdict.OUTSIDE_GUIDANCE)) {
-      List<HaltNote> stopFindings =
-          advice.stopFindings().stream()
-              .filter(stopFinding -> stopFinding.verdict() == verdict)
-              .toList();
-      if (!stopFindings.isEmpty()) {
+      List<HaltNote> all =
+          advice.stopFindings().stream().filter(one -> one.verdict() == verdict).toList();
+      if (!all.isEmpty()) {
         page.heading(phrases.say(verdict == Verdict.STOP ? "heading-stop" : "heading-outside"));
-        for (HaltNote stopFinding : stopFindings) {
-          told(" - ", stopFinding.title(), stopFinding.text(), stopFinding.because(), Tone.PLAIN);
-        }
+        all.forEach(one -> page.para(" - ", INDENT, told.apply(one), Tone.PLAIN));
       }
     }
   }
 
-  /** A title, a text and the rules it comes from. */
-  private void told(
-      String bullet, String title, String text, List<Justification> because, Tone tone) {
+  /** A text under its title, unless it begins with it. */
+  static String titled(String title, String text) {
     boolean titled = !title.isEmpty() && !text.startsWith(title);
-    String words = titled ? title + (title.endsWith("?") ? " " : ". ") + text : text;
-    page.para(bullet, INDENT, words + " " + ids(because), tone);
+    return titled ? Texts.sentence(title) + " " + text : text;
+  }
+
+  private static String told(String title, Told told, List<Justification> because) {
+    return titled(title, told.text()) + " " + ids(because);
   }
 
   private void layers() {
@@ -202,7 +207,8 @@ public final class TextReport {
       number++;
       String title =
           remedy.hold() ? phrases.say("hold-point") + ": " + remedy.title() : remedy.title();
-      told(TextPage.numbered(number), title, remedy.text(), remedy.because(), Tone.PLAIN);
+      page.para(
+          TextPage.numbered(number), INDENT, told(title, remedy, remedy.because()), Tone.PLAIN);
     }
   }
 
@@ -216,11 +222,10 @@ public final class TextReport {
         last = caution.severity();
         page.heading(phrases.say("heading-" + last.word()));
       }
-      told(
+      page.para(
           last == Severity.DANGER ? " ! " : " - ",
-          caution.title(),
-          caution.text(),
-          caution.because(),
+          INDENT,
+          told(caution.title(), caution, caution.because()),
           Tone.PLAIN);
     }
   }
@@ -275,7 +280,7 @@ public final class TextReport {
   }
 
   private void consequences() {
-    advice.consequences().levels().ifPresent(this::levels);
+    advice.consequences().levels().ifPresent(plan -> LevelText.write(plan, phrases, page));
     advice.consequences().setOut().ifPresent(new SetOutText(phrases, page)::write);
     if (!advice.consequences().quantities().isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
@@ -292,50 +297,15 @@ public final class TextReport {
     advice.consequences().cost().ifPresent(this::cost);
   }
 
-  /** The markers, from the shallowest to the deepest as they stand in the survey; the first few. */
-  private void levels(LevelPlan plan) {
-    page.heading(phrases.say("heading-levels"));
-    page.para(
-        phrases.say(
-                plan.level() ? "levels-level" : "levels-flat",
-                "volume",
-                Texts.of(Math.ceil(plan.volumeL()), "L"))
-            + " "
-            + ids(plan.because()));
-    int told = Math.min(plan.markers().size(), MARKERS_TOLD);
-    for (LevelPlan.Marker marker : plan.markers().subList(0, told)) {
-      page.para(
-          " - ",
-          INDENT,
-          phrases.say(
-              "marker",
-              "x",
-              Texts.metres(marker.xMm()),
-              "y",
-              Texts.metres(marker.yMm()),
-              "height",
-              Texts.of(Math.round(marker.heightMm() * 2) / 2.0, "mm")),
-          Tone.PLAIN);
-    }
-    if (told < plan.markers().size()) {
-      page.para(
-          phrases.say("markers-more", "count", Integer.toString(plan.markers().size() - told)));
-    }
-  }
-
-  private static String sentence(String words) {
-    return words.endsWith("?") || words.endsWith(".") ? words : words + ".";
-  }
-
-  /** The first few of many changes; all of them are in the JSON. */
-  private String shortened(String change) {
-    String[] parts = change.split("; ");
-    if (parts.length <= CHANGES_TOLD + 1) {
-      return change;
-    }
-    String first = String.join("; ", Arrays.copyOf(parts, CHANGES_TOLD));
-    return phrases.say(
-        "and-more", "first", first, "count", Integer.toString(parts.length - CHANGES_TOLD));
+  /** What becomes of another value: the first few of many changes; all of them are in the JSON. */
+  private String told(Otherwise other) {
+    int left = other.differences().size() - CHANGES_TOLD;
+    String first =
+        left <= 1
+            ? other.clause()
+            : phrases.say(
+                "and-more", "first", other.clause(CHANGES_TOLD), "count", Integer.toString(left));
+    return phrases.say("if-it-is", "value", other.value(), "changes", first);
   }
 
   /** An amount as it is bought: whole pieces, the rest to a tenth. */
@@ -364,17 +334,17 @@ public final class TextReport {
     page.heading(phrases.say("heading-assumptions"));
     List<Assumption> idle = new ArrayList<>();
     for (Assumption one : advice.assumptions()) {
-      if (one.wouldChange().isEmpty()) {
+      if (one.changes().isEmpty()) {
         idle.add(one);
         continue;
       }
       page.para(
           " - ",
           INDENT,
-          assumed(one) + (one.look().isEmpty() ? "" : " " + sentence(one.look())),
+          assumed(one) + (one.look().isEmpty() ? "" : " " + Texts.sentence(one.look())),
           Tone.PLAIN);
-      for (String change : one.wouldChange()) {
-        page.para(INDENT + "· ", INDENT + "  ", shortened(change), Tone.PLAIN);
+      for (Otherwise other : one.changes()) {
+        page.para(INDENT + "· ", INDENT + "  ", told(other), Tone.PLAIN);
       }
     }
     if (!idle.isEmpty()) {

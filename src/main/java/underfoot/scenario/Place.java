@@ -12,6 +12,14 @@ public record Place(FactDefinition fact, String about) {
     return about.isEmpty() ? fact.key() : fact.key() + '@' + about;
   }
 
+  /** The key of a fact, with the name of the thing it is about if there are several. */
+  public static String named(String key, String about) {
+    if (about.isEmpty()) {
+      return key;
+    }
+    return key.contains("[]") ? key.replace("[]", '[' + about + ']') : key + " @" + about;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Place that && id().equals(that.id());

@@ -7,10 +7,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import underfoot.knowledge.Survey;
 import underfoot.reasoning.Assessment;
+import underfoot.reasoning.Difference;
+import underfoot.reasoning.Difference.Kind;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
 import underfoot.reasoning.WhatIf.Otherwise;
@@ -118,13 +121,22 @@ class FindOutFirstTest {
     return new WhatIf.Unsaid(defined(key), about, List.of(otherwise));
   }
 
+  private static Otherwise otherwise(String value, Reach reach, String... texts) {
+    return new Otherwise(
+        "a fact",
+        value,
+        reach,
+        Stream.of(texts)
+            .map(text -> new Difference(Kind.LAYERS_ADDED, List.of(text), "", text, text))
+            .toList());
+  }
+
   @Test
   void a_verdict_counts_before_a_way_and_a_way_before_the_number_of_parts() {
-    Otherwise part = new Otherwise("10 mm", Reach.PART, List.of("a primer", "a bed", "a primer"));
-    Otherwise more =
-        new Otherwise("12 mm", Reach.PART, List.of("a primer", "a bed", "a seal", "a strip"));
-    Otherwise way = new Otherwise("yes", Reach.WAY, List.of("another way"));
-    Otherwise verdict = new Otherwise("often", Reach.VERDICT, List.of("the work stops"));
+    Otherwise part = otherwise("10 mm", Reach.PART, "a primer", "a bed", "a primer");
+    Otherwise more = otherwise("12 mm", Reach.PART, "a primer", "a bed", "a seal", "a strip");
+    Otherwise way = otherwise("yes", Reach.WAY, "another way");
+    Otherwise verdict = otherwise("often", Reach.VERDICT, "the work stops");
     List<FindOut> all =
         FindOutFirst.of(
             Floors.advisor().knowledge(),

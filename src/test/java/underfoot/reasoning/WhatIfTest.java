@@ -24,8 +24,16 @@ class WhatIfTest {
         .as("the assumed value itself is not tried")
         .extracting(WhatIf.Otherwise::value)
         .containsExactly("8 mm", "20 mm");
-    assertThat(tile.otherwise().get(0).differences())
-        .contains("tile comes out at 8 mm instead of 12 mm");
+    WhatIf.Otherwise thinner = tile.otherwise().get(0);
+    assertThat(thinner.fact()).isEqualTo("tile.thickness");
+    assertThat(thinner.differences())
+        .contains(
+            new Difference(
+                Difference.Kind.THICKNESS,
+                List.of("tile"),
+                "12 mm",
+                "8 mm",
+                "tile comes out at 8 mm instead of 12 mm"));
   }
 
   @Test
@@ -49,7 +57,7 @@ class WhatIfTest {
                 && now.of(underfoot.buildup.Caution.class)
                     .equals(then.of(underfoot.buildup.Caution.class));
         assertThat(same).as(one.key() + " = " + other.value()).isFalse();
-        assertThat(other.differences()).isNotEmpty().allMatch(said -> !said.contains("<"));
+        assertThat(other.differences()).isNotEmpty().allMatch(said -> !said.text().contains("<"));
       }
     }
   }

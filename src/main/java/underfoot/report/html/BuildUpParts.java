@@ -2,10 +2,10 @@ package underfoot.report.html;
 
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import underfoot.buildup.Severity;
 import underfoot.measure.Texts;
+import underfoot.knowledge.TextParts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Door;
@@ -111,13 +111,16 @@ final class BuildUpParts extends HtmlParts {
       if (folded) {
         out.close("summary");
       }
-      Map<String, String> parts = caution.parts();
-      if (parts.containsKey("danger")) {
+      TextParts parts = caution.parts();
+      if (!parts.part(TextParts.DANGER).isEmpty()) {
         out.open("dl");
-        part(parts, "danger");
-        part(parts, "whom");
-        part(parts, "instead");
+        part(parts, TextParts.DANGER);
+        part(parts, TextParts.WHOM);
+        part(parts, TextParts.INSTEAD);
         out.end("dl");
+        if (!parts.part(TextParts.MORE).isEmpty()) {
+          out.own("p", parts.part(TextParts.MORE));
+        }
       } else {
         out.own("p", caution.text());
       }
@@ -126,10 +129,10 @@ final class BuildUpParts extends HtmlParts {
     }
   }
 
-  private void part(Map<String, String> parts, String name) {
-    if (parts.containsKey(name)) {
+  private void part(TextParts parts, String name) {
+    if (!parts.part(name).isEmpty()) {
       say("dt", "caution-" + name);
-      out.own("dd", parts.get(name));
+      out.own("dd", parts.part(name));
     }
   }
 

@@ -29,12 +29,7 @@ final class ChoiceParts extends HtmlParts {
           "strong",
           speech.say("assumed", "fact", Texts.capital(one.called()), "value", one.assumed()));
       if (!one.look().isEmpty()) {
-        String look = one.look();
-        out.text(
-            " "
-                + speech.say("find-out")
-                + " "
-                + (look.endsWith("?") || look.endsWith(".") ? look : look + "."));
+        out.text(" " + speech.say("find-out") + " " + Texts.sentence(one.look()));
       }
       out.close("p");
       if (one.wouldChange().isEmpty()) {

@@ -1,0 +1,95 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import underfoot.buildup.Conclusion;
+import underfoot.knowledge.Derivation;
+import underfoot.knowledge.Facts;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.Phrases;
+import underfoot.knowledge.Wording;
+import underfoot.reasoning.Assessment;
+
+/**
+ * The texts of one floor, filled in. What several rules say of the same thing is said once, with
+ * all its reasons.
+ */
+record Sayings(Knowledge knowledge, Phrases phrases, Facts facts, Justifier justifier) {
+  static Sayings of(Assessment assessment) {
+    Knowledge knowledge = assessment.knowledge();
+    return new Sayings(
+        knowledge,
+        new Phrases(knowledge.wording()),
+        assessment.factsOfChosen(),
+        new Justifier(assessment.scenario(), knowledge));
+  }
+
+  /** The same of other facts. */
+  Sayings with(Facts others) {
+    return new Sayings(knowledge, phrases, others, justifier);
+  }
+
+  /** A wording filled in. */
+  Wording.Filled fill(String wording, String about) {
+    return knowledge.wording().fill(wording, knowledge.figures(), facts, about);
+  }
+
+  /** The title of a wording. */
+  String title(String wording, String about) {
+    return fill(wording, about).title(about);
+  }
+
+  /** The id of a wording that is about a thing. */
+  static String id(String wording, String about) {
+    return about.isEmpty() ? wording : wording + " @" + about;
+  }
+
+  /** Conclusions that say the same of the same thing, those of the first rule first. */
+  record Same<T extends Conclusion>(String wording, String about, List<T> all) {
+    String id() {
+      return Sayings.id(wording, about);
+    }
+
+    List<Derivation> because() {
+      return all.stream().map(Conclusion::because).toList();
+    }
+  }
+
+  /** What is said of the room as a whole, once each, in the order of the wording files. */
+  <T extends Conclusion> List<Same<T>> once(List<T> all, Function<T, String> wording) {
+    return once(all, wording, one -> "");
+  }
+
+  /** What is said of each thing, once each, in the order of the wording files. */
+  <T extends Conclusion> List<Same<T>> once(
+      List<T> all, Function<T, String> wording, Function<T, String> about) {
+    Map<List<String>, Same<T>> groups = new LinkedHashMap<>();
+    for (T one : all) {
+      String id = wording.apply(one);
+      String thing = about.apply(one);
+      groups
+          .computeIfAbsent(List.of(id, thing), key -> new Same<>(id, thing, new ArrayList<>()))
+          .all()
+          .add(one);
+    }
+    groups
+        .values()
+        .forEach(same -> same.all().sort(Comparator.comparing(one -> one.because().rule().id())));
+    return groups.values().stream()
+        .sorted(
+            Comparator.comparingInt((Same<T> same) -> knowledge.wording().place(same.wording()))
+                .thenComparing(Same::about))
+        .toList();
+  }
+
+  /**
+   * Why something is said in a text, the facts and figures that the text names among the reasons.
+   */
+  List<Justification> because(Same<?> same, Wording.Filled filled) {
+    return justifier.of(same.because(), filled.used());
+  }
+}
