@@ -81,11 +81,6 @@ public final class JsonReport extends RecordWriter {
                   + " deckRatio cost workHours inUseAfterHours inUse? disturbance first risks"
                   + " against gains givesUp because.rule.id:rules"),
           entry(ComparedBuildUp.Part.class, "id name thickness:thicknessMm"),
-          entry(
-              Justification.class,
-              "rule.id:rule rule.reason source.title:source source.status:sourceStatus facts"
-                  + " figures"),
-          entry(Premise.class, "fact value from line? how?"),
           entry(Figure.class, "name:figure value unit"),
           entry(SetOut.class, "tiles whyNoTiles? boards"),
           entry(
@@ -278,28 +273,42 @@ public final class JsonReport extends RecordWriter {
     if (value instanceof SetOut) {
       rounded(HUNDREDTHS, () -> super.value(value));
     } else if (value instanceof Justification one) {
-      boolean again = !told.add(one) && !one.restsOn().isEmpty();
-      rounded(
-          MILLIONTHS,
-          () ->
-              object(
-                  one,
-                  () -> {
-                    if (again) {
-                      property("told", true);
-                    }
-                    property("rests-on", again ? List.of() : one.restsOn());
-                  }));
+      rounded(MILLIONTHS, () -> object(Map.of(), () -> justification(one)));
     } else if (value instanceof Premise one) {
-      object(
-          one,
-          () -> {
-            if (!one.uses().isEmpty() && told.add(one)) {
-              property("uses", one.uses());
-            }
-          });
+      object(Map.of(), () -> premise(one));
     } else {
       super.value(value);
+    }
+  }
+
+  // Most of an advice is these two: Java spins a class for each method called by reflection often.
+
+  private void justification(Justification one) {
+    boolean again = !told.add(one) && !one.restsOn().isEmpty();
+    property("rule", one.rule().id());
+    property("reason", one.rule().reason());
+    property("source", one.source().title());
+    property("sourceStatus", one.source().status());
+    property("facts", one.facts());
+    property("figures", one.figures());
+    if (again) {
+      property("told", true);
+    }
+    property("rests-on", again ? List.of() : one.restsOn());
+  }
+
+  private void premise(Premise one) {
+    property("fact", one.fact());
+    property("value", one.value());
+    property("from", one.from().word());
+    if (one.line() > 0) {
+      property("line", one.line());
+    }
+    if (!one.how().isEmpty()) {
+      property("how", one.how());
+    }
+    if (!one.uses().isEmpty() && told.add(one)) {
+      property("uses", one.uses());
     }
   }
 }
