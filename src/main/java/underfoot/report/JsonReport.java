@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import tools.jackson.core.JsonGenerator;
 import underfoot.buildup.Verdict;
@@ -46,7 +47,7 @@ public final class JsonReport extends RecordWriter {
 
   private static final Map<Class<?>, String> PROPERTIES =
       Map.ofEntries(
-          entry(Document.class, "format origin:? tool? of:"),
+          entry(Document.class, "format origin: tool? of:"),
           entry(Origin.class, "file sha256 supersedes?"),
           entry(
               Advice.class,
@@ -150,7 +151,7 @@ public final class JsonReport extends RecordWriter {
 
   private final Set<Object> told = Collections.newSetFromMap(new IdentityHashMap<>());
 
-  private record Document(String format, Origin origin, Tool tool, Object of) {}
+  private record Document(String format, Optional<Origin> origin, Tool tool, Object of) {}
 
   /**
    * Which scenario a line of many answers.
@@ -187,7 +188,7 @@ public final class JsonReport extends RecordWriter {
   }
 
   private static void write(String format, Object of, Writer out) {
-    write(new Document(format, null, null, of), true, PROPERTIES, out);
+    write(new Document(format, Optional.empty(), null, of), true, PROPERTIES, out);
   }
 
   /**
@@ -200,7 +201,7 @@ public final class JsonReport extends RecordWriter {
    */
   public static void write(Advice advice, String version, String ruleBase, Writer out) {
     Tool tool = new Tool(version, ruleBase);
-    write(new Document("underfoot.advice/1", null, tool, advice), true, PROPERTIES, out);
+    write(new Document("underfoot.advice/1", Optional.empty(), tool, advice), true, PROPERTIES, out);
   }
 
   /**
@@ -216,7 +217,7 @@ public final class JsonReport extends RecordWriter {
   public static void line(
       Origin origin, Advice advice, String version, String ruleBase, Writer out) {
     Tool tool = new Tool(version, ruleBase);
-    write(new Document("underfoot.advice/1", origin, tool, advice), false, PROPERTIES, out);
+    write(new Document("underfoot.advice/1", Optional.of(origin), tool, advice), false, PROPERTIES, out);
   }
 
   /**
@@ -230,13 +231,13 @@ public final class JsonReport extends RecordWriter {
    */
   public static void failure(Origin origin, int exit, List<String> faults, Writer out) {
     Failure failure = new Failure(exit, faults);
-    write(new Document(FAILURE, origin, null, failure), false, PROPERTIES, out);
+    write(new Document(FAILURE, Optional.of(origin), null, failure), false, PROPERTIES, out);
   }
 
   /** Writes what is said of a proposal, format {@code underfoot.check/1}; see the advice. */
   public static void write(Opinion opinion, String version, String ruleBase, Writer out) {
     Tool tool = new Tool(version, ruleBase);
-    write(new Document("underfoot.check/1", null, tool, opinion), true, OF_OPINIONS, out);
+    write(new Document("underfoot.check/1", Optional.empty(), tool, opinion), true, OF_OPINIONS, out);
   }
 
   /** Writes two floors compared, format {@code underfoot.compare/1}. */
@@ -257,7 +258,7 @@ public final class JsonReport extends RecordWriter {
 
   /** Writes a lesson with its answers, format {@code underfoot.lesson/1}. */
   public static void write(Lesson lesson, Writer out) {
-    write(new Document("underfoot.lesson/1", null, null, lesson), true, OF_LESSONS, out);
+    write(new Document("underfoot.lesson/1", Optional.empty(), null, lesson), true, OF_LESSONS, out);
   }
 
   @Override

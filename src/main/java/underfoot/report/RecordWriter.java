@@ -231,19 +231,30 @@ public class RecordWriter {
     return found(call(method(value.getClass(), path[from]), value), path, from + 1);
   }
 
+  private static List<Class<?>> supertypes(Class<?> type) {
+    List<Class<?>> all = new ArrayList<>(List.of(type));
+    for (Class<?> one : type.getInterfaces()) {
+      all.addAll(supertypes(one));
+    }
+    return all;
+  }
+
   private static Method method(Class<?> type, String name) {
     return METHODS
         .computeIfAbsent(type, t -> new ConcurrentHashMap<>())
         .computeIfAbsent(
             name,
             n -> {
-              try {
-                Method method = type.getDeclaredMethod(n);
-                method.setAccessible(true);
-                return method;
-              } catch (NoSuchMethodException none) {
-                return null;
+              for (Class<?> of : supertypes(type)) {
+                try {
+                  Method method = of.getDeclaredMethod(n);
+                  method.setAccessible(true);
+                  return method;
+                } catch (NoSuchMethodException elsewhere) {
+                  // an interface may have it
+                }
               }
+              return null;
             });
   }
 
