@@ -70,13 +70,13 @@ final class StackHeat {
     }
     basis.use(covering);
     Worked.with()
-        .key("output", output, "W/m2")
-        .key("room", basis.figureFor("heated-room-temperature", use), "C")
-        .key("below", basis.figure("temperature-below-" + storey), "C")
-        .key("covering-resistance", covering.number(), "m2K/W")
-        .key("screed", basis.figure(screed), "mm")
-        .key("screed-conductivity", basis.figure("screed-conductivity"), "W/mK")
-        .key("resistance-below", basis.figure("resistance-below-" + storey), "m2K/W")
+        .key("output", output)
+        .key("room", basis.figureFor("heated-room-temperature", use))
+        .key("below", basis.figure("temperature-below-" + storey))
+        .key("covering-resistance", covering.number())
+        .key("screed", basis.figure(screed))
+        .key("screed-conductivity", basis.figure("screed-conductivity"))
+        .key("resistance-below", basis.figure("resistance-below-" + storey))
         .run(new HeatSplit())
         .ifPresent(
             result -> {

@@ -54,9 +54,9 @@ final class StackTiles {
     double area = basis.fact("area");
     double waste = basis.fact("tile waste");
     Worked.with()
-        .key("length", basis.fact("tile length"), "mm")
-        .key("width", basis.fact("tile width"), "mm")
-        .key("joint", basis.fact(JOINT), "mm")
+        .key("length", basis.fact("tile length"))
+        .key("width", basis.fact("tile width"))
+        .key("joint", basis.fact(JOINT))
         .run(new TilesPerArea())
         .ifPresent(
             result -> {
@@ -81,10 +81,10 @@ final class StackTiles {
       String way, String run, String edge, TracedFacts basis, MeasuredFacts found) {
     Optional<Result> result =
         Worked.with()
-            .key("run", basis.fact(run), "mm")
-            .key("tile", basis.fact(edge), "mm")
-            .key("joint", basis.fact(JOINT), "mm")
-            .key("gap", basis.figure("movement-joint-width"), "mm")
+            .key("run", basis.fact(run))
+            .key("tile", basis.fact(edge))
+            .key("joint", basis.fact(JOINT))
+            .key("gap", basis.figure("movement-joint-width"))
             .run(new Cuts());
     if (result.isPresent()) {
       String how = Worked.how(result.get());

@@ -11,12 +11,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tools.jackson.databind.json.JsonMapper;
+import underfoot.knowledge.Workings;
 import underfoot.working.Key;
 import underfoot.working.Measure;
 import underfoot.working.Refused;
 import underfoot.working.Result;
 import underfoot.working.Working;
-import underfoot.working.Workings;
 
 /** {@code work-out NAME key=value ...}: one working on its own, with its steps and source. */
 @Command(
@@ -60,7 +60,7 @@ public final class WorkOut implements Callable<Integer> {
         if (pairs.isEmpty()) {
           explain(working, out);
         } else {
-          show(working, working.run(given(working, pairs)), out);
+          show(working, working.read(given(working, pairs)), out);
         }
       }
       out.flush();

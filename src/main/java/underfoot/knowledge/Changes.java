@@ -3,13 +3,13 @@ package underfoot.knowledge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import underfoot.scenario.Dimension;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Unit;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.NotAQuantity;
-import underfoot.scenario.Quantity;
 import underfoot.scenario.RuleFiles;
-import underfoot.scenario.Unit;
 
 /** What may be changed of a floor or a job when nothing fits, the least trouble first. */
 public final class Changes {

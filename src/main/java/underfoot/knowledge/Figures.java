@@ -1,16 +1,14 @@
 package underfoot.knowledge;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import underfoot.scenario.Dimension;
-import underfoot.scenario.NotAQuantity;
-import underfoot.scenario.Quantity;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
 import underfoot.scenario.RuleFiles;
-import underfoot.scenario.Unit;
 
 /** Every number that a rule or a formula uses, by name. */
 public final class Figures {
@@ -18,9 +16,6 @@ public final class Figures {
   private static final String GRADIENT = "1:";
 
   private static final String DIFFERENCE = "K";
-
-  /** The dimension each unit belongs to; of two, the first. */
-  private static final Map<String, Dimension> BY_UNIT = byUnit();
 
   private final Map<String, Figure> byName;
   private final Map<String, List<Figure>> byPrefix = new ConcurrentHashMap<>();
@@ -53,59 +48,35 @@ public final class Figures {
   private static Figure read(Entries.Entry entry) throws KnowledgeFault {
     String text = entry.required("value");
     boolean gradient = text.startsWith(GRADIENT);
-    int start = gradient ? GRADIENT.length() : 0;
-    int end = start;
-    while (end < text.length() && "+-.0123456789eE".indexOf(text.charAt(end)) >= 0) {
-      end++;
-    }
-    double value;
     try {
-      value = Double.parseDouble(text.substring(start, end));
-    } catch (NumberFormatException e) {
+      Quantity.Count written = Quantity.count(gradient ? text.substring(GRADIENT.length()) : text);
+      return new Figure(
+          entry.name(),
+          entry.required("description"),
+          text,
+          written.number(),
+          gradient ? "the n of 1:n" : written.of(),
+          base(text, written),
+          entry.required("practice"),
+          entry.required("source"),
+          entry.required("status"),
+          entry.field("note"));
+    } catch (NotAQuantity e) {
       throw new KnowledgeFault(
           entry.file(),
           entry.line(),
           "figure '" + entry.name() + "' must begin with a number; write value: 3 mm");
     }
-    String unit = text.substring(end).strip();
-    return new Figure(
-        entry.name(),
-        entry.required("description"),
-        text,
-        value,
-        gradient ? "the n of 1:n" : unit,
-        base(text, unit, value),
-        entry.required("practice"),
-        entry.required("source"),
-        entry.required("status"),
-        entry.field("note"));
   }
 
-  /** The number in the base unit of its dimension, where scenarios use that dimension. */
-  private static double base(String text, String unit, double value) {
-    if (unit.equals(DIFFERENCE)) {
-      return value; // scenarios state temperatures in kelvin, figures only differences
-    }
-    Dimension dimension = BY_UNIT.get(unit);
-    if (dimension == null) {
-      return value;
-    }
-    try {
-      return Quantity.parse(text, dimension).value();
-    } catch (NotAQuantity e) {
-      return value;
-    }
-  }
-
-  private static Map<String, Dimension> byUnit() {
-    Map<String, Dimension> byUnit = new HashMap<>();
-    for (Dimension dimension : Dimension.values()) {
-      for (Unit unit : dimension.units()) {
-        byUnit.putIfAbsent(unit.symbol(), dimension);
-        unit.spellings().forEach(spelling -> byUnit.putIfAbsent(spelling, dimension));
-      }
-    }
-    return byUnit;
+  /** The number in the base unit of its dimension, where there is one for the unit. */
+  private static double base(String text, Quantity.Count written) throws NotAQuantity {
+    // Figures in K are differences; the temperatures themselves are in C.
+    Dimension dimension =
+        written.of().equals(DIFFERENCE)
+            ? Dimension.TEMPERATURE_DIFFERENCE
+            : Dimension.ofUnit(written.of()).orElse(null);
+    return dimension == null ? written.number() : Quantity.parse(text, dimension).value();
   }
 
   /**

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import underfoot.scenario.Dimension;
-import underfoot.scenario.NotAQuantity;
-import underfoot.scenario.Quantity;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
 import underfoot.scenario.RuleFiles;
 
 /** What things cost, and in what packs they are sold. */
@@ -90,17 +90,13 @@ public final class PriceBook {
         currency = entry.required("text");
         continue;
       }
-      String pack = entry.required("pack");
-      int space = pack.indexOf(' ');
       try {
-        double holds = Double.parseDouble(space < 0 ? pack : pack.substring(0, space));
+        Quantity.Count pack = Quantity.count(entry.required("pack"));
         Quantity price = Quantity.parse(entry.required("price"), Dimension.MONEY);
-        if (!(holds > 0) || !(price.value() >= 0) || !price.unit().equals(currency)) {
+        if (!(pack.number() > 0) || !(price.value() >= 0) || !price.unit().equals(currency)) {
           throw new NumberFormatException();
         }
-        byItem.put(
-            entry.name(),
-            new Price(holds, space < 0 ? "" : pack.substring(space + 1).strip(), price.value()));
+        byItem.put(entry.name(), new Price(pack.number(), pack.of(), price.value()));
       } catch (NumberFormatException | NotAQuantity e) {
         throw new KnowledgeFault(
             path,

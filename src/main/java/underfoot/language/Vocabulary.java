@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import underfoot.scenario.Nearest;
+import underfoot.quantity.Nearest;
 import underfoot.scenario.RuleFiles;
 
 /**

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import underfoot.scenario.Dimension;
-import underfoot.scenario.NotAQuantity;
-import underfoot.scenario.Quantity;
-import underfoot.scenario.Unit;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Unit;
 
 /** Marks what somebody answered. */
 public final class Marking {

@@ -13,16 +13,16 @@ import underfoot.knowledge.From;
 import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.MaterialItem;
 import underfoot.knowledge.PriceBook;
+import underfoot.knowledge.Workings;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Justification;
 import underfoot.plan.QuantityLine;
-import underfoot.scenario.Dimension;
+import underfoot.quantity.Dimension;
 import underfoot.scenario.FactDefinition;
 import underfoot.working.Refused;
 import underfoot.working.Result;
 import underfoot.working.Working;
-import underfoot.working.Workings;
 
 /** Questions that are worked out on the numbers of the floor. */
 final class WorkedQuestions {
@@ -113,7 +113,7 @@ final class WorkedQuestions {
     }
     Result result;
     try {
-      result = working.run(given);
+      result = working.read(given);
     } catch (Refused beyond) {
       return; // this floor's numbers are outside what the working takes
     }

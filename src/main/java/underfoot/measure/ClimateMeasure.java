@@ -26,10 +26,10 @@ final class ClimateMeasure implements Measure {
   private static void evaporation(TracedFacts basis, MeasuredFacts found) {
     Worked keys =
         Worked.with()
-            .key("surface", basis.fact("floor temperature"), "C")
-            .key("air", basis.fact("air temperature"), "C")
-            .key("humidity", basis.fact("air humidity"), "%")
-            .key("wind", basis.fact("air speed"), "km/h");
+            .key("surface", basis.fact("floor temperature"))
+            .key("air", basis.fact("air temperature"))
+            .key("humidity", basis.fact("air humidity"))
+            .key("wind", basis.fact("air speed"));
     EvaporationBands bands =
         new EvaporationBands(
             basis.figure("evaporation-band-1-from"),
@@ -47,8 +47,8 @@ final class ClimateMeasure implements Measure {
   private static void dewPoint(Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
     Worked.with()
-        .key("temperature", basis.fact("air temperature"), "C")
-        .key("humidity", basis.fact("air humidity"), "%")
+        .key("temperature", basis.fact("air temperature"))
+        .key("humidity", basis.fact("air humidity"))
         .run(new DewPoint())
         .ifPresent(
             result -> {
@@ -87,9 +87,9 @@ final class ClimateMeasure implements Measure {
     }
     TracedFacts ofRate = new TracedFacts(figures, facts).use(working);
     Worked.with()
-        .key("hours", 1, "h")
-        .key("reference", ofRate.figure("cure-reference-temperature"), "C")
-        .key("temperature", temperature, "C")
+        .key("hours", 1)
+        .key("reference", ofRate.figure("cure-reference-temperature"))
+        .key("temperature", temperature)
         .run(new CureTime(ofRate.figure("cement-least-curing-temperature")))
         .ifPresent(
             result ->
@@ -100,8 +100,8 @@ final class ClimateMeasure implements Measure {
   private static void timber(Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
     Worked.with()
-        .key("temperature", basis.fact("air temperature"), "C")
-        .key("humidity", basis.fact("air humidity"), "%")
+        .key("temperature", basis.fact("air temperature"))
+        .key("humidity", basis.fact("air humidity"))
         .run(new WoodMoisture())
         .ifPresent(
             result -> {

@@ -38,9 +38,9 @@ final class FallMeasure implements Measure {
       return found.list();
     }
     Worked.with()
-        .key("gradient", gentlest.text())
-        .key("length", longest, "mm")
-        .key("width", shortest, "mm")
+        .key("gradient", gentlest.number())
+        .key("length", longest)
+        .key("width", shortest)
         .key("drain", drain)
         .run(new Fall(limits))
         .ifPresent(

@@ -21,8 +21,8 @@ final class HeatMeasure implements Measure {
     }
     double room = basis.figureFor("heated-room-temperature", use);
     Worked.with()
-        .key("output", output, "W/m2")
-        .key("room", room, "C")
+        .key("output", output)
+        .key("room", room)
         .run(new HeatOutput(basis.figure("heated-floor-excess-occupied")))
         .ifPresent(
             result -> {

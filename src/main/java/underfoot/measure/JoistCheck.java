@@ -1,5 +1,6 @@
 package underfoot.measure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import underfoot.knowledge.Fact;
@@ -185,13 +186,13 @@ public final class JoistCheck {
       return Optional.empty();
     }
     return Worked.with()
-        .key("breadth", breadth, "mm")
-        .key("depth", depth, "mm")
-        .key("modulus", basis.figure(grade + "modulus"), "N/mm2")
-        .key("shear-modulus", basis.figure(grade + "shear-modulus"), "N/mm2")
-        .key("centres", centres, "mm")
-        .key("load", load, "kN/m2")
-        .key("span", span, "mm")
+        .key("breadth", breadth)
+        .key("depth", depth)
+        .key("modulus", basis.figure(grade + "modulus"))
+        .key("shear-modulus", basis.figure(grade + "shear-modulus"))
+        .key("centres", centres)
+        .key("load", load)
+        .key("span", span)
         .run(new JoistDeflection(List.of()));
   }
 
@@ -260,13 +261,13 @@ public final class JoistCheck {
       return;
     }
     Worked.with()
-        .key("breadth", breadth, "mm")
-        .key("depth", depth, "mm")
-        .key("modulus", basis.figure(grade + "modulus"), "N/mm2")
-        .key("shear-modulus", basis.figure(grade + "shear-modulus"), "N/mm2")
-        .key("centres", centres, "mm")
-        .key("load", load, "kN/m2")
-        .key("limit", Double.toString(basis.figure("tile-ratio-" + tile)))
+        .key("breadth", breadth)
+        .key("depth", depth)
+        .key("modulus", basis.figure(grade + "modulus"))
+        .key("shear-modulus", basis.figure(grade + "shear-modulus"))
+        .key("centres", centres)
+        .key("load", load)
+        .key("limit", basis.figure("tile-ratio-" + tile))
         .run(new JoistSpan(List.of()))
         .ifPresent(
             result -> {
@@ -404,9 +405,9 @@ public final class JoistCheck {
     double modulus = basis.figure(grade + "modulus");
     double stiffness = modulus * joist.get().value("second-moment") / centres / 1000;
     Worked.with()
-        .key("span", span, "mm")
-        .key("stiffness", stiffness, "N.m2")
-        .key("mass", dead * 1000 / gravity, "kg/m2")
+        .key("span", span)
+        .key("stiffness", stiffness)
+        .key("mass", dead * 1000 / gravity)
         .run(new FloorFrequency(basis.figure("floor-frequency-simple-check")))
         .ifPresent(
             result ->
@@ -439,20 +440,20 @@ public final class JoistCheck {
     TracedFacts basis = new TracedFacts(figures, facts);
     double centres = basis.fact("joist centres");
     double load = basis.figure("deck-check-load") + addedKnPerM2;
-    StringBuilder thicknesses = new StringBuilder();
-    StringBuilder moduli = new StringBuilder();
+    List<Double> thicknesses = new ArrayList<>();
+    List<Double> moduli = new ArrayList<>();
     if (kept) {
       double thickness = basis.fact("deck thickness");
       String material = deckMaterial(basis, facts);
       if (!basis.complete() || material.isEmpty()) {
         return deck.list();
       }
-      add(thicknesses, thickness, "mm");
-      add(moduli, deckModulus(basis, material, thickness), "N/mm2");
+      thicknesses.add(thickness);
+      moduli.add(deckModulus(basis, material, thickness));
     }
     for (DeckLayer layer : layers) {
-      add(thicknesses, layer.thicknessMm(), "mm");
-      add(moduli, basis.figure(layer.modulusFigure()), "N/mm2");
+      thicknesses.add(layer.thicknessMm());
+      moduli.add(basis.figure(layer.modulusFigure()));
     }
     if (addedKnPerM2 > 0) {
       basis.fact("dead load added");
@@ -461,10 +462,10 @@ public final class JoistCheck {
       return deck.list();
     }
     Worked.with()
-        .key("thickness", thicknesses.toString())
-        .key("modulus", moduli.toString())
-        .key("centres", centres, "mm")
-        .key("load", load, "kN/m2")
+        .key("thickness", numbers(thicknesses))
+        .key("modulus", numbers(moduli))
+        .key("centres", centres)
+        .key("load", load)
         .run(new DeckDeflection())
         .ifPresent(
             result -> {
@@ -481,8 +482,8 @@ public final class JoistCheck {
     return deck.list();
   }
 
-  private static void add(StringBuilder list, double value, String unit) {
-    list.append(list.isEmpty() ? "" : ",").append(value).append(' ').append(unit);
+  private static double[] numbers(List<Double> list) {
+    return list.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   /**

@@ -72,7 +72,7 @@ final class LevelMeasure implements Measure {
         Worked.with()
             .key("positions", line.positions())
             .key("heights", line.heights())
-            .key("edge", edge, "mm")
+            .key("edge", edge)
             .run(new StraightedgeGap(edge));
     return result.map(Worked::how).orElse("upper convex hull of the profile under the edge");
   }

@@ -34,7 +34,7 @@ final class MoistureMeasure implements Measure {
             basis.figure(stem + "-drying-rate-beyond"));
     Worked.with()
         .key("screed", "cement")
-        .key("thickness", thickness, "mm")
+        .key("thickness", thickness)
         .run(new DryingTime(rates, rates))
         .ifPresent(
             result -> {

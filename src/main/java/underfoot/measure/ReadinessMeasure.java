@@ -59,11 +59,11 @@ final class ReadinessMeasure implements Measure {
     double top = Math.max(from, Double.isNaN(water) ? most : Math.min(water, most));
     Worked.with()
         .key("screed", screed.startsWith("cement") ? "cement" : "calcium sulfate")
-        .key("start-day", 0, "days")
-        .key("from", from, "C")
-        .key("to", top, "C")
-        .key("step", basis.figure("first-heating-raise"), "K")
-        .key("hold", basis.figure("first-heating-hold") / HOURS_A_DAY, "days")
+        .key("start-day", 0)
+        .key("from", from)
+        .key("to", top)
+        .key("step", basis.figure("first-heating-raise"))
+        .key("hold", basis.figure("first-heating-hold"))
         .run(
             new HeatingProgramme(
                 new HeatingStart(

@@ -91,8 +91,8 @@ final class RoomMeasure implements Measure {
                 basis.figure("bay-unheated-longest-side") / 1000, OptionalDouble.empty());
     Optional<Result> result =
         Worked.with()
-            .key("length", length, "mm")
-            .key("width", width, "mm")
+            .key("length", length)
+            .key("width", width)
             .key("heated", warm ? "yes" : "no")
             .run(new MovementBays(limits, limits));
     if (result.isEmpty()) {

@@ -42,9 +42,9 @@ final class TileMeasure implements Measure {
       String of, String notch, Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
     Worked.with()
-        .key("notch", basis.fact(notch), "mm")
-        .key("angle", Double.toString(basis.figure("trowel-angle")))
-        .key("powder", basis.figure("use-of-adhesive-powder"), "kg/m2")
+        .key("notch", basis.fact(notch))
+        .key("angle", basis.figure("trowel-angle"))
+        .key("powder", basis.figure("use-of-adhesive-powder"))
         .run(new Adhesive())
         .ifPresent(
             result -> {

@@ -1,5 +1,6 @@
 package underfoot.measure;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,13 +21,13 @@ public final class Worked {
     return new Worked();
   }
 
-  /** Gives one key. A number that is not finite stands for one that is not known. */
-  public Worked key(String name, double value, String unit) {
-    if (Double.isFinite(value)) {
-      keys.put(name, new underfoot.working.Measure(value, unit));
-    } else {
-      unknown = true;
-    }
+  /**
+   * Gives one key, in the base unit of what it measures (mm, C, h, N/mm2, kN/m2 and so on). A
+   * number that is not finite stands for one that is not known.
+   */
+  public Worked key(String name, double value) {
+    unknown |= !Double.isFinite(value);
+    keys.put(name, value);
     return this;
   }
 
@@ -36,14 +37,10 @@ public final class Worked {
     return this;
   }
 
-  /** Gives one key as a list of bare numbers. */
+  /** Gives one key as a list, in the base unit. */
   public Worked key(String name, double[] values) {
-    StringBuilder list = new StringBuilder();
-    for (double value : values) {
-      unknown |= !Double.isFinite(value);
-      list.append(list.isEmpty() ? "" : ",").append(value);
-    }
-    keys.put(name, list.toString());
+    unknown |= !Arrays.stream(values).allMatch(Double::isFinite);
+    keys.put(name, values);
     return this;
   }
 

@@ -9,7 +9,7 @@ import underfoot.buildup.ClientLimit;
 import underfoot.knowledge.Changes.Change;
 import underfoot.knowledge.Fact;
 import underfoot.measure.Texts;
-import underfoot.scenario.Dimension;
+import underfoot.quantity.Dimension;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;

@@ -15,8 +15,8 @@ import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MaterialItem;
 import underfoot.knowledge.ProposedKinds;
 import underfoot.language.Rule;
+import underfoot.quantity.Nearest;
 import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Nearest;
 
 /** Finds out which layers, or which way of building, a person means by a few words. */
 public final class MaterialLookup {

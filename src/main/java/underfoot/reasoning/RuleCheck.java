@@ -15,7 +15,7 @@ import underfoot.language.Rule;
 import underfoot.language.RuleFaults;
 import underfoot.language.RuleSet;
 import underfoot.language.Said;
-import underfoot.scenario.Nearest;
+import underfoot.quantity.Nearest;
 
 /**
  * Checks that whatever rules, figures and wordings refer to is there. A misspelt figure would

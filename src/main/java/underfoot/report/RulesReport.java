@@ -17,8 +17,8 @@ import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Source;
 import underfoot.knowledge.Wording;
 import underfoot.language.Rule;
+import underfoot.quantity.Nearest;
 import underfoot.report.TextPage.Tone;
-import underfoot.scenario.Nearest;
 
 /** The rule base as pages that can be read aloud. */
 public final class RulesReport {

@@ -16,8 +16,8 @@ import underfoot.plan.Advice;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
+import underfoot.quantity.Nearest;
 import underfoot.report.TextPage.Tone;
-import underfoot.scenario.Nearest;
 
 /** The full chain from a decision down to what the scenario states and the figures say. */
 public final class WhyReport {

@@ -13,6 +13,9 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Words;
 
 /**
  * What a person has said of a floor so far, fact by fact, as a scenario would write it. It is never

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import underfoot.quantity.Words;
 
 /** Finds statements of one scenario that cannot all be true. */
 final class Consistency {

@@ -8,6 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.Nearest;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Words;
 
 /**
  * Everything that may be said in a scenario: the facts, the statements that contradict each other

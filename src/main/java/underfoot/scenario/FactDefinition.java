@@ -2,6 +2,8 @@ package underfoot.scenario;
 
 import java.util.List;
 import java.util.Map;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.Words;
 
 /**
  * What may be said of one fact of a scenario, as a facts file defines it.

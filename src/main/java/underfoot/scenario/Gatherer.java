@@ -8,6 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.Nearest;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Words;
 
 /** Gathers what one scenario says of every fact, and every fault on the way. */
 final class Gatherer {

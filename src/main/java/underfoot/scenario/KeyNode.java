@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import underfoot.quantity.Words;
 
 /** A key a scenario may hold, with the keys that may stand under it. */
 final class KeyNode {

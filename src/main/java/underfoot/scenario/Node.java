@@ -1,6 +1,7 @@
 package underfoot.scenario;
 
 import java.util.List;
+import underfoot.quantity.Words;
 
 /** A part of a YAML file with the place it stands at (line and column from 1). */
 public sealed interface Node {

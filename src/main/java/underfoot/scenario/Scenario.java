@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import underfoot.quantity.Nearest;
+import underfoot.quantity.Words;
 
 /**
  * A floor as its scenario states it, checked and free of contradictions.

@@ -6,10 +6,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.Unit;
 
 /** Writes the JSON Schema (draft 2020-12) of a scenario file, for editors. */
 public final class ScenarioSchema {
-  private static final String NUMBER = "(?:[0-9]+[ -])?[0-9]+/[0-9]+|[0-9]*\\.?[0-9]+";
+  private static final String NUMBER =
+      "(?:[0-9]+[ -])?[0-9]+/[0-9]+|[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
   private static final List<String> NOT_KNOWN =
       List.of("unknown", "not known", "?", "don't know", "n/a", "not applicable");
 

@@ -2,6 +2,7 @@ package underfoot.scenario;
 
 import java.time.LocalDate;
 import java.util.List;
+import underfoot.quantity.Quantity;
 
 /** The value of a known fact. */
 public sealed interface Value {

@@ -7,6 +7,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.Nearest;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Words;
 
 /** Turns what was written for a fact into its value, or says what is wrong with it. */
 final class Values {
@@ -22,7 +27,7 @@ final class Values {
       return State.KNOWN;
     }
     String alike = Words.alike(text);
-    if (UNKNOWN.contains(alike) || text.equals(String.valueOf(YamlTree.LONE_QUESTION_MARK))) {
+    if (UNKNOWN.contains(alike) || text.equals(String.valueOf(Words.LONE_QUESTION_MARK))) {
       return State.UNKNOWN;
     }
     return NOT_APPLICABLE.contains(alike) ? State.NOT_APPLICABLE : State.KNOWN;

@@ -18,6 +18,7 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLParser;
+import underfoot.quantity.Words;
 
 /**
  * Reads one YAML document into a tree of nodes with their places.
@@ -27,9 +28,6 @@ import tools.jackson.dataformat.yaml.YAMLParser;
  * nobody describing a floor needs them.
  */
 public final class YamlTree {
-  /** Stands for a {@code ?} written alone as a value, which YAML would take for something else. */
-  static final char LONE_QUESTION_MARK = '\uE000';
-
   private static final String UNREADABLE = "cannot be read as YAML";
   private static final String CHECK =
       "check its colon, its brackets, its quotation marks and its indent";
@@ -168,7 +166,7 @@ public final class YamlTree {
         if (out == null) {
           out = new StringBuilder(text);
         }
-        out.setCharAt(mark, LONE_QUESTION_MARK);
+        out.setCharAt(mark, Words.LONE_QUESTION_MARK);
       }
     }
     return out == null ? text : out.toString();

@@ -1,9 +1,28 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.ANGLE;
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.quantity.Dimension.MASS_PER_DEPTH;
+import static underfoot.working.Key.Trait.ABOVE;
+import static underfoot.working.Key.Trait.BARE;
 
 /** The bed a square-notched trowel leaves once the tile is pressed home, and the powder for it. */
-public final class Adhesive implements Working {
+public final class Adhesive extends Working {
+  /** Makes the working. */
+  public Adhesive() {
+    super(
+        new Sheet(
+            "adhesive",
+            "The bed a notched trowel leaves, and the powder for it",
+            "Geometry of square notches, teeth as wide as the gaps; the powder comes from the data"
+                + " sheet",
+            "notch=10 mm",
+            "angle=45",
+            "powder=1.21 kg/m2"),
+        Key.of("notch", LENGTH, "mm", 1, 60, "depth of the square notches"),
+        Key.of("angle", ANGLE, "degrees", 0, 90, "angle of the trowel to the floor", ABOVE, BARE),
+        Key.of("powder", MASS_PER_DEPTH, "kg/m2", 0, 30, "powder for each mm of bed", ABOVE));
+  }
 
   /**
    * What a trowel leaves.
@@ -42,55 +61,14 @@ public final class Adhesive implements Working {
   }
 
   @Override
-  public String name() {
-    return "adhesive";
-  }
-
-  @Override
-  public String purpose() {
-    return "The bed a notched trowel leaves, and the powder for it";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("notch", Dimension.LENGTH, "mm", 1, 60, "depth of the square notches"),
-        Key.of("angle", Dimension.ANGLE, "degrees", 0, 90, "angle of the trowel to the floor")
-            .above()
-            .takesBare(),
-        Key.of("powder", Dimension.MASS_PER_DEPTH, "kg/m2", 0, 30, "powder for each mm of bed")
-            .above());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("notch=10 mm", "angle=45", "powder=1.21 kg/m2");
-  }
-
-  @Override
-  public String source() {
-    return "Geometry of square notches, teeth as wide as the gaps; the powder comes from the data"
-        + " sheet";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double notch = in.number("notch");
-    double angle = in.number("angle");
-    double powder = in.number("powder");
-    Values values = of(notch, angle, powder);
-    return new Result.Draft()
-        .step(
-            "bed = notch/2*sin(angle)",
-            Show.number(notch) + "/2*sin(" + Show.number(angle) + ")",
-            "bed = " + Show.number(values.bedMm()) + " mm")
-        .step(
-            "mass = bed*powder",
-            Show.number(values.bedMm()) + "*" + Show.number(powder),
-            "mass = " + Show.number(values.massKgPerM2()) + " kg/m2")
+  Result work(Inputs in) {
+    Values values = of(in.number("notch"), in.number("angle"), in.number("powder"));
+    return new Result.Draft(in)
         .value("bed", values.bedMm(), "mm")
         .value("mass", values.massKgPerM2(), "kg/m2")
+        .step("bed = notch/2*sin(angle)")
+        .step("mass = bed*powder")
         .note("An ideal ridge and a flat back: a ceiling. Back-buttering and hollows come on top.")
-        .done(this, in);
+        .done(this);
   }
 }

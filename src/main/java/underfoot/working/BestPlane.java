@@ -1,12 +1,45 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.working.Key.Trait.BARE;
+import static underfoot.working.Key.Trait.OPTIONAL;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The plane that fits a set of heights best, by least squares. */
-public final class BestPlane implements Working {
+public final class BestPlane extends Working {
   /** Below this share of their length, readings lie on one line. */
   private static final double ON_A_LINE = 1e-12;
+
+  /** Makes the working. */
+  public BestPlane() {
+    super(
+        new Sheet(
+                "best-plane",
+                "The plane that fits a set of heights best: its tilt, and how far the floor strays"
+                    + " from it",
+                "Least squares, textbook closed form",
+                "grid=0,3,9;1,2,8;3,5,12",
+                "dx=1.5 m",
+                "dy=1.2 m")
+            .ways(Alternative.of("points"), Alternative.of("grid", "dx", "dy")),
+        CommonKeys.joined(
+            new Key[] {
+              Key.of(
+                      "points",
+                      LENGTH,
+                      "mm",
+                      -1e5,
+                      1e5,
+                      "readings; x and y in m, z in mm",
+                      OPTIONAL,
+                      BARE)
+                  .as(Key.Shape.POINTS)
+            },
+            CommonKeys.grid(OPTIONAL)));
+  }
 
   /**
    * What a set of readings comes to.
@@ -114,78 +147,15 @@ public final class BestPlane implements Working {
   }
 
   @Override
-  public String name() {
-    return "best-plane";
-  }
-
-  @Override
-  public String purpose() {
-    return "The plane that fits a set of heights best: its tilt, and how far the floor strays from it";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("points", Dimension.LENGTH, "mm", -1e5, 1e5, "readings; x and y in m, z in mm")
-            .as(Key.Shape.POINTS)
-            .takesBare()
-            .optional(),
-        GridKeys.grid().optional(),
-        GridKeys.dx().optional(),
-        GridKeys.dy().optional());
-  }
-
-  @Override
-  public List<Alternative> alternatives() {
-    return List.of(Alternative.of("points"), Alternative.of("grid", "dx", "dy"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("grid=0,3,9;1,2,8;3,5,12", "dx=1.5 m", "dy=1.2 m");
-  }
-
-  @Override
-  public String source() {
-    return "Least squares, textbook closed form";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    String given = in.has("points") ? "points" : "grid";
-    List<Reading> readings = new ArrayList<>();
-    if (in.has("points")) {
-      for (double[] point : in.rows("points")) {
-        readings.add(new Reading(point[0], point[1], point[2]));
-      }
-    } else {
-      readings = readings(in.rows("grid"), in.metres("dx"), in.metres("dy"));
-    }
-    Values values;
-    try {
-      values = of(readings);
-    } catch (IllegalArgumentException unsettled) {
-      throw in.refuse(given, unsettled.getMessage());
-    }
-    return new Result.Draft()
-        .step(
-            "z = a + b*x + c*y, the sum of (reading - z)^2 made least",
-            readings.size() + " readings, x and y in m, z in mm",
-            "z = "
-                + Show.number(values.aMm())
-                + " + "
-                + Show.term(values.bMmPerM())
-                + "*x + "
-                + Show.term(values.cMmPerM())
-                + "*y mm")
-        .step(
-            "tilt = sqrt(b^2 + c^2)",
-            "sqrt(" + Show.term(values.bMmPerM()) + "^2 + " + Show.term(values.cMmPerM()) + "^2)",
-            "tilt = " + Show.number(values.tiltMmPerM()) + " mm/m")
-        .step(
-            "rms = sqrt(sum of (reading - z)^2/n)",
-            "n = " + readings.size(),
-            "rms = " + Show.number(values.rmsMm()) + " mm")
+  Result work(Inputs in) {
+    boolean points = in.has("points");
+    List<Reading> readings =
+        points
+            ? Arrays.stream(in.rows("points")).map(p -> new Reading(p[0], p[1], p[2])).toList()
+            : readings(in.rows("grid"), in.metres("dx"), in.metres("dy"));
+    Values values = in.blaming(points ? "points" : "grid", () -> of(readings));
+    return new Result.Draft(in)
+        .let("n", readings.size())
         .value("a", values.aMm(), "mm")
         .value("b", values.bMmPerM(), "mm/m")
         .value("c", values.cMmPerM(), "mm/m")
@@ -193,7 +163,17 @@ public final class BestPlane implements Working {
         .value("rms", values.rmsMm(), "mm")
         .value("highest", values.highestMm(), "mm")
         .value("lowest", values.lowestMm(), "mm")
+        .step(
+            "z = a + b*x + c*y, the sum of (reading - z)^2 made least",
+            "{n} readings, x and y in m, z in mm",
+            "z = {a} + "
+                + Show.term(values.bMmPerM())
+                + "*x + "
+                + Show.term(values.cMmPerM())
+                + "*y mm")
+        .step("tilt = sqrt(b^2 + c^2)")
+        .step("rms = sqrt(sum of (reading - z)^2/n)", "n = {n}", "rms = {rms} mm")
         .note("Highest and lowest are distances above and below the plane, not heights.")
-        .done(this, in);
+        .done(this);
   }
 }

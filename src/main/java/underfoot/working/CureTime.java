@@ -1,10 +1,17 @@
 package underfoot.working;
 
-import java.util.ArrayList;
+import static underfoot.quantity.Dimension.TEMPERATURE;
+import static underfoot.quantity.Dimension.TIME;
+import static underfoot.working.Key.Trait.ABOVE;
+import static underfoot.working.Key.Trait.BARE;
+import static underfoot.working.Key.Trait.OPTIONAL;
+
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** How long a cement product takes to cure at another temperature. */
-public final class CureTime implements Working {
+public final class CureTime extends Working {
   private static final double GAS_CONSTANT = 8.314;
   private static final double KELVIN = 273.15;
   // Activation energy, J/mol: Freiesleben Hansen and Pedersen 1977.
@@ -20,6 +27,29 @@ public final class CureTime implements Working {
    * @param leastC temperature below which cement may stop hardening, C, for the notes
    */
   public CureTime(double leastC) {
+    super(
+        new Sheet(
+                "cure-time",
+                "How long a cement product needs in the cold or the warm, or what age a history is"
+                    + " worth",
+                "Equivalent age and activation energy: Freiesleben Hansen and Pedersen 1977 (quoted)",
+                "hours=24 h",
+                "reference=23 C",
+                "temperature=10 C")
+            .ways(Alternative.of("temperature", "hours"), Alternative.of("history").with("hours")),
+        Key.of(
+            "hours",
+            TIME,
+            "h",
+            0,
+            100_000,
+            "time needed at the reference temperature",
+            ABOVE,
+            OPTIONAL),
+        Key.of("reference", TEMPERATURE, "C", 0, 60, "temperature the data sheet speaks of"),
+        Key.of("temperature", TEMPERATURE, "C", -10, 80, "temperature while curing", OPTIONAL),
+        Key.of("history", TEMPERATURE, "C", -10, 80, "spells of hours@temperature", BARE, OPTIONAL)
+            .as(Key.Shape.HISTORY));
     this.leastC = leastC;
   }
 
@@ -78,143 +108,88 @@ public final class CureTime implements Working {
   }
 
   @Override
-  public String name() {
-    return "cure-time";
+  Result work(Inputs in) {
+    return in.has("history") ? withHistory(in) : atOneTemperature(in);
   }
 
-  @Override
-  public String purpose() {
-    return "How long a cement product needs in the cold or the warm, or what age a history is worth";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("hours", Dimension.TIME, "h", 0, 100_000, "time needed at the reference temperature")
-            .above()
-            .optional(),
-        Key.of(
-            "reference", Dimension.TEMPERATURE, "C", 0, 60, "temperature the data sheet speaks of"),
-        Key.of("temperature", Dimension.TEMPERATURE, "C", -10, 80, "temperature while curing")
-            .optional(),
-        Key.of("history", Dimension.TEMPERATURE, "C", -10, 80, "spells of hours@temperature")
-            .as(Key.Shape.HISTORY)
-            .takesBare()
-            .optional());
-  }
-
-  @Override
-  public List<Alternative> alternatives() {
-    return List.of(Alternative.of("temperature", "hours"), Alternative.of("history").with("hours"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("hours=24 h", "reference=23 C", "temperature=10 C");
-  }
-
-  @Override
-  public String source() {
-    return "Equivalent age and activation energy: Freiesleben Hansen and Pedersen 1977 (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double reference = in.number("reference");
-    return in.has("history") ? withHistory(in, reference) : atOneTemperature(in, reference);
-  }
-
-  private Result atOneTemperature(Inputs in, double reference) {
+  private Result atOneTemperature(Inputs in) {
     double temperature = in.number("temperature");
-    double hours = in.number("hours");
-    double rate = rate(temperature, reference);
-    double needed = hours(hours, reference, temperature);
-    Result.Draft draft = new Result.Draft();
-    rateStep(draft, temperature, reference, rate);
-    draft
-        .step(
-            "hours needed = hours at the reference/rate",
-            Show.number(hours) + "/" + Show.number(rate),
-            "hours = " + Show.number(needed) + " h")
-        .value("hours", needed, "h")
-        .value("rate", rate, "");
-    cold(draft, temperature);
-    return draft.done(this, in);
+    double reference = in.number("reference");
+    Result.Draft draft =
+        rate(in, temperature)
+            .value("hours", hours(in.number("hours"), reference, temperature), "h")
+            .value("rate", rate(temperature, reference), "")
+            .let("asked", in.number("hours"))
+            .step(
+                "hours needed = hours at the reference/rate",
+                "{asked}/{rate}",
+                "hours = {hours} h");
+    return cold(draft, temperature).done(this);
   }
 
-  private Result withHistory(Inputs in, double reference) {
-    List<Spell> history = new ArrayList<>();
-    List<String> terms = new ArrayList<>();
-    double elapsed = 0;
-    double coldest = Double.POSITIVE_INFINITY;
-    for (double[] row : in.rows("history")) {
-      history.add(new Spell(row[0], row[1]));
-      if (terms.size() < 8) {
-        terms.add(Show.number(row[0]) + "*" + Show.number(rate(row[1], reference)));
-      }
-      elapsed += row[0];
-      coldest = Math.min(coldest, row[1]);
-    }
-    if (history.size() > terms.size()) {
-      terms.add("... (" + history.size() + " spells)");
-    }
+  private Result withHistory(Inputs in) {
+    double reference = in.number("reference");
+    List<Spell> history =
+        Arrays.stream(in.rows("history")).map(row -> new Spell(row[0], row[1])).toList();
+    String terms =
+        history.stream()
+            .limit(8)
+            .map(
+                spell ->
+                    Show.number(spell.hours())
+                        + "*"
+                        + Show.number(rate(spell.temperatureC(), reference)))
+            .collect(Collectors.joining(" + "));
+    double elapsed = history.stream().mapToDouble(Spell::hours).sum();
     double age = equivalentAge(history, reference);
-    Result.Draft draft = new Result.Draft();
-    double first = history.get(0).temperatureC();
-    rateStep(draft, first, reference, rate(first, reference));
-    draft
-        .step(
-            "equivalent age = sum of hours*rate",
-            String.join(" + ", terms),
-            "equivalent-age = " + Show.number(age) + " h")
-        .step(
-            "mean rate = equivalent age/hours passed",
-            Show.number(age) + "/" + Show.number(elapsed),
-            "rate = " + Show.number(age / elapsed))
-        .value("equivalent-age", age, "h")
-        .value("rate", age / elapsed, "");
+    Result.Draft draft =
+        rate(in, history.get(0).temperatureC())
+            .value("equivalent-age", age, "h")
+            .value("rate", age / elapsed, "")
+            .let("elapsed", elapsed)
+            .step(
+                "equivalent age = sum of hours*rate",
+                terms + (history.size() > 8 ? " + ... (" + history.size() + " spells)" : ""),
+                "equivalent-age = {equivalent-age} h")
+            .step(
+                "mean rate = equivalent age/hours passed",
+                "{equivalent-age}/{elapsed}",
+                "rate = {rate}");
     if (in.has("hours")) {
-      double asked = in.number("hours");
-      draft.note(
-          age >= asked
-              ? "The history is worth the " + Show.number(asked) + " h asked for."
-              : "The history falls short of the "
-                  + Show.number(asked)
-                  + " h asked for by "
-                  + Show.number(asked - age)
-                  + " h at the reference temperature.");
+      draft
+          .let("short", in.number("hours") - age)
+          .note(
+              age >= in.number("hours")
+                  ? "The history is worth the {hours} h asked for."
+                  : "The history falls short of the {hours} h asked for by {short} h at the"
+                      + " reference temperature.");
     }
-    cold(draft, coldest);
-    return draft.done(this, in);
+    double coldest = history.stream().mapToDouble(Spell::temperatureC).min().orElseThrow();
+    return cold(draft, coldest).done(this);
   }
 
-  private static void rateStep(
-      Result.Draft draft, double temperature, double reference, double rate) {
-    draft
+  private static Result.Draft rate(Inputs in, double temperature) {
+    double reference = in.number("reference");
+    return new Result.Draft(in)
+        .let("C", temperature)
+        .let("kJ", energy(temperature) / 1000)
+        .let("E", energy(temperature))
+        .let("R", GAS_CONSTANT)
+        .let("T", temperature + KELVIN)
+        .let("Tref", reference + KELVIN)
+        .let("rate", rate(temperature, reference))
         .step(
-            "E = 33.5 + 1.47*(20 - T) kJ/mol below 20 C, else 33.5",
-            "T = " + Show.number(temperature) + " C",
-            "E = " + Show.number(energy(temperature) / 1000) + " kJ/mol")
-        .step(
-            "rate = exp(-(E/R)*(1/T - 1/Tref)), R = 8.314 J/molK, T in K = C + 273.15",
-            "exp(-("
-                + Show.number(energy(temperature))
-                + "/8.314)*(1/"
-                + Show.number(temperature + KELVIN)
-                + " - 1/"
-                + Show.number(reference + KELVIN)
-                + "))",
-            "rate = " + Show.number(rate));
+            "E = 33.5 + 1.47*(20 - T) kJ/mol below 20 C, else 33.5", "T = {C} C", "E = {kJ} kJ/mol")
+        .step("rate = exp(-(E/R)*(1/T - 1/Tref)), R = 8.314 J/molK, T in K = C + 273.15");
   }
 
-  private void cold(Result.Draft draft, double temperature) {
-    if (temperature < leastC) {
-      draft.note(
-          "Below "
-              + Show.number(leastC)
-              + " C cement may stop hardening, and frost may spoil it: the product's own sheet"
-              + " governs.");
-    }
-    draft.note("For Portland cement products; rapid systems may differ, so the sheet comes first.");
+  private Result.Draft cold(Result.Draft draft, double temperature) {
+    return draft
+        .let("least", leastC)
+        .noteIf(
+            temperature < leastC,
+            "Below {least} C cement may stop hardening, and frost may spoil it: the product's own"
+                + " sheet governs.")
+        .note("For Portland cement products; rapid systems may differ, so the sheet comes first.");
   }
 }

@@ -1,10 +1,28 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.LENGTH;
 
 /** How tiles fall along a run: whole tiles between two equal end cuts. */
-public final class Cuts implements Working {
+public final class Cuts extends Working {
   private static final double SLIP_MM = 1e-9;
+
+  /** Makes the working. */
+  public Cuts() {
+    super(
+        new Sheet(
+            "cuts",
+            "How many whole tiles fit along a run, and the two equal cuts at its ends",
+            "Geometry; tiles are centred so that the end cuts are equal and as large as can be (ANSI"
+                + " A108.02 4.3.1 and 4.3.2, quoted; UK practice the same)",
+            "run=3000 mm",
+            "tile=600 mm",
+            "joint=3 mm",
+            "gap=6 mm"),
+        Key.of("run", LENGTH, "m", 0.001, 1000, "length from wall to wall"),
+        Key.of("tile", LENGTH, "mm", 1, 5000, "tile size in that direction"),
+        CommonKeys.JOINT,
+        Key.of("gap", LENGTH, "mm", 0, 500, "gap left at each wall"));
+  }
 
   /**
    * How tiles fall.
@@ -49,80 +67,23 @@ public final class Cuts implements Working {
   }
 
   @Override
-  public String name() {
-    return "cuts";
-  }
-
-  @Override
-  public String purpose() {
-    return "How many whole tiles fit along a run, and the two equal cuts at its ends";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("run", Dimension.LENGTH, "m", 0.001, 1000, "length from wall to wall"),
-        Key.of("tile", Dimension.LENGTH, "mm", 1, 5000, "tile size in that direction"),
-        TileKeys.joint(),
-        Key.of("gap", Dimension.LENGTH, "mm", 0, 500, "gap left at each wall"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("run=3000 mm", "tile=600 mm", "joint=3 mm", "gap=6 mm");
-  }
-
-  @Override
-  public String source() {
-    return "Geometry; tiles are centred so that the end cuts are equal and as large as can be (ANSI"
-        + " A108.02 4.3.1 and 4.3.2, quoted; UK practice the same)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double run = in.number("run");
+  Result work(Inputs in) {
     double tile = in.number("tile");
-    double joint = in.number("joint");
-    double gap = in.number("gap");
-    Values values;
-    try {
-      values = of(run, tile, joint, gap);
-    } catch (IllegalArgumentException tooShort) {
-      throw in.refuse("run", tooShort.getMessage());
-    }
-    Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "cut = (run - 2*gap - n*tile - (n + 1)*joint)/2, n whole tiles; the centring with"
-                    + " the larger cut",
-                "("
-                    + Show.number(run)
-                    + " - 2*"
-                    + Show.number(gap)
-                    + " - "
-                    + values.full()
-                    + "*"
-                    + Show.number(tile)
-                    + " - "
-                    + (values.full() + 1)
-                    + "*"
-                    + Show.number(joint)
-                    + ")/2",
-                values.full()
-                    + " whole tiles and two cuts of "
-                    + Show.number(values.cutMm())
-                    + " mm")
-            .value("full", values.full(), "")
-            .value("cut", values.cutMm(), "mm")
-            .note(
-                values.full() % 2 == 1
-                    ? "A tile lies on the middle of the run."
-                    : "A joint lies on the middle of the run.");
-    if (values.cutMm() == tile) {
-      draft.note("The end pieces are whole tiles: nothing is cut.");
-    } else if (values.cutMm() < tile / 2) {
-      draft.note("The cuts are less than half a tile, and no centring gives more.");
-    }
-    return draft.done(this, in);
+    Values values =
+        in.blaming("run", () -> of(in.number("run"), tile, in.number("joint"), in.number("gap")));
+    double cut = values.cutMm();
+    return new Result.Draft(in)
+        .value("full", values.full(), "")
+        .value("cut", cut, "mm")
+        .let("joints", values.full() + 1, "")
+        .step(
+            "cut = (run - 2*gap - n*tile - (n + 1)*joint)/2, n whole tiles; the centring with the"
+                + " larger cut",
+            "({run} - 2*{gap} - {full}*{tile} - {joints}*{joint})/2",
+            "{full} whole tiles and two cuts of {cut} mm")
+        .note((values.full() % 2 == 1 ? "A tile" : "A joint") + " lies on the middle of the run.")
+        .noteIf(cut == tile, "The end pieces are whole tiles: nothing is cut.")
+        .noteIf(cut < tile / 2, "The cuts are less than half a tile, and no centring gives more.")
+        .done(this);
   }
 }

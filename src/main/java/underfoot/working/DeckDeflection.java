@@ -1,11 +1,33 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.quantity.Dimension.PRESSURE;
+import static underfoot.quantity.Dimension.STRESS;
+
 import java.util.ArrayList;
 import java.util.List;
 
 /** How far a deck bends between joists: one simply supported span of layers laid loose together. */
-public final class DeckDeflection implements Working {
+public final class DeckDeflection extends Working {
   private static final int MOST_LAYERS = 20;
+
+  /** Makes the working. */
+  public DeckDeflection() {
+    super(
+        new Sheet(
+            "deck-deflection",
+            "How far boards or sheets bend between joists, layers laid one on another",
+            "5wL^4/(384EI): Chudley and Greeno, Building Construction Handbook, 8th ed., Timber beam"
+                + " design (published); stiffnesses of unbonded layers add: textbook",
+            "thickness=18 mm,15 mm",
+            "modulus=3300 N/mm2,6000 N/mm2",
+            "centres=450 mm",
+            "load=2 kN/m2"),
+        Key.of("thickness", LENGTH, "mm", 1, 500, "thickness of each layer").as(Key.Shape.LIST),
+        Key.of("modulus", STRESS, "N/mm2", 1, 300_000, "modulus of each layer").as(Key.Shape.LIST),
+        Key.of("centres", LENGTH, "mm", 10, 5000, "joist spacing, centre to centre"),
+        Key.of("load", PRESSURE, "kN/m2", 0.001, 100, "load on the floor"));
+  }
 
   /**
    * One sheet of a deck.
@@ -56,40 +78,7 @@ public final class DeckDeflection implements Working {
   }
 
   @Override
-  public String name() {
-    return "deck-deflection";
-  }
-
-  @Override
-  public String purpose() {
-    return "How far boards or sheets bend between joists, layers laid one on another";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("thickness", Dimension.LENGTH, "mm", 1, 500, "thickness of each layer")
-            .as(Key.Shape.LIST),
-        Key.of("modulus", Dimension.STRESS, "N/mm2", 1, 300_000, "modulus of each layer")
-            .as(Key.Shape.LIST),
-        Key.of("centres", Dimension.LENGTH, "mm", 10, 5000, "joist spacing, centre to centre"),
-        Key.of("load", Dimension.AREA_LOAD, "kN/m2", 0.001, 100, "load on the floor"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of(
-        "thickness=18 mm,15 mm", "modulus=3300 N/mm2,6000 N/mm2", "centres=450 mm", "load=2 kN/m2");
-  }
-
-  @Override
-  public String source() {
-    return "5wL^4/(384EI): Chudley and Greeno, Building Construction Handbook, 8th ed., Timber beam"
-        + " design (published); stiffnesses of unbonded layers add: textbook";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double[] thickness = in.list("thickness");
     double[] modulus = in.list("modulus");
     if (thickness.length > MOST_LAYERS) {
@@ -105,32 +94,21 @@ public final class DeckDeflection implements Working {
       layers.add(new Layer(thickness[i], modulus[i]));
       terms.add(Show.number(modulus[i]) + "*1000*" + Show.number(thickness[i]) + "^3/12");
     }
-    double centres = in.number("centres");
-    double load = in.number("load");
-    Values values = of(layers, centres, load);
-    return new Result.Draft()
+    Values values = of(layers, in.number("centres"), in.number("load"));
+    return new Result.Draft(in)
+        .let("EI", values.stiffness(), "N.mm2 per m")
+        .let("w", in.number("load"))
+        .let("L", in.number("centres"))
+        .value("deflection", values.deflectionMm(), "mm")
+        .value("ratio", values.ratio(), "")
         .step(
             "EI = sum of E*1000*t^3/12 (per m of width)",
             String.join(" + ", terms),
-            "EI = " + Show.number(values.stiffness()) + " N.mm2 per m")
-        .step(
-            "deflection = 5*w*L^4/(384*EI), w per m of width, L = centres",
-            "5*"
-                + Show.number(load)
-                + "*"
-                + Show.number(centres)
-                + "^4/(384*"
-                + Show.number(values.stiffness())
-                + ")",
-            "deflection = " + Show.number(values.deflectionMm()) + " mm")
-        .step(
-            "ratio = L/deflection",
-            Show.number(centres) + "/" + Show.number(values.deflectionMm()),
-            "deflection = span/" + Show.number(values.ratio()))
-        .value("deflection", values.deflectionMm(), "mm")
-        .value("ratio", values.ratio(), "")
+            "EI = {EI} N.mm2 per m")
+        .step("deflection = 5*w*L^4/(384*EI), w per m of width, L = centres")
+        .step("ratio = L/deflection", "deflection = span/{ratio}")
         .note("One simply supported span, layers not bonded: a cautious reading of a deck.")
         .note("An overlay stiffens the deck between joists, not the joists.")
-        .done(this, in);
+        .done(this);
   }
 }

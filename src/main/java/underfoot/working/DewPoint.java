@@ -1,12 +1,26 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.RATIO;
+import static underfoot.quantity.Dimension.TEMPERATURE;
 
 /** The temperature at which air of a given temperature and humidity begins to wet a surface. */
-public final class DewPoint implements Working {
+public final class DewPoint extends Working {
   // Magnus constants over water, WMO form; from memory.
   private static final double SLOPE = 17.62;
   private static final double BASE_C = 243.12;
+
+  /** Makes the working. */
+  public DewPoint() {
+    super(
+        new Sheet(
+            "dew-point",
+            "The surface temperature at which water begins to settle from the air",
+            "Magnus formula in the WMO form, constants 17.62 and 243.12 C (from memory)",
+            "temperature=20 C",
+            "humidity=65 %"),
+        Key.of("temperature", TEMPERATURE, "C", -40, 60, "air temperature"),
+        Key.of("humidity", RATIO, "%", 1, 100, "relative humidity of the air"));
+  }
 
   /**
    * Works out the dew point after Magnus: g = ln(RH/100) + 17.62 T/(243.12 + T), Td = 243.12
@@ -33,54 +47,18 @@ public final class DewPoint implements Working {
   }
 
   @Override
-  public String name() {
-    return "dew-point";
-  }
-
-  @Override
-  public String purpose() {
-    return "The surface temperature at which water begins to settle from the air";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("temperature", Dimension.TEMPERATURE, "C", -40, 60, "air temperature"),
-        Key.of("humidity", Dimension.PERCENT, "%", 1, 100, "relative humidity of the air"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("temperature=20 C", "humidity=65 %");
-  }
-
-  @Override
-  public String source() {
-    return "Magnus formula in the WMO form, constants 17.62 and 243.12 C (from memory)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double air = in.number("temperature");
     double humidity = in.number("humidity");
     double dewPoint = of(air, humidity);
-    double g = exponent(air, humidity);
-    return new Result.Draft()
-        .step(
-            "g = ln(RH/100) + 17.62*T/(243.12 + T)",
-            "ln("
-                + Show.number(humidity)
-                + "/100) + 17.62*"
-                + Show.term(air)
-                + "/(243.12 + "
-                + Show.term(air)
-                + ")",
-            "g = " + Show.number(g))
-        .step(
-            "Td = 243.12*g/(17.62 - g)",
-            "243.12*" + Show.term(g) + "/(17.62 - " + Show.term(g) + ")",
-            "Td = " + Show.number(dewPoint) + " C")
+    return new Result.Draft(in)
+        .let("RH", humidity, "%")
+        .let("T", air, "C")
+        .let("g", exponent(air, humidity), "")
+        .let("Td", dewPoint, "C")
         .value("dew-point", dewPoint, "C")
-        .done(this, in);
+        .step("g = ln(RH/100) + 17.62*T/(243.12 + T)")
+        .step("Td = 243.12*g/(17.62 - g)")
+        .done(this);
   }
 }

@@ -1,10 +1,11 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.LENGTH;
+
 import java.util.Map;
 
 /** How long a screed takes to dry. */
-public final class DryingTime implements Working {
+public final class DryingTime extends Working {
   private final Map<String, DryingRates> rates;
 
   /**
@@ -14,6 +15,16 @@ public final class DryingTime implements Working {
    * @param calciumSulfate rates of a calcium sulfate screed
    */
   public DryingTime(DryingRates cement, DryingRates calciumSulfate) {
+    super(
+        new Sheet(
+            "drying-time",
+            "How long a screed takes to dry",
+            "Cement: BS 8204-1 as quoted for the first depth, trade convention beyond (common"
+                + " practice); calcium sulfate: UK trade notes and a warranty body's standard (quoted)",
+            "screed=cement",
+            "thickness=65 mm"),
+        CommonKeys.SCREED,
+        Key.of("thickness", LENGTH, "mm", 1, 500, "thickness of the screed"));
     rates = Map.of("cement", cement, "calcium sulfate", calciumSulfate);
   }
 
@@ -31,40 +42,16 @@ public final class DryingTime implements Working {
   }
 
   @Override
-  public String name() {
-    return "drying-time";
-  }
-
-  @Override
-  public String purpose() {
-    return "How long a screed takes to dry";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        HeatingProgramme.screedKey(),
-        Key.of("thickness", Dimension.LENGTH, "mm", 1, 500, "thickness of the screed"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("screed=cement", "thickness=65 mm");
-  }
-
-  @Override
-  public String source() {
-    return "Cement: BS 8204-1 as quoted for the first depth, trade convention beyond (common"
-        + " practice); calcium sulfate: UK trade notes and a warranty body's standard (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     DryingRates rate = rates.get(in.word("screed"));
     double thickness = in.number("thickness");
     double first = Math.min(thickness, rate.firstDepthMm());
-    double days = of(thickness, rate);
-    return new Result.Draft()
+    return new Result.Draft(in)
+        .let("first", first, "mm")
+        .let("rest", thickness - first, "mm")
+        .let("fast", rate.daysPerMm(), "days/mm")
+        .let("slow", rate.daysPerMmBeyond(), "days/mm")
+        .value("days", of(thickness, rate), "days")
         .step(
             "days = "
                 + Show.number(rate.daysPerMm())
@@ -73,18 +60,11 @@ public final class DryingTime implements Working {
                 + " mm, then "
                 + Show.number(rate.daysPerMmBeyond())
                 + " a mm",
-            Show.number(first)
-                + "*"
-                + Show.number(rate.daysPerMm())
-                + " + "
-                + Show.number(thickness - first)
-                + "*"
-                + Show.number(rate.daysPerMmBeyond()),
-            "days = " + Show.number(days))
-        .value("days", days, "days")
+            "{first}*{fast} + {rest}*{slow}",
+            "days = {days}")
         .note(
             "An estimate in good drying air (about 20 C and 65 % or less), not a proof of dryness:"
                 + " measure before covering.")
-        .done(this, in);
+        .done(this);
   }
 }

@@ -1,10 +1,11 @@
 package underfoot.working;
 
-import java.util.List;
-import java.util.OptionalDouble;
+import static underfoot.quantity.Dimension.RATIO;
+import static underfoot.quantity.Dimension.SPEED;
+import static underfoot.quantity.Dimension.TEMPERATURE;
 
 /** How fast water leaves a fresh surface. */
-public final class Evaporation implements Working {
+public final class Evaporation extends Working {
   private final EvaporationBands bands;
 
   /**
@@ -13,6 +14,20 @@ public final class Evaporation implements Working {
    * @param bands the rates at which the risk steps up
    */
   public Evaporation(EvaporationBands bands) {
+    super(
+        new Sheet(
+            "evaporation",
+            "How fast water leaves a fresh surface, or whether it settles there instead",
+            "Uno 1998, Plastic shrinkage cracking and evaporation formulas, ACI Materials Journal"
+                + " 95-M34 (formula quoted)",
+            "surface=25 C",
+            "air=25 C",
+            "humidity=50 %",
+            "wind=10 km/h"),
+        Key.of("surface", TEMPERATURE, "C", -10, 80, "temperature of the fresh surface"),
+        Key.of("air", TEMPERATURE, "C", -10, 60, "temperature of the air"),
+        Key.of("humidity", RATIO, "%", 0, 100, "relative humidity of the air"),
+        Key.of("wind", SPEED, "km/h", 0, 200, "air speed 0.5 m above the surface"));
     this.bands = bands;
   }
 
@@ -59,90 +74,44 @@ public final class Evaporation implements Working {
   }
 
   @Override
-  public String name() {
-    return "evaporation";
-  }
-
-  @Override
-  public String purpose() {
-    return "How fast water leaves a fresh surface, or whether it settles there instead";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("surface", Dimension.TEMPERATURE, "C", -10, 80, "temperature of the fresh surface"),
-        Key.of("air", Dimension.TEMPERATURE, "C", -10, 60, "temperature of the air"),
-        Key.of("humidity", Dimension.PERCENT, "%", 0, 100, "relative humidity of the air"),
-        Key.of("wind", Dimension.SPEED, "km/h", 0, 200, "air speed 0.5 m above the surface"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("surface=25 C", "air=25 C", "humidity=50 %", "wind=10 km/h");
-  }
-
-  @Override
-  public String source() {
-    return "Uno 1998, Plastic shrinkage cracking and evaporation formulas, ACI Materials Journal"
-        + " 95-M34 (formula quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double surface = in.number("surface");
     double air = in.number("air");
     double humidity = in.number("humidity");
-    double wind = in.number("wind");
-    Values values = of(surface, air, humidity, wind, bands);
-    Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "E = 5*((Tc + 18)^2.5 - r*(Ta + 18)^2.5)*(V + 4)*10^-6, r = RH/100",
-                "5*(("
-                    + Show.term(surface)
-                    + " + 18)^2.5 - "
-                    + Show.number(humidity / 100)
-                    + "*("
-                    + Show.term(air)
-                    + " + 18)^2.5)*("
-                    + Show.number(wind)
-                    + " + 4)*10^-6",
-                "E = " + Show.number(values.formulaKgPerM2h()) + " kg/m2h")
-            .step(
-                "band 0 below "
-                    + Show.number(bands.low())
-                    + ", 1 below "
-                    + Show.number(bands.middle())
-                    + ", 2 below "
-                    + Show.number(bands.high())
-                    + ", else 3",
-                "rate " + Show.number(values.rateKgPerM2h()) + " kg/m2h",
-                "band " + values.band())
-            .value("rate", values.rateKgPerM2h(), "kg/m2h")
-            .value("condensation", values.condensation() ? 1 : 0, "")
-            .value("band", values.band(), "");
-    if (values.condensation()) {
-      draft.note(
-          "The formula gives less than nought: water settles on the surface. The dew point of the air"
-              + " is "
-              + Show.number(DewPoint.of(air, humidity))
-              + " C and the surface is at "
-              + Show.number(surface)
-              + " C.");
-    }
-    OptionalDouble dewPoint =
-        humidity > 0 ? OptionalDouble.of(DewPoint.of(air, humidity)) : OptionalDouble.empty();
-    if (!values.condensation() && dewPoint.isPresent() && surface <= dewPoint.getAsDouble()) {
-      draft.note(
-          "The surface is not above the dew point of "
-              + Show.number(dewPoint.getAsDouble())
-              + " C: expect it to be wet.");
-    }
-    return draft
+    Values values = of(surface, air, humidity, in.number("wind"), bands);
+    boolean wet = values.condensation();
+    boolean damp = humidity > 0 && surface <= DewPoint.of(air, humidity);
+    return new Result.Draft(in)
+        .let("Tc", surface, "C")
+        .let("Ta", air, "C")
+        .let("V", in.number("wind"), "km/h")
+        .let("r", humidity / 100, "")
+        .let("E", values.formulaKgPerM2h(), "kg/m2h")
+        .let("dew point", humidity > 0 ? DewPoint.of(air, humidity) : 0, "C")
+        .value("rate", values.rateKgPerM2h(), "kg/m2h")
+        .value("condensation", wet ? 1 : 0, "")
+        .value("band", values.band(), "")
+        .step("E = 5*((Tc + 18)^2.5 - r*(Ta + 18)^2.5)*(V + 4)*10^-6, r = RH/100")
+        .step(
+            "band 0 below "
+                + Show.number(bands.low())
+                + ", 1 below "
+                + Show.number(bands.middle())
+                + ", 2 below "
+                + Show.number(bands.high())
+                + ", else 3",
+            "rate {rate} kg/m2h",
+            "band {band}")
+        .noteIf(
+            wet,
+            "The formula gives less than nought: water settles on the surface. The dew point of the"
+                + " air is {dew point} C and the surface is at {surface} C.")
+        .noteIf(
+            !wet && damp,
+            "The surface is not above the dew point of {dew point} C: expect it to be wet.")
         .note(
             "A coarse band of risk only: real rates lie within about 40 % either way, and no limit"
                 + " is published for tile levellers.")
-        .done(this, in);
+        .done(this);
   }
 }

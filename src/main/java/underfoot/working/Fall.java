@@ -1,9 +1,13 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.GRADIENT;
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.working.Key.Trait.OPTIONAL;
+
+import java.util.Arrays;
 
 /** How much a floor drops to its drain, and how steep it is at its steepest. */
-public final class Fall implements Working {
+public final class Fall extends Working {
   private final FallLimits limits;
 
   /**
@@ -12,6 +16,25 @@ public final class Fall implements Working {
    * @param limits falls a wet floor is laid to, for the notes
    */
   public Fall(FallLimits limits) {
+    super(
+        new Sheet(
+                "fall",
+                "How much a floor drops to its drain, and how steep it is at its steepest",
+                "Geometry; falls between 1:80 and 1:35 from BS 5385-3:2024 (quoted)",
+                "gradient=1:60",
+                "length=1.8 m",
+                "width=0.9 m",
+                "drain=centre")
+            .ways(Alternative.of("run"), Alternative.of("length", "width", "drain")),
+        Key.of("gradient", GRADIENT, "", 1, 10_000, "n of 1:n, as 50, 1:50 or 2 %"),
+        Key.of("run", LENGTH, "m", 0.001, 1000, "one straight run", OPTIONAL),
+        Key.of("length", LENGTH, "m", 0.001, 1000, "length of the area, in place of run", OPTIONAL),
+        Key.of("width", LENGTH, "m", 0.001, 1000, "width of the area", OPTIONAL),
+        Key.choice(
+            "drain",
+            "where the drain lies",
+            Arrays.stream(Drain.values()).map(Drain::words).toList(),
+            OPTIONAL));
     this.limits = limits;
   }
 
@@ -113,58 +136,24 @@ public final class Fall implements Working {
   }
 
   @Override
-  public String name() {
-    return "fall";
-  }
-
-  @Override
-  public String purpose() {
-    return "How much a floor drops to its drain, and how steep it is at its steepest";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("gradient", Dimension.GRADIENT, "", 1, 10_000, "n of 1:n, as 50, 1:50 or 2 %")
-            .takesBare(),
-        Key.of("run", Dimension.LENGTH, "m", 0.001, 1000, "one straight run").optional(),
-        Key.of("length", Dimension.LENGTH, "m", 0.001, 1000, "length of the area, in place of run")
-            .optional(),
-        Key.of("width", Dimension.LENGTH, "m", 0.001, 1000, "width of the area").optional(),
-        Key.choice(
-                "drain",
-                "where the drain lies",
-                List.of("centre", "corner", "long edge", "short edge"))
-            .optional());
-  }
-
-  @Override
-  public List<Alternative> alternatives() {
-    return List.of(Alternative.of("run"), Alternative.of("length", "width", "drain"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("gradient=1:60", "length=1.8 m", "width=0.9 m", "drain=centre");
-  }
-
-  @Override
-  public String source() {
-    return "Geometry; falls between 1:80 and 1:35 from BS 5385-3:2024 (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double gradient = in.number("gradient");
-    Result.Draft draft = new Result.Draft();
-    Values values;
-    if (in.has("run")) {
-      values = of(gradient, in.number("run"));
-    } else {
-      Drain drain = Drain.named(in.word("drain"));
-      double length = in.number("length");
-      double width = in.number("width");
-      values = of(gradient, length, width, drain);
+    Drain drain = in.has("run") ? null : Drain.named(in.word("drain"));
+    Values values =
+        drain == null
+            ? of(gradient, in.number("run"))
+            : of(gradient, in.number("length"), in.number("width"), drain);
+    Result.Draft draft =
+        new Result.Draft(in)
+            .let("n", gradient)
+            .let("longest run", values.longestRunMm())
+            .let("shortest run", values.shortestRunMm())
+            .let("suitable", limits.steepest())
+            .let("least", limits.gentlest())
+            .value("fall", values.fallMm(), "mm")
+            .value("longest-run", values.longestRunMm(), "mm")
+            .value("steepest", values.steepest(), "");
+    if (drain != null) {
       String way =
           switch (drain) {
             case CENTRE -> "sqrt(length^2 + width^2)/2";
@@ -173,34 +162,18 @@ public final class Fall implements Working {
             case SHORT_EDGE -> "the longer side";
           };
       draft.step(
-          "longest run = " + way,
-          Show.number(length) + " mm by " + Show.number(width) + " mm",
-          "longest-run = " + Show.number(values.longestRunMm()) + " mm");
+          "longest run = " + way, "{length} mm by {width} mm", "longest-run = {longest-run} mm");
     }
-    draft
-        .step(
-            "fall = longest run/n",
-            Show.number(values.longestRunMm()) + "/" + Show.number(gradient),
-            "fall = " + Show.number(values.fallMm()) + " mm")
-        .step(
-            "steepest = shortest run/fall",
-            Show.number(values.shortestRunMm()) + "/" + Show.number(values.fallMm()),
-            "steepest = 1:" + Show.number(values.steepest()))
-        .value("fall", values.fallMm(), "mm")
-        .value("longest-run", values.longestRunMm(), "mm")
-        .value("steepest", values.steepest(), "");
-    if (values.steepest() < limits.steepest()) {
-      draft.note(
-          "Its steepest part is steeper than 1:"
-              + Show.number(limits.steepest())
-              + ", the steepest that BS 5385-3:2024 calls suitable (quoted).");
-    }
-    if (gradient > limits.gentlest()) {
-      draft.note(
-          "Gentler than 1:"
-              + Show.number(limits.gentlest())
-              + ", the least fall of BS 5385-3:2024 (quoted).");
-    }
-    return draft.done(this, in);
+    return draft
+        .step("fall = longest run/n")
+        .step("steepest = shortest run/fall", "steepest = 1:{steepest}")
+        .noteIf(
+            values.steepest() < limits.steepest(),
+            "Its steepest part is steeper than 1:{suitable}, the steepest that BS 5385-3:2024 calls"
+                + " suitable (quoted).")
+        .noteIf(
+            gradient > limits.gentlest(),
+            "Gentler than 1:{least}, the least fall of BS 5385-3:2024 (quoted).")
+        .done(this);
   }
 }

@@ -1,9 +1,12 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.AREA_MASS;
+import static underfoot.quantity.Dimension.BENDING_STIFFNESS;
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.working.Key.Trait.ABOVE;
 
 /** The lowest natural frequency of a floor: how lively it feels. */
-public final class FloorFrequency implements Working {
+public final class FloorFrequency extends Working {
   private final double simpleCheckAboveHz;
 
   /**
@@ -13,6 +16,24 @@ public final class FloorFrequency implements Working {
    *     the notes
    */
   public FloorFrequency(double simpleCheckAboveHz) {
+    super(
+        new Sheet(
+            "floor-frequency",
+            "The lowest natural frequency of a floor, from span, stiffness and mass",
+            "EN 1995-1-1, equation 7.5 (quoted)",
+            "span=5.3 m",
+            "stiffness=5.81e6 N.m2",
+            "mass=226 kg/m2"),
+        Key.of("span", LENGTH, "m", 0.1, 30, "span of the floor"),
+        Key.of(
+            "stiffness",
+            BENDING_STIFFNESS,
+            "N.m2",
+            0,
+            1e12,
+            "bending stiffness along the span, per m of width",
+            ABOVE),
+        Key.of("mass", AREA_MASS, "kg/m2", 0, 10_000, "permanent mass of the floor", ABOVE));
     this.simpleCheckAboveHz = simpleCheckAboveHz;
   }
 
@@ -34,65 +55,22 @@ public final class FloorFrequency implements Working {
   }
 
   @Override
-  public String name() {
-    return "floor-frequency";
-  }
-
-  @Override
-  public String purpose() {
-    return "The lowest natural frequency of a floor, from span, stiffness and mass";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("span", Dimension.LENGTH, "m", 0.1, 30, "span of the floor"),
-        Key.of(
-                "stiffness",
-                Dimension.STIFFNESS,
-                "N.m2",
-                0,
-                1e12,
-                "bending stiffness along the span, per m of width")
-            .above(),
-        Key.of("mass", Dimension.AREA_MASS, "kg/m2", 0, 10_000, "permanent mass of the floor")
-            .above());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("span=5.3 m", "stiffness=5.81e6 N.m2", "mass=226 kg/m2");
-  }
-
-  @Override
-  public String source() {
-    return "EN 1995-1-1, equation 7.5 (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double span = in.metres("span");
-    double stiffness = in.number("stiffness");
-    double mass = in.number("mass");
-    double frequency = of(span, stiffness, mass);
-    return new Result.Draft()
-        .step(
-            "f = pi/(2*L^2)*sqrt(EI/m)",
-            "pi/(2*"
-                + Show.number(span)
-                + "^2)*sqrt("
-                + Show.number(stiffness)
-                + "/"
-                + Show.number(mass)
-                + ")",
-            "f = " + Show.number(frequency) + " Hz")
+    double frequency = of(span, in.number("stiffness"), in.number("mass"));
+    return new Result.Draft(in)
+        .let("L", span, "m")
+        .let("EI", in.number("stiffness"), "N.m2")
+        .let("m", in.number("mass"), "kg/m2")
+        .let("f", frequency, "Hz")
+        .let("limit", simpleCheckAboveHz, "Hz")
         .value("frequency", frequency, "Hz")
+        .step("f = pi/(2*L^2)*sqrt(EI/m)")
         .note(
-            "EN 1995-1-1 holds its simple vibration check for floors above "
-                + Show.number(simpleCheckAboveHz)
-                + " Hz (quoted); this floor is "
+            "EN 1995-1-1 holds its simple vibration check for floors above {limit} Hz (quoted); this"
+                + " floor is "
                 + (frequency > simpleCheckAboveHz ? "above" : "not above")
                 + " it.")
-        .done(this, in);
+        .done(this);
   }
 }

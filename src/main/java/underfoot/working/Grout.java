@@ -1,9 +1,29 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.DENSITY;
+import static underfoot.quantity.Dimension.LENGTH;
 
 /** How much grout fills the joints of a square metre. */
-public final class Grout implements Working {
+public final class Grout extends Working {
+  /** Makes the working. */
+  public Grout() {
+    super(
+        new Sheet(
+            "grout",
+            "How much grout a square metre of tiling takes",
+            "Geometry of a grid of tiles; the shorter formula is that of makers' data sheets (common"
+                + " practice)",
+            "length=300 mm",
+            "width=300 mm",
+            "thickness=8 mm",
+            "joint=3 mm",
+            "density=1.6 kg/L"),
+        CommonKeys.TILE_LENGTH,
+        CommonKeys.TILE_WIDTH,
+        Key.of("thickness", LENGTH, "mm", 0.5, 500, "thickness of a tile"),
+        CommonKeys.JOINT,
+        Key.of("density", DENSITY, "kg/L", 0.1, 10, "dry grout per litre of joint"));
+  }
 
   /**
    * What a square metre takes.
@@ -37,61 +57,24 @@ public final class Grout implements Working {
   }
 
   @Override
-  public String name() {
-    return "grout";
-  }
-
-  @Override
-  public String purpose() {
-    return "How much grout a square metre of tiling takes";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        TileKeys.length(),
-        TileKeys.width(),
-        Key.of("thickness", Dimension.LENGTH, "mm", 0.5, 500, "thickness of a tile"),
-        TileKeys.joint(),
-        Key.of("density", Dimension.DENSITY, "kg/L", 0.1, 10, "dry grout per litre of joint"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of(
-        "length=300 mm", "width=300 mm", "thickness=8 mm", "joint=3 mm", "density=1.6 kg/L");
-  }
-
-  @Override
-  public String source() {
-    return "Geometry of a grid of tiles; the shorter formula is that of makers' data sheets (common"
-        + " practice)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double length = in.number("length");
-    double width = in.number("width");
-    double thickness = in.number("thickness");
-    double joint = in.number("joint");
-    double density = in.number("density");
-    Values values = of(length, width, thickness, joint, density);
-    String l = Show.number(length);
-    String w = Show.number(width);
-    String j = Show.number(joint);
-    String rest = "*" + Show.number(thickness) + "*" + Show.number(density);
-    return new Result.Draft()
-        .step(
-            "exact = (1 - L*W/((L + j)*(W + j)))*t*density",
-            "(1 - " + l + "*" + w + "/((" + l + " + " + j + ")*(" + w + " + " + j + ")))" + rest,
-            "exact = " + Show.number(values.exactKgPerM2()) + " kg/m2")
-        .step(
-            "simple = (L + W)/(L*W)*j*t*density",
-            "(" + l + " + " + w + ")/(" + l + "*" + w + ")*" + j + rest,
-            "simple = " + Show.number(values.simpleKgPerM2()) + " kg/m2")
+  Result work(Inputs in) {
+    Values values =
+        of(
+            in.number("length"),
+            in.number("width"),
+            in.number("thickness"),
+            in.number("joint"),
+            in.number("density"));
+    return new Result.Draft(in)
+        .let("L", in.number("length"), "mm")
+        .let("W", in.number("width"), "mm")
+        .let("j", in.number("joint"), "mm")
+        .let("t", in.number("thickness"), "mm")
         .value("exact", values.exactKgPerM2(), "kg/m2")
         .value("simple", values.simpleKgPerM2(), "kg/m2")
+        .step("exact = (1 - L*W/((L + j)*(W + j)))*t*density")
+        .step("simple = (L + W)/(L*W)*j*t*density")
         .note("Net: no waste. The shorter formula says too much where tiles are small.")
-        .done(this, in);
+        .done(this);
   }
 }

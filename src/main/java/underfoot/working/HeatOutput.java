@@ -1,9 +1,11 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.HEAT_FLUX;
+import static underfoot.quantity.Dimension.TEMPERATURE;
+import static underfoot.working.Key.Trait.OPTIONAL;
 
 /** What a heated floor gives off, from how much warmer than the room its surface is; and back. */
-public final class HeatOutput implements Working {
+public final class HeatOutput extends Working {
   private static final double FACTOR = 8.92;
   private static final double POWER = 1.1;
 
@@ -15,6 +17,17 @@ public final class HeatOutput implements Working {
    * @param occupiedExcessK most an occupied floor's surface may be above the room, K, for the notes
    */
   public HeatOutput(double occupiedExcessK) {
+    super(
+        new Sheet(
+                "heat-output",
+                "What a heated floor gives off, or how warm its surface must be",
+                "EN 1264-2, basic characteristic q = 8.92*(surface - room)^1.1 (quoted)",
+                "surface=29 C",
+                "room=20 C")
+            .ways(Alternative.of("surface", "room"), Alternative.of("output").with("room")),
+        Key.of("surface", TEMPERATURE, "C", -20, 100, "mean temperature of the surface", OPTIONAL),
+        Key.of("room", TEMPERATURE, "C", -20, 60, "temperature of the room", OPTIONAL),
+        Key.of("output", HEAT_FLUX, "W/m2", 0, 1000, "heat wanted, in place of surface", OPTIONAL));
     this.occupiedExcessK = occupiedExcessK;
   }
 
@@ -41,59 +54,18 @@ public final class HeatOutput implements Working {
   }
 
   @Override
-  public String name() {
-    return "heat-output";
-  }
-
-  @Override
-  public String purpose() {
-    return "What a heated floor gives off, or how warm its surface must be";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("surface", Dimension.TEMPERATURE, "C", -20, 100, "mean temperature of the surface")
-            .optional(),
-        Key.of("room", Dimension.TEMPERATURE, "C", -20, 60, "temperature of the room").optional(),
-        Key.of("output", Dimension.HEAT_FLOW, "W/m2", 0, 1000, "heat wanted, in place of surface")
-            .optional());
-  }
-
-  @Override
-  public List<Alternative> alternatives() {
-    return List.of(Alternative.of("surface", "room"), Alternative.of("output").with("room"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("surface=29 C", "room=20 C");
-  }
-
-  @Override
-  public String source() {
-    return "EN 1264-2, basic characteristic q = 8.92*(surface - room)^1.1 (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    Result.Draft draft = new Result.Draft();
+  Result work(Inputs in) {
+    Result.Draft draft = new Result.Draft(in);
     if (in.has("output")) {
-      double output = in.number("output");
-      double excess = excess(output);
+      double excess = excess(in.number("output"));
       draft
-          .step(
-              "excess = (q/8.92)^(1/1.1)",
-              "(" + Show.number(output) + "/8.92)^(1/1.1)",
-              "excess = " + Show.number(excess) + " K")
-          .value("excess", excess, "K");
+          .let("q", in.number("output"), "W/m2")
+          .value("excess", excess, "K")
+          .step("excess = (q/8.92)^(1/1.1)");
       if (in.has("room")) {
-        draft.note(
-            "In a room at "
-                + Show.number(in.number("room"))
-                + " C the surface is at "
-                + Show.number(in.number("room") + excess)
-                + " C.");
+        draft
+            .let("surface", in.number("room") + excess, "C")
+            .note("In a room at {room} C the surface is at {surface} C.");
       }
     } else {
       double surface = in.number("surface");
@@ -101,21 +73,16 @@ public final class HeatOutput implements Working {
       if (surface < room) {
         throw in.refuse("surface", "is below the room's " + Show.number(room) + " C");
       }
-      double output = output(surface - room);
       draft
-          .step(
-              "q = 8.92*(surface - room)^1.1",
-              "8.92*(" + Show.term(surface) + " - " + Show.term(room) + ")^1.1",
-              "output = " + Show.number(output) + " W/m2")
-          .value("output", output, "W/m2");
+          .value("output", output(surface - room), "W/m2")
+          .step("q = 8.92*(surface - room)^1.1", "output = {output} W/m2");
     }
     return draft
+        .let("occupied", occupiedExcessK, "K")
+        .let("most", output(occupiedExcessK), "W/m2")
         .note(
-            "EN 1264 keeps the surface of an occupied floor within "
-                + Show.number(occupiedExcessK)
-                + " K of the room (quoted), which is "
-                + Show.number(output(occupiedExcessK))
-                + " W/m2.")
-        .done(this, in);
+            "EN 1264 keeps the surface of an occupied floor within {occupied} K of the room (quoted),"
+                + " which is {most} W/m2.")
+        .done(this);
   }
 }

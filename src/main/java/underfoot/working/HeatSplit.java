@@ -1,10 +1,51 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.CONDUCTIVITY;
+import static underfoot.quantity.Dimension.HEAT_FLUX;
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.quantity.Dimension.RESISTANCE;
+import static underfoot.quantity.Dimension.TEMPERATURE;
+import static underfoot.working.Key.Trait.ABOVE;
 
 /** How much of a heated floor's heat goes up and how much is lost below. */
-public final class HeatSplit implements Working {
+public final class HeatSplit extends Working {
   private static final double SURFACE_COEFFICIENT = 10.8;
+
+  /** Makes the working. */
+  public HeatSplit() {
+    super(
+        new Sheet(
+            "heat-split",
+            "How much of a heated floor's heat goes up and how much is lost below",
+            "EN 1264-2 clause 8, downward heat flow; surface coefficient 10.8 W/m2K (quoted)",
+            "output=60 W/m2",
+            "room=20 C",
+            "below=20 C",
+            "covering-resistance=0.0132 m2K/W",
+            "screed=45 mm",
+            "screed-conductivity=1.2 W/mK",
+            "resistance-below=1.04 m2K/W"),
+        Key.of("output", HEAT_FLUX, "W/m2", 0, 1000, "heat to the room", ABOVE),
+        Key.of("room", TEMPERATURE, "C", -20, 60, "temperature of the room"),
+        Key.of("below", TEMPERATURE, "C", -40, 60, "temperature below the floor"),
+        Key.of(
+            "covering-resistance",
+            RESISTANCE,
+            "m2K/W",
+            0,
+            5,
+            "resistance of everything over the screed"),
+        Key.of("screed", LENGTH, "mm", 0, 500, "thickness of screed over the pipes"),
+        Key.of(
+            "screed-conductivity", CONDUCTIVITY, "W/mK", 0.01, 400, "conductivity of the screed"),
+        Key.of(
+            "resistance-below",
+            RESISTANCE,
+            "m2K/W",
+            0.001,
+            100,
+            "all resistance below the pipes, surface included"));
+  }
 
   /**
    * What a heated floor comes to.
@@ -54,116 +95,34 @@ public final class HeatSplit implements Working {
   }
 
   @Override
-  public String name() {
-    return "heat-split";
-  }
-
-  @Override
-  public String purpose() {
-    return "How much of a heated floor's heat goes up and how much is lost below";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("output", Dimension.HEAT_FLOW, "W/m2", 0, 1000, "heat to the room").above(),
-        Key.of("room", Dimension.TEMPERATURE, "C", -20, 60, "temperature of the room"),
-        Key.of("below", Dimension.TEMPERATURE, "C", -40, 60, "temperature below the floor"),
-        Key.of(
-            "covering-resistance",
-            Dimension.RESISTANCE,
-            "m2K/W",
-            0,
-            5,
-            "resistance of everything over the screed"),
-        Key.of("screed", Dimension.LENGTH, "mm", 0, 500, "thickness of screed over the pipes"),
-        Key.of(
-            "screed-conductivity",
-            Dimension.CONDUCTIVITY,
-            "W/mK",
-            0.01,
-            400,
-            "conductivity of the screed"),
-        Key.of(
-            "resistance-below",
-            Dimension.RESISTANCE,
-            "m2K/W",
-            0.001,
-            100,
-            "all resistance below the pipes, surface included"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of(
-        "output=60 W/m2",
-        "room=20 C",
-        "below=20 C",
-        "covering-resistance=0.0132 m2K/W",
-        "screed=45 mm",
-        "screed-conductivity=1.2 W/mK",
-        "resistance-below=1.04 m2K/W");
-  }
-
-  @Override
-  public String source() {
-    return "EN 1264-2 clause 8, downward heat flow; surface coefficient 10.8 W/m2K (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double output = in.number("output");
-    double room = in.number("room");
-    double below = in.number("below");
-    double covering = in.number("covering-resistance");
-    double screed = in.number("screed");
-    double conductivity = in.number("screed-conductivity");
-    double resistanceBelow = in.number("resistance-below");
-    Values values;
-    try {
-      values = of(output, room, below, covering, screed, conductivity, resistanceBelow);
-    } catch (IllegalArgumentException tooWarm) {
-      throw in.refuse("below", tooWarm.getMessage());
-    }
-    Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "Ro = 1/10.8 + covering + screed/conductivity",
-                "1/10.8 + "
-                    + Show.number(covering)
-                    + " + "
-                    + Show.number(screed / 1000)
-                    + "/"
-                    + Show.number(conductivity),
-                "Ro = " + Show.number(values.resistanceAbove()) + " m2K/W")
-            .step(
-                "down = (Ro*output + room - below)/resistance below",
-                "("
-                    + Show.number(values.resistanceAbove())
-                    + "*"
-                    + Show.number(output)
-                    + " + "
-                    + Show.term(room)
-                    + " - "
-                    + Show.term(below)
-                    + ")/"
-                    + Show.number(resistanceBelow),
-                "down = " + Show.number(values.downWPerM2()) + " W/m2")
-            .step(
-                "up share = up/(up + down)",
-                Show.number(output)
-                    + "/("
-                    + Show.number(output)
-                    + " + "
-                    + Show.term(values.downWPerM2())
-                    + ")",
-                "up-share = " + Show.number(values.upShare()))
-            .value("up", values.upWPerM2(), "W/m2")
-            .value("down", values.downWPerM2(), "W/m2")
-            .value("up-share", values.upShare(), "");
-    if (values.downWPerM2() < 0) {
-      draft.note("The space below is warm enough to give heat to the floor, so down is negative.");
-    }
-    return draft.done(this, in);
+  Result work(Inputs in) {
+    Values values =
+        in.blaming(
+            "below",
+            () ->
+                of(
+                    in.number("output"),
+                    in.number("room"),
+                    in.number("below"),
+                    in.number("covering-resistance"),
+                    in.number("screed"),
+                    in.number("screed-conductivity"),
+                    in.number("resistance-below")));
+    return new Result.Draft(in)
+        .value("up", values.upWPerM2(), "W/m2")
+        .value("down", values.downWPerM2(), "W/m2")
+        .value("up-share", values.upShare(), "")
+        .let("Ro", values.resistanceAbove(), "m2K/W")
+        .let("covering", in.number("covering-resistance"), "m2K/W")
+        .let("screed", in.metres("screed"), "m")
+        .let("conductivity", in.number("screed-conductivity"), "W/mK")
+        .let("resistance below", in.number("resistance-below"), "m2K/W")
+        .step("Ro = 1/10.8 + covering + screed/conductivity")
+        .step("down = (Ro*output + room - below)/resistance below")
+        .step("up share = up/(up + down)", "up-share = {up-share}")
+        .noteIf(
+            values.downWPerM2() < 0,
+            "The space below is warm enough to give heat to the floor, so down is negative.")
+        .done(this);
   }
 }

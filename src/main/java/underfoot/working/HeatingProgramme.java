@@ -1,10 +1,14 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.TEMPERATURE;
+import static underfoot.quantity.Dimension.TEMPERATURE_DIFFERENCE;
+import static underfoot.quantity.Dimension.TIME;
+import static underfoot.working.Key.Trait.BARE;
 
 /** The days of warming a heated screed up and letting it cool before tiling. */
-public final class HeatingProgramme implements Working {
+public final class HeatingProgramme extends Working {
   private static final double SLIP = 1e-9;
+  private static final long HOURS_A_DAY = 24;
 
   private final HeatingStart earliest;
 
@@ -14,11 +18,25 @@ public final class HeatingProgramme implements Working {
    * @param earliest first days a screed may be warmed, for the notes
    */
   public HeatingProgramme(HeatingStart earliest) {
+    super(
+        new Sheet(
+            "heating-programme",
+            "The days of warming a heated screed up and cooling it before tiling",
+            "BS 5385-3 Annex C (quoted): up by no more than 5 K a day, held 3 days, cooled; earliest"
+                + " start EN 1264-4 (quoted)",
+            "screed=cement",
+            "start-day=21",
+            "from=20 C",
+            "to=45 C",
+            "step=5 K",
+            "hold=3"),
+        CommonKeys.SCREED,
+        Key.of("start-day", TIME, "days", 0, 3650, "day warming begins, from laying", BARE),
+        Key.of("from", TEMPERATURE, "C", -10, 60, "water temperature it begins at"),
+        Key.of("to", TEMPERATURE, "C", -10, 90, "highest water temperature"),
+        Key.of("step", TEMPERATURE_DIFFERENCE, "K", 0.1, 60, "step up each day"),
+        Key.of("hold", TIME, "days", 0, 365, "days at the highest temperature", BARE));
     this.earliest = earliest;
-  }
-
-  static Key screedKey() {
-    return Key.choice("screed", "kind of screed", List.of("cement", "calcium sulfate"));
   }
 
   /**
@@ -52,83 +70,38 @@ public final class HeatingProgramme implements Working {
   }
 
   @Override
-  public String name() {
-    return "heating-programme";
-  }
-
-  @Override
-  public String purpose() {
-    return "The days of warming a heated screed up and cooling it before tiling";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        screedKey(),
-        Key.of("start-day", Dimension.DAYS, "days", 0, 3650, "day warming begins, from laying")
-            .takesBare(),
-        Key.of("from", Dimension.TEMPERATURE, "C", -10, 60, "water temperature it begins at"),
-        Key.of("to", Dimension.TEMPERATURE, "C", -10, 90, "highest water temperature"),
-        Key.of("step", Dimension.TEMPERATURE_STEP, "K", 0.1, 60, "step up each day"),
-        Key.of("hold", Dimension.DAYS, "days", 0, 365, "days at the highest temperature")
-            .takesBare());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("screed=cement", "start-day=21", "from=20 C", "to=45 C", "step=5 K", "hold=3");
-  }
-
-  @Override
-  public String source() {
-    return "BS 5385-3 Annex C (quoted): up by no more than 5 K a day, held 3 days, cooled; earliest"
-        + " start EN 1264-4 (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double from = in.number("from");
     double to = in.number("to");
     if (to < from) {
       throw in.refuse("to", "is below the " + Show.number(from) + " C it begins at");
     }
-    long start = (long) in.number("start-day");
-    long hold = (long) in.number("hold");
-    double step = in.number("step");
-    Values values = of(start, from, to, step, hold);
-    Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "steps = (to - from)/step, rounded up",
-                "(" + Show.term(to) + " - " + Show.term(from) + ")/" + Show.number(step),
-                "steps = " + values.steps() + " days")
-            .step(
-                "at the top = start + steps",
-                start + " + " + values.steps(),
-                "at-top-day = " + values.atTopDay())
-            .step(
-                "cool from = at the top + hold",
-                values.atTopDay() + " + " + hold,
-                "cool-from-day = " + values.coolFromDay())
-            .step(
-                "done = cool from + steps",
-                values.coolFromDay() + " + " + values.steps(),
-                "done-day = " + values.doneDay())
-            .value("at-top-day", values.atTopDay(), "days")
-            .value("cool-from-day", values.coolFromDay(), "days")
-            .value("done-day", values.doneDay(), "days");
-    double first =
-        in.word("screed").equals("cement") ? earliest.cementDay() : earliest.calciumSulfateDay();
-    if (start < first) {
-      draft.note(
-          "Too early: EN 1264-4 has a "
-              + in.word("screed")
-              + " screed first warmed on day "
-              + Show.number(first)
-              + " (quoted), unless its maker says otherwise.");
-    }
-    return draft
+    long start = (long) in.number("start-day") / HOURS_A_DAY;
+    long hold = (long) in.number("hold") / HOURS_A_DAY;
+    Values values = of(start, from, to, in.number("step"), hold);
+    boolean cement = in.word("screed").equals("cement");
+    double first = cement ? earliest.cementDay() : earliest.calciumSulfateDay();
+    return new Result.Draft(in)
+        .let("start", start)
+        .let("hold", hold)
+        .let("steps", values.steps(), "days")
+        .let("first", first)
+        .value("at-top-day", values.atTopDay(), "days")
+        .value("cool-from-day", values.coolFromDay(), "days")
+        .value("done-day", values.doneDay(), "days")
+        .step("steps = (to - from)/step, rounded up")
+        .step("at the top = start + steps", "at-top-day = {at-top-day}")
+        .step(
+            "cool from = at the top + hold",
+            "{at-top-day} + {hold}",
+            "cool-from-day = {cool-from-day}")
+        .step("done = cool from + steps", "{cool-from-day} + {steps}", "done-day = {done-day}")
+        .noteIf(
+            start < first,
+            "Too early: EN 1264-4 has a "
+                + in.word("screed")
+                + " screed first warmed on day {first} (quoted), unless its maker says otherwise.")
         .note("Days count from laying. The programme does not prove that the screed is dry.")
-        .done(this, in);
+        .done(this);
   }
 }

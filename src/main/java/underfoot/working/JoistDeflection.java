@@ -1,10 +1,12 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.LENGTH;
+
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** How far a floor joist bends under an even load. */
-public final class JoistDeflection implements Working {
+public final class JoistDeflection extends Working {
   private final JoistKeys shared;
 
   /**
@@ -13,7 +15,24 @@ public final class JoistDeflection implements Working {
    * @param grades the strength classes that may be named
    */
   public JoistDeflection(List<TimberGrade> grades) {
-    shared = new JoistKeys(grades);
+    this(new JoistKeys(grades));
+  }
+
+  private JoistDeflection(JoistKeys shared) {
+    super(
+        new Sheet(
+                "joist-deflection",
+                "How far a joist bends under a load, and what share of its span that is",
+                JoistKeys.SOURCE,
+                "breadth=47 mm",
+                "depth=195 mm",
+                "grade=C16",
+                "centres=400 mm",
+                "load=1.5 kN/m2",
+                "span=4 m")
+            .ways(JoistKeys.modulusOrGrade()),
+        shared.keys(Key.of("span", LENGTH, "m", 0.1, 30, "clear span of the joist")));
+    this.shared = shared;
   }
 
   /**
@@ -66,97 +85,33 @@ public final class JoistDeflection implements Working {
   }
 
   @Override
-  public String name() {
-    return "joist-deflection";
-  }
-
-  @Override
-  public String purpose() {
-    return "How far a joist bends under a load, and what share of its span that is";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return shared.keys(Key.of("span", Dimension.LENGTH, "m", 0.1, 30, "clear span of the joist"));
-  }
-
-  @Override
-  public List<Alternative> alternatives() {
-    return JoistKeys.modulusOrGrade();
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of(
-        "breadth=47 mm",
-        "depth=195 mm",
-        "grade=C16",
-        "centres=400 mm",
-        "load=1.5 kN/m2",
-        "span=4 m");
-  }
-
-  @Override
-  public String source() {
-    return JoistKeys.SOURCE;
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double breadth = in.number("breadth");
-    double depth = in.number("depth");
-    double modulus = shared.modulus(in);
-    double span = in.number("span");
-    double load = Beam.lineLoad(in.number("load"), in.number("centres"));
-    OptionalDouble shearModulus = JoistKeys.shearModulus(in);
+  Result work(Inputs in) {
     Values values =
-        of(breadth, depth, modulus, in.number("centres"), in.number("load"), span, shearModulus);
+        of(
+            in.number("breadth"),
+            in.number("depth"),
+            shared.modulus(in),
+            in.number("centres"),
+            in.number("load"),
+            in.number("span"),
+            JoistKeys.shearModulus(in));
     Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "I = b*d^3/12",
-                Show.number(breadth) + "*" + Show.number(depth) + "^3/12",
-                "I = " + Show.number(values.secondMomentMm4()) + " mm4")
-            .step(
-                "w = load*centres",
-                Show.number(in.number("load")) + "*" + Show.number(in.number("centres")) + "/1000",
-                "w = " + Show.number(load) + " N/mm")
-            .step(
-                "bending = 5*w*L^4/(384*E*I)",
-                "5*"
-                    + Show.number(load)
-                    + "*"
-                    + Show.number(span)
-                    + "^4/(384*"
-                    + Show.number(modulus)
-                    + "*"
-                    + Show.number(values.secondMomentMm4())
-                    + ")",
-                "bending = " + Show.number(values.bendingMm()) + " mm");
-    shearModulus.ifPresent(
-        value ->
-            draft.step(
-                "shear = w*L^2/(8*k*G*b*d), k = 5/6",
-                Show.number(load)
-                    + "*"
-                    + Show.number(span)
-                    + "^2/(8*5/6*"
-                    + Show.number(value)
-                    + "*"
-                    + Show.number(breadth)
-                    + "*"
-                    + Show.number(depth)
-                    + ")",
-                "shear = " + Show.number(values.shearMm()) + " mm"));
-    draft.step(
-        "ratio = L/deflection",
-        Show.number(span) + "/" + Show.number(values.deflectionMm()),
-        "deflection = span/" + Show.number(values.ratio()));
-    draft
-        .value("deflection", values.deflectionMm(), "mm")
-        .value("ratio", values.ratio(), "")
-        .value("second-moment", values.secondMomentMm4(), "mm4");
-    shared.notes(in, draft);
-    return draft.done(this, in);
+        shared
+            .begun(in)
+            .let("L", in.number("span"))
+            .let("bending", values.bendingMm(), "mm")
+            .let("shear", values.shearMm())
+            .value("deflection", values.deflectionMm(), "mm")
+            .value("ratio", values.ratio(), "")
+            .value("second-moment", values.secondMomentMm4(), "mm4")
+            .step("bending = 5*w*L^4/(384*E*I)");
+    if (in.has("shear-modulus")) {
+      draft.step(
+          "shear = w*L^2/(8*k*G*b*d), k = 5/6",
+          "{w}*{L}^2/(8*5/6*{shear-modulus}*{b}*{d})",
+          "shear = {shear} mm");
+    }
+    draft.step("ratio = L/deflection", "deflection = span/{ratio}");
+    return shared.notes(in, draft).done(this);
   }
 }

@@ -1,6 +1,10 @@
 package underfoot.working;
 
-import java.util.ArrayList;
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.quantity.Dimension.PRESSURE;
+import static underfoot.quantity.Dimension.STRESS;
+import static underfoot.working.Key.Trait.OPTIONAL;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,31 +23,25 @@ final class JoistKeys {
     grades.forEach(grade -> this.grades.put(grade.name(), grade));
   }
 
-  List<Key> keys(Key last) {
-    List<Key> keys = new ArrayList<>();
-    keys.add(Key.of("breadth", Dimension.LENGTH, "mm", 10, 1000, "breadth of one joist"));
-    keys.add(Key.of("depth", Dimension.LENGTH, "mm", 20, 2000, "depth of one joist"));
-    keys.add(
-        Key.of("modulus", Dimension.STRESS, "N/mm2", 100, 300_000, "modulus of elasticity")
-            .optional());
-    keys.add(
-        Key.choice(
-                "grade",
-                "strength class of EN 338, in place of modulus",
-                List.copyOf(grades.keySet()))
-            .optional());
-    keys.add(
-        Key.of("centres", Dimension.LENGTH, "mm", 10, 5000, "joist spacing, centre to centre"));
-    keys.add(Key.of("load", Dimension.AREA_LOAD, "kN/m2", 0.001, 100, "load on the floor"));
-    keys.add(last);
-    keys.add(
-        Key.of("shear-modulus", Dimension.STRESS, "N/mm2", 10, 100_000, "adds shear deflection")
-            .optional());
-    return List.copyOf(keys);
+  Key[] keys(Key last) {
+    return new Key[] {
+      Key.of("breadth", LENGTH, "mm", 10, 1000, "breadth of one joist"),
+      Key.of("depth", LENGTH, "mm", 20, 2000, "depth of one joist"),
+      Key.of("modulus", STRESS, "N/mm2", 100, 300_000, "modulus of elasticity", OPTIONAL),
+      Key.choice(
+          "grade",
+          "strength class of EN 338, in place of modulus",
+          List.copyOf(grades.keySet()),
+          OPTIONAL),
+      Key.of("centres", LENGTH, "mm", 10, 5000, "joist spacing, centre to centre"),
+      Key.of("load", PRESSURE, "kN/m2", 0.001, 100, "load on the floor"),
+      last,
+      Key.of("shear-modulus", STRESS, "N/mm2", 10, 100_000, "adds shear deflection", OPTIONAL)
+    };
   }
 
-  static List<Alternative> modulusOrGrade() {
-    return List.of(Alternative.of("modulus"), Alternative.of("grade"));
+  static Alternative[] modulusOrGrade() {
+    return new Alternative[] {Alternative.of("modulus"), Alternative.of("grade")};
   }
 
   double modulus(Inputs in) {
@@ -56,23 +54,36 @@ final class JoistKeys {
         : OptionalDouble.empty();
   }
 
-  void notes(Inputs in, Result.Draft draft) {
+  /** Begins with what both workings need: second moment and load on one joist. */
+  Result.Draft begun(Inputs in) {
+    Result.Draft draft =
+        new Result.Draft(in)
+            .let("b", in.number("breadth"))
+            .let("d", in.number("depth"))
+            .let("E", modulus(in))
+            .let("I", Beam.secondMoment(in.number("breadth"), in.number("depth")), "mm4")
+            .let("w", Beam.lineLoad(in.number("load"), in.number("centres")));
+    return draft
+        .step("I = b*d^3/12")
+        .step("w = load*centres", "{load}*{centres}/1000", "w = {w} N/mm");
+  }
+
+  Result.Draft notes(Inputs in, Result.Draft draft) {
     if (in.has("grade")) {
       TimberGrade grade = grades.get(in.word("grade"));
       draft.note(
           grade.name()
-              + " is taken as E = "
-              + Show.number(grade.modulus())
-              + " N/mm2 (EN 338:2016 E0,mean, "
+              + " is taken as E = {E} N/mm2 (EN 338:2016 E0,mean, "
               + grade.status()
               + ").");
     }
-    draft.note(
-        in.has("shear-modulus")
-            ? "Bending and shear; one clear span, no help from the deck."
-            : "Bending only, as the span tables do; one clear span, no help from the deck.");
-    draft.note(
-        "Deflection only: bending, shear and bearing strength are another check. Anything"
-            + " structural is for an engineer and the local code.");
+    boolean shear = in.has("shear-modulus");
+    return draft
+        .note(
+            (shear ? "Bending and shear" : "Bending only, as the span tables do")
+                + "; one clear span, no help from the deck.")
+        .note(
+            "Deflection only: bending, shear and bearing strength are another check. Anything"
+                + " structural is for an engineer and the local code.");
   }
 }

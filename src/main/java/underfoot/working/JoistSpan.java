@@ -1,10 +1,12 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.SPAN_SHARE;
+
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** The longest span at which a joist still keeps within a share of its span. */
-public final class JoistSpan implements Working {
+public final class JoistSpan extends Working {
   private static final int MOST_ROUNDS = 100;
 
   private final JoistKeys shared;
@@ -15,7 +17,24 @@ public final class JoistSpan implements Working {
    * @param grades the strength classes that may be named
    */
   public JoistSpan(List<TimberGrade> grades) {
-    shared = new JoistKeys(grades);
+    this(new JoistKeys(grades));
+  }
+
+  private JoistSpan(JoistKeys shared) {
+    super(
+        new Sheet(
+                "joist-span",
+                "The longest span at which a joist bends no more than span/n",
+                JoistKeys.SOURCE,
+                "breadth=1.5 in",
+                "depth=9.25 in",
+                "modulus=1.6e6 psi",
+                "centres=16 in",
+                "load=40 psf",
+                "limit=360")
+            .ways(JoistKeys.modulusOrGrade()),
+        shared.keys(Key.of("limit", SPAN_SHARE, "", 10, 10_000, "n of the limit span/n")));
+    this.shared = shared;
   }
 
   /**
@@ -79,98 +98,32 @@ public final class JoistSpan implements Working {
   }
 
   @Override
-  public String name() {
-    return "joist-span";
-  }
-
-  @Override
-  public String purpose() {
-    return "The longest span at which a joist bends no more than span/n";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return shared.keys(
-        Key.of("limit", Dimension.SPAN_SHARE, "", 10, 10_000, "n of the limit span/n").takesBare());
-  }
-
-  @Override
-  public List<Alternative> alternatives() {
-    return JoistKeys.modulusOrGrade();
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of(
-        "breadth=1.5 in",
-        "depth=9.25 in",
-        "modulus=1.6e6 psi",
-        "centres=16 in",
-        "load=40 psf",
-        "limit=360");
-  }
-
-  @Override
-  public String source() {
-    return JoistKeys.SOURCE;
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double modulus = shared.modulus(in);
-    double breadth = in.number("breadth");
-    double depth = in.number("depth");
-    double limit = in.number("limit");
-    double load = Beam.lineLoad(in.number("load"), in.number("centres"));
-    double inertia = Beam.secondMoment(breadth, depth);
-    OptionalDouble shearModulus = JoistKeys.shearModulus(in);
+  Result work(Inputs in) {
     Values values =
-        of(breadth, depth, modulus, in.number("centres"), in.number("load"), limit, shearModulus);
+        of(
+            in.number("breadth"),
+            in.number("depth"),
+            shared.modulus(in),
+            in.number("centres"),
+            in.number("load"),
+            in.number("limit"),
+            JoistKeys.shearModulus(in));
     Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "I = b*d^3/12",
-                Show.number(breadth) + "*" + Show.number(depth) + "^3/12",
-                "I = " + Show.number(inertia) + " mm4")
-            .step(
-                "w = load*centres",
-                Show.number(in.number("load")) + "*" + Show.number(in.number("centres")) + "/1000",
-                "w = " + Show.number(load) + " N/mm")
+        shared
+            .begun(in)
+            .let("bending span", values.bendingSpanMm())
+            .let("L", values.spanMm())
+            .value("span", values.spanMm() / 1000, "m")
             .step(
                 "bending alone: L = (384*E*I/(5*w*n))^(1/3)",
-                "(384*"
-                    + Show.number(modulus)
-                    + "*"
-                    + Show.number(inertia)
-                    + "/(5*"
-                    + Show.number(load)
-                    + "*"
-                    + Show.number(limit)
-                    + "))^(1/3)",
-                "L = " + Show.number(values.bendingSpanMm()) + " mm");
-    shearModulus.ifPresent(
-        value ->
-            draft.step(
-                "with shear: 5*w*L^3/(384*E*I) + w*L/(8*k*G*b*d) = 1/n, k = 5/6, solved for L",
-                "5*"
-                    + Show.number(load)
-                    + "*L^3/(384*"
-                    + Show.number(modulus)
-                    + "*"
-                    + Show.number(inertia)
-                    + ") + "
-                    + Show.number(load)
-                    + "*L/(8*5/6*"
-                    + Show.number(value)
-                    + "*"
-                    + Show.number(breadth)
-                    + "*"
-                    + Show.number(depth)
-                    + ") = 1/"
-                    + Show.number(limit),
-                "L = " + Show.number(values.spanMm()) + " mm"));
-    draft.value("span", values.spanMm() / 1000, "m");
-    shared.notes(in, draft);
-    return draft.done(this, in);
+                "(384*{E}*{I}/(5*{w}*{limit}))^(1/3)",
+                "L = {bending span} mm");
+    if (in.has("shear-modulus")) {
+      draft.step(
+          "with shear: 5*w*L^3/(384*E*I) + w*L/(8*k*G*b*d) = 1/n, k = 5/6, solved for L",
+          "5*{w}*L^3/(384*{E}*{I}) + {w}*L/(8*5/6*{shear-modulus}*{b}*{d}) = 1/{limit}",
+          "L = {L} mm");
+    }
+    return shared.notes(in, draft).done(this);
   }
 }

@@ -1,33 +1,31 @@
 package underfoot.working;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.Unit;
 
 /**
  * A key of a working: what may be typed after its equals sign.
  *
  * @param name its name, as typed
  * @param shape whether it is one value, a list, a grid and so on
- * @param dimension the kind of quantity; empty for a choice of words
+ * @param dimension the kind of quantity; null for a choice of words
  * @param unit the unit its range is told in, and a bare number is taken in
  * @param least the least value, in {@code unit}
  * @param most the greatest value, in {@code unit}
- * @param aboveLeast whether the least value itself is left out
- * @param bare whether a bare number is taken
- * @param needed whether it must be given (alternatives are settled by the working)
+ * @param traits what else holds of it
  * @param choices the words it may be, for a choice
  * @param explanation what it is, in a few words
  */
 public record Key(
     String name,
     Shape shape,
-    Optional<Dimension> dimension,
+    Dimension dimension,
     String unit,
     double least,
     double most,
-    boolean aboveLeast,
-    boolean bare,
-    boolean needed,
+    Set<Trait> traits,
     List<String> choices,
     String explanation) {
 
@@ -47,95 +45,105 @@ public record Key(
     CHOICE
   }
 
-  /**
-   * Most values in a list, cells in a grid or points: enough for a big survey, small enough to be
-   * quick.
-   */
-  static final int MOST_CELLS = 10_000;
-
-  static Key of(
-      String name, Dimension dimension, String unit, double least, double most, String words) {
-    return new Key(
-        name,
-        Shape.ONE,
-        Optional.of(dimension),
-        unit,
-        least,
-        most,
-        false,
-        false,
-        true,
-        List.of(),
-        words);
+  /** What may hold of a key. */
+  public enum Trait {
+    /** It may be left out, or is one way of several. */
+    OPTIONAL,
+    /** The least value itself is left out. */
+    ABOVE,
+    /** A bare number is taken. */
+    BARE
   }
 
-  static Key choice(String name, String words, List<String> choices) {
-    return new Key(
-        name, Shape.CHOICE, Optional.empty(), "", 0, 0, false, false, true, choices, words);
+  /** Most values in a list, cells in a grid or points: enough for a big survey, and quick. */
+  static final int MOST_CELLS = 10_000;
+
+  /** One quantity; its least and greatest value are in the unit. */
+  static Key of(
+      String name,
+      Dimension dimension,
+      String unit,
+      double least,
+      double most,
+      String words,
+      Trait... traits) {
+    return new Key(name, Shape.ONE, dimension, unit, least, most, Set.of(traits), List.of(), words);
+  }
+
+  static Key choice(String name, String words, List<String> choices, Trait... traits) {
+    return new Key(name, Shape.CHOICE, null, "", 0, 0, Set.of(traits), choices, words);
   }
 
   Key as(Shape other) {
-    return new Key(
-        name, other, dimension, unit, least, most, aboveLeast, bare, needed, choices, explanation);
+    return new Key(name, other, dimension, unit, least, most, traits, choices, explanation);
   }
 
-  Key optional() {
-    return new Key(
-        name, shape, dimension, unit, least, most, aboveLeast, bare, false, choices, explanation);
+  /** Whether it must be given (alternatives are settled by the working). */
+  public boolean needed() {
+    return !traits.contains(Trait.OPTIONAL);
   }
 
-  Key above() {
-    return new Key(
-        name, shape, dimension, unit, least, most, true, bare, needed, choices, explanation);
+  boolean bare() {
+    return traits.contains(Trait.BARE);
   }
 
-  Key takesBare() {
-    return new Key(
-        name, shape, dimension, unit, least, most, aboveLeast, true, needed, choices, explanation);
+  /** How many base units its unit is. */
+  double factor() {
+    return unit.isEmpty() ? 1 : dimension.unit(unit).factor();
+  }
+
+  /** Whether a value in the base unit lies within its range. */
+  boolean takes(double value) {
+    double low = least * factor();
+    return (traits.contains(Trait.ABOVE) ? value > low : value >= low) && value <= most * factor();
+  }
+
+  /** A value in the base unit, told in the unit of the key. */
+  Measure measure(double value) {
+    return new Measure(value / factor(), unit);
   }
 
   /**
-   * Its unit and range in one phrase: {@code a length in mm, cm, m, in or ft, 10 mm to 1000 mm}.
+   * Its unit and range in one phrase: {@code a length in mm, cm, m, in, ft or yd, 10 mm to 1000
+   * mm}.
    */
   public String range() {
     return switch (shape) {
       case CHOICE -> Show.either(choices);
-      case ONE -> kind() + ", " + span(unit, least, most, aboveLeast);
+      case ONE -> kind() + ", " + span();
       case LIST ->
           "a list with commas, each "
               + kind()
-              + (bare ? " or a bare number of " + unit : "")
+              + (bare() ? " or a bare number of " + unit : "")
               + ", "
-              + span(unit, least, most, aboveLeast);
-      case GRID ->
-          "rows separated by ; of heights separated by , in mm, "
-              + span(unit, least, most, aboveLeast);
+              + span();
+      case GRID -> "rows separated by ; of heights separated by , in mm, " + span();
       case POINTS ->
           "points x,y,z separated by ; with x and y in m (-10000 m to 10000 m), z in mm ("
-              + span(unit, least, most, aboveLeast)
+              + span()
               + ")";
       case HISTORY ->
           "a list with commas of hours@temperature, h (more than 0 h, at most 100000 h) and C ("
-              + span(unit, least, most, aboveLeast)
+              + span()
               + ")";
     };
   }
 
   private String kind() {
-    Dimension held = dimension.orElseThrow();
-    if (held.units().isEmpty()) {
-      return held.words();
-    }
-    return held.words()
-        + (bare && shape == Shape.ONE ? ", a bare number or in " : " in ")
-        + Show.either(held.units());
+    List<String> units = dimension.units().stream().map(Unit::symbol).toList();
+    boolean orBare = bare() && shape == Shape.ONE;
+    return units.isEmpty()
+        ? dimension.phrase()
+        : dimension.phrase() + (orBare ? ", a bare number or in " : " in ") + Show.either(units);
   }
 
-  private static String span(String unit, double least, double most, boolean open) {
+  private String span() {
     String suffix = unit.isEmpty() ? "" : " " + unit;
-    return open
-        ? "more than " + Show.number(least) + suffix + ", at most " + Show.number(most) + suffix
-        : Show.number(least) + suffix + " to " + Show.number(most) + suffix;
+    String low = Show.number(least) + suffix;
+    String high = Show.number(most) + suffix;
+    return traits.contains(Trait.ABOVE)
+        ? "more than " + low + ", at most " + high
+        : low + " to " + high;
   }
 
   /** A refusal of this key: its name, the reason, its unit and range, on one line. */

@@ -1,9 +1,37 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.quantity.Dimension.MASS_PER_DEPTH;
+import static underfoot.working.Key.Trait.ABOVE;
+import static underfoot.working.Key.Trait.OPTIONAL;
 
 /** How much levelling compound fills a floor up to a level datum. */
-public final class LevellingVolume implements Working {
+public final class LevellingVolume extends Working {
+  /** Makes the working. */
+  public LevellingVolume() {
+    super(
+        new Sheet(
+            "levelling-volume",
+            "How much levelling compound fills a floor to a level datum",
+            "Volume of triangles clipped at zero depth, geometry; 1 mm over 1 m2 is 1 L",
+            "grid=0,4,8;2,6,10;4,8,12",
+            "dx=1 m",
+            "dy=1 m",
+            "datum=15 mm",
+            "density=1.7 kg/m2"),
+        CommonKeys.joined(
+            CommonKeys.grid(),
+            Key.of("datum", LENGTH, "mm", -1e5, 1e5, "level to fill to, from the same zero"),
+            Key.of(
+                "density",
+                MASS_PER_DEPTH,
+                "kg/m2",
+                0,
+                30,
+                "powder for each mm of depth, from the data sheet",
+                ABOVE,
+                OPTIONAL)));
+  }
 
   /**
    * What lies below a datum over one triangle.
@@ -129,120 +157,52 @@ public final class LevellingVolume implements Working {
   }
 
   @Override
-  public String name() {
-    return "levelling-volume";
-  }
-
-  @Override
-  public String purpose() {
-    return "How much levelling compound fills a floor to a level datum";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        GridKeys.grid(),
-        GridKeys.dx(),
-        GridKeys.dy(),
-        Key.of("datum", Dimension.LENGTH, "mm", -1e5, 1e5, "level to fill to, from the same zero"),
-        Key.of(
-                "density",
-                Dimension.MASS_PER_DEPTH,
-                "kg/m2",
-                0,
-                30,
-                "powder for each mm of depth, from the data sheet")
-            .above()
-            .optional());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of(
-        "grid=0,4,8;2,6,10;4,8,12", "dx=1 m", "dy=1 m", "datum=15 mm", "density=1.7 kg/m2");
-  }
-
-  @Override
-  public String source() {
-    return "Volume of triangles clipped at zero depth, geometry; 1 mm over 1 m2 is 1 L";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double[][] grid = in.rows("grid");
     if (grid.length < 2 || grid[0].length < 2) {
       throw in.refuse("grid", "needs two rows of two heights or more");
     }
     double dx = in.metres("dx");
     double dy = in.metres("dy");
-    double datum = in.number("datum");
-    Values values = of(grid, dx, dy, datum);
+    Values values = of(grid, dx, dy, in.number("datum"));
+    double whole = (grid.length - 1) * dy * (grid[0].length - 1) * dx;
     Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "depth = datum - height; volume = sum over triangles of wet area * mean depth",
-                "datum "
-                    + Show.number(datum)
-                    + " mm, "
-                    + (grid.length - 1) * (grid[0].length - 1)
-                    + " cells of "
-                    + Show.number(dx)
-                    + " m by "
-                    + Show.number(dy)
-                    + " m, two triangles each, cut both ways",
-                "volume-a = "
-                    + Show.number(values.a().volumeL())
-                    + " L, volume-b = "
-                    + Show.number(values.b().volumeL())
-                    + " L")
-            .step(
-                "volume = (volume-a + volume-b)/2",
-                "("
-                    + Show.number(values.a().volumeL())
-                    + " + "
-                    + Show.number(values.b().volumeL())
-                    + ")/2",
-                "volume = " + Show.number(values.volumeL()) + " L")
-            .step(
-                "mean depth = volume/area",
-                Show.number(values.volumeL()) + "/" + Show.number(values.areaM2()),
-                "mean-depth = " + Show.number(values.meanDepthMm()) + " mm")
+        new Result.Draft(in)
+            .let("cells", (grid.length - 1) * (grid[0].length - 1))
+            .let("dx", dx)
+            .let("dy", dy)
+            .let("whole", whole)
+            .let("area-a", values.a().areaM2())
+            .let("area-b", values.b().areaM2())
             .value("volume", values.volumeL(), "L")
             .value("area", values.areaM2(), "m2")
             .value("min-depth", values.minDepthMm(), "mm")
             .value("max-depth", values.maxDepthMm(), "mm")
             .value("mean-depth", values.meanDepthMm(), "mm")
             .value("volume-a", values.a().volumeL(), "L")
-            .value("volume-b", values.b().volumeL(), "L");
+            .value("volume-b", values.b().volumeL(), "L")
+            .step(
+                "depth = datum - height; volume = sum over triangles of wet area * mean depth",
+                "datum {datum} mm, {cells} cells of {dx} m by {dy} m, two triangles each, cut both"
+                    + " ways",
+                "volume-a = {volume-a} L, volume-b = {volume-b} L")
+            .step("volume = (volume-a + volume-b)/2")
+            .step("mean depth = volume/area", "mean-depth = {mean-depth} mm");
     if (in.has("density")) {
-      double density = in.number("density");
-      double mass = values.volumeL() * density;
       draft
-          .step(
-              "mass = volume*density",
-              Show.number(values.volumeL()) + "*" + Show.number(density),
-              "mass = " + Show.number(mass) + " kg")
-          .value("mass", mass, "kg");
+          .value("mass", values.volumeL() * in.number("density"), "kg")
+          .step("mass = volume*density");
     } else {
       draft.note("No density was given, so no mass of powder is worked out.");
     }
-    double whole = (grid.length - 1) * dy * (grid[0].length - 1) * dx;
-    if (values.areaM2() < whole * (1 - 1e-12)) {
-      draft.note(
-          "Part of the floor stands above the datum: "
-              + Show.number(values.areaM2())
-              + " m2 of "
-              + Show.number(whole)
-              + " m2 is covered, and the edge of the pour runs out to nothing.");
-      draft.note(
-          "Wetted area by diagonal: a "
-              + Show.number(values.a().areaM2())
-              + " m2, b "
-              + Show.number(values.b().areaM2())
-              + " m2.");
-    }
+    boolean partly = values.areaM2() < whole * (1 - 1e-12);
     return draft
+        .noteIf(
+            partly,
+            "Part of the floor stands above the datum: {area} m2 of {whole} m2 is covered, and the"
+                + " edge of the pour runs out to nothing.")
+        .noteIf(partly, "Wetted area by diagonal: a {area-a} m2, b {area-b} m2.")
         .note("Net volume; waste and what stays in the bucket are not counted.")
-        .done(this, in);
+        .done(this);
   }
 }

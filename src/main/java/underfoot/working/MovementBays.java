@@ -1,9 +1,11 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.LENGTH;
+
 import java.util.List;
 
 /** How a floor is divided into bays by movement joints. */
-public final class MovementBays implements Working {
+public final class MovementBays extends Working {
   /** A limit met within this share of itself is met exactly. */
   private static final double SLIP = 1e-9;
 
@@ -17,6 +19,18 @@ public final class MovementBays implements Working {
    * @param unheated limits of a floor without heating
    */
   public MovementBays(BayLimits heated, BayLimits unheated) {
+    super(
+        new Sheet(
+            "movement-bays",
+            "How many bays a floor is divided into by movement joints",
+            "UK tile trade association's tiling guide: internal floors and heated floors (published"
+                + " and quoted)",
+            "length=12 m",
+            "width=6 m",
+            "heated=yes"),
+        Key.of("length", LENGTH, "m", 0.1, 1000, "length of the floor"),
+        Key.of("width", LENGTH, "m", 0.1, 1000, "width of the floor"),
+        Key.choice("heated", "whether the floor is heated", List.of("yes", "no")));
     this.heated = heated;
     this.unheated = unheated;
   }
@@ -77,72 +91,36 @@ public final class MovementBays implements Working {
   }
 
   @Override
-  public String name() {
-    return "movement-bays";
-  }
-
-  @Override
-  public String purpose() {
-    return "How many bays a floor is divided into by movement joints";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("length", Dimension.LENGTH, "m", 0.1, 1000, "length of the floor"),
-        Key.of("width", Dimension.LENGTH, "m", 0.1, 1000, "width of the floor"),
-        Key.choice("heated", "whether the floor is heated", List.of("yes", "no")));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("length=12 m", "width=6 m", "heated=yes");
-  }
-
-  @Override
-  public String source() {
-    return "UK tile trade association's tiling guide: internal floors and heated floors (published and"
-        + " quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double length = in.metres("length");
     double width = in.metres("width");
     BayLimits limits = in.word("heated").equals("yes") ? heated : unheated;
     Values values = of(length, width, limits);
-    String limit =
-        "no side over "
-            + Show.number(limits.longestSideM())
-            + " m"
-            + (limits.largestAreaM2().isPresent()
-                ? ", no bay over " + Show.number(limits.largestAreaM2().getAsDouble()) + " m2"
-                : "");
-    return new Result.Draft()
-        .step(
-            "fewest equal bays along*across, " + limit,
-            Show.number(length)
-                + "/"
-                + values.along()
-                + " m by "
-                + Show.number(width)
-                + "/"
-                + values.across()
-                + " m",
-            values.bays()
-                + (values.bays() == 1 ? " bay of " : " bays of ")
-                + Show.number(values.bayLengthM())
-                + " m by "
-                + Show.number(values.bayWidthM())
-                + " m, "
-                + Show.number(values.bayLengthM() * values.bayWidthM())
-                + " m2")
+    String area =
+        limits.largestAreaM2().isPresent()
+            ? ", no bay over " + Show.number(limits.largestAreaM2().getAsDouble()) + " m2"
+            : "";
+    return new Result.Draft(in)
+        .let("length", length)
+        .let("width", width)
+        .let("bay length", values.bayLengthM())
+        .let("bay width", values.bayWidthM())
+        .let("bay area", values.bayLengthM() * values.bayWidthM())
         .value("bays", values.bays(), "")
         .value("along", values.along(), "")
         .value("across", values.across(), "")
+        .step(
+            "fewest equal bays along*across, no side over "
+                + Show.number(limits.longestSideM())
+                + " m"
+                + area,
+            "{length}/{along} m by {width}/{across} m",
+            "{bays}"
+                + (values.bays() == 1 ? " bay of " : " bays of ")
+                + "{bay length} m by {bay width} m, {bay area} m2")
         .note(
             "For a plain rectangle. Joints in the base, changes of base and doorways come first, and a"
                 + " perimeter joint goes all round.")
-        .done(this, in);
+        .done(this);
   }
 }

@@ -1,10 +1,13 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.working.Key.Trait.OPTIONAL;
+
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** The longest screw through an overlay that stays inside the deck below it. */
-public final class ScrewLength implements Working {
+public final class ScrewLength extends Working {
   private static final double SLIP_MM = 1e-9;
 
   private final List<Double> stock;
@@ -15,6 +18,31 @@ public final class ScrewLength implements Working {
    * @param stockMm stocked lengths, mm
    */
   public ScrewLength(List<Double> stockMm) {
+    super(
+        new Sheet(
+            "screw-length",
+            "The longest screw through an overlay that stays inside the deck",
+            "Geometry: the tip never passes the underside of the deck, derived from the cable and"
+                + " notch rules of BS 7671 and the timber codes (quoted)",
+            "overlay=12 mm",
+            "deck=18 mm"),
+        Key.of(
+            "overlay",
+            LENGTH,
+            "mm",
+            0,
+            300,
+            "all the screw passes over the deck, adhesive bed counted"),
+        Key.of("deck", LENGTH, "mm", 1, 300, "thickness of the deck"),
+        Key.of("washer", LENGTH, "mm", 0, 20, "washer under the head; 0 if left out", OPTIONAL),
+        Key.of(
+            "tip-clear",
+            LENGTH,
+            "mm",
+            0,
+            100,
+            "clearance from tip to underside of deck; 0 if left out",
+            OPTIONAL));
     stock = stockMm.stream().sorted().toList();
   }
 
@@ -58,99 +86,35 @@ public final class ScrewLength implements Working {
   }
 
   @Override
-  public String name() {
-    return "screw-length";
-  }
-
-  @Override
-  public String purpose() {
-    return "The longest screw through an overlay that stays inside the deck";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of(
-            "overlay",
-            Dimension.LENGTH,
-            "mm",
-            0,
-            300,
-            "all the screw passes over the deck, adhesive bed counted"),
-        Key.of("deck", Dimension.LENGTH, "mm", 1, 300, "thickness of the deck"),
-        Key.of("washer", Dimension.LENGTH, "mm", 0, 20, "washer under the head; 0 if left out")
-            .optional(),
-        Key.of(
-                "tip-clear",
-                Dimension.LENGTH,
-                "mm",
-                0,
-                100,
-                "clearance from tip to underside of deck; 0 if left out")
-            .optional());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("overlay=12 mm", "deck=18 mm");
-  }
-
-  @Override
-  public String source() {
-    return "Geometry: the tip never passes the underside of the deck, derived from the cable and notch"
-        + " rules of BS 7671 and the timber codes (quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
-    double overlay = in.number("overlay");
-    double deck = in.number("deck");
-    double washer = in.has("washer") ? in.number("washer") : 0;
-    double clear = in.has("tip-clear") ? in.number("tip-clear") : 0;
-    Values values;
-    try {
-      values = of(overlay, deck, washer, clear, stock);
-    } catch (IllegalArgumentException none) {
-      throw in.refuse("tip-clear", none.getMessage());
-    }
-    double choose = values.chooseMm().orElse(0);
-    Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "longest = overlay + deck + washer - clearance",
-                Show.number(overlay)
-                    + " + "
-                    + Show.number(deck)
-                    + " + "
-                    + Show.number(washer)
-                    + " - "
-                    + Show.number(clear),
-                "longest = " + Show.number(values.longestMm()) + " mm")
-            .step(
-                "choose = longest stocked length that is no longer",
-                "of "
-                    + Show.numbers(stock.stream().mapToDouble(Double::doubleValue).toArray())
-                    + " mm",
-                "choose = " + Show.number(choose) + " mm")
-            .step(
-                "grip = choose - washer - overlay",
-                Show.number(choose) + " - " + Show.number(washer) + " - " + Show.number(overlay),
-                "grip = " + Show.number(values.gripMm()) + " mm")
-            .value("longest", values.longestMm(), "mm")
-            .value("choose", choose, "mm")
-            .value("grip", values.gripMm(), "mm");
-    if (values.chooseMm().isEmpty()) {
-      draft.note("No stocked screw is short enough: choose is 0.");
-    } else if (values.gripMm() == 0) {
-      draft.note("The longest stocked screw does not reach into the deck.");
-    }
-    if (!in.has("tip-clear")) {
-      draft.note("No clearance was given: the tip may come level with the underside of the deck.");
-    }
-    return draft
+  Result work(Inputs in) {
+    double washer = in.number("washer", 0);
+    double clear = in.number("tip-clear", 0);
+    Values values =
+        in.blaming(
+            "tip-clear", () -> of(in.number("overlay"), in.number("deck"), washer, clear, stock));
+    boolean none = values.chooseMm().isEmpty();
+    return new Result.Draft(in)
+        .let("washer", washer)
+        .let("clearance", clear)
+        .value("longest", values.longestMm(), "mm")
+        .value("choose", values.chooseMm().orElse(0), "mm")
+        .value("grip", values.gripMm(), "mm")
+        .step("longest = overlay + deck + washer - clearance")
+        .step(
+            "choose = longest stocked length that is no longer",
+            "of " + Show.numbers(stock.stream().mapToDouble(Double::doubleValue).toArray()) + " mm",
+            "choose = {choose} mm")
+        .step("grip = choose - washer - overlay")
+        .noteIf(none, "No stocked screw is short enough: choose is 0.")
+        .noteIf(
+            !none && values.gripMm() == 0,
+            "The longest stocked screw does not reach into the deck.")
+        .noteIf(
+            !in.has("tip-clear"),
+            "No clearance was given: the tip may come level with the underside of the deck.")
         .note(
             "Such a screw clamps the adhesive bed; it is no structural joint. Trace pipes and cables"
                 + " before any screw goes in, and over joists too.")
-        .done(this, in);
+        .done(this);
   }
 }

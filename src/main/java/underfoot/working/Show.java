@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 final class Show {
   private static final int FIGURES = 6;
   private static final double LARGEST_WHOLE = 1e6; // of six figures
-  private static final int LONGEST_QUOTE = 60;
 
   private Show() {}
 
@@ -40,14 +39,6 @@ final class Show {
     String shown =
         Arrays.stream(values).limit(12).mapToObj(Show::number).collect(Collectors.joining(", "));
     return values.length > 12 ? shown + ", ... (" + values.length + " in all)" : shown;
-  }
-
-  /** Typed text as it is quoted in a message: one line, at most 60 characters. */
-  static String quote(String text) {
-    String clean = text.replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", " ").strip();
-    return clean.length() <= LONGEST_QUOTE
-        ? "'" + clean + "'"
-        : "'" + clean.substring(0, LONGEST_QUOTE) + "...'";
   }
 
   /** Words joined as in speech: {@code mm, cm or m}. */

@@ -1,10 +1,13 @@
 package underfoot.working;
 
+import static underfoot.quantity.Dimension.LENGTH;
+import static underfoot.working.Key.Trait.BARE;
+import static underfoot.working.Key.Trait.OPTIONAL;
+
 import java.util.Arrays;
-import java.util.List;
 
 /** The worst gap under a straightedge slid along a profile, and how far it rocks on a hump. */
-public final class StraightedgeGap implements Working {
+public final class StraightedgeGap extends Working {
   /** The edge is moved by this much at most, mm. */
   private static final double SLIDE_MM = 10;
 
@@ -21,6 +24,27 @@ public final class StraightedgeGap implements Working {
    * @param usualEdgeMm length of the edge where none is given, mm
    */
   public StraightedgeGap(double usualEdgeMm) {
+    super(
+        new Sheet(
+            "straightedge-gap",
+            "The worst gap under a straightedge slid along a floor, and how far it rocks",
+            "BS 8204-1:2003 Annex C as quoted: the edge lies on the surface, the gap is measured"
+                + " between its points of contact; the hump measure is our own",
+            "positions=0,1500,3000",
+            "heights=0,-6,0",
+            "edge=2 m"),
+        Key.of("positions", LENGTH, "mm", -1e6, 1e6, "places of the readings, rising", BARE)
+            .as(Key.Shape.LIST),
+        Key.of("heights", LENGTH, "mm", -1e5, 1e5, "heights of the readings, up positive", BARE)
+            .as(Key.Shape.LIST),
+        Key.of(
+            "edge",
+            LENGTH,
+            "m",
+            0.1,
+            10,
+            "length of the edge; " + Show.number(usualEdgeMm / 1000) + " m if left out",
+            OPTIONAL));
     this.usualEdgeMm = Need.positive("edge", usualEdgeMm);
   }
 
@@ -258,47 +282,7 @@ public final class StraightedgeGap implements Working {
   }
 
   @Override
-  public String name() {
-    return "straightedge-gap";
-  }
-
-  @Override
-  public String purpose() {
-    return "The worst gap under a straightedge slid along a floor, and how far it rocks";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("positions", Dimension.LENGTH, "mm", -1e6, 1e6, "places of the readings, rising")
-            .as(Key.Shape.LIST)
-            .takesBare(),
-        Key.of("heights", Dimension.LENGTH, "mm", -1e5, 1e5, "heights of the readings, up positive")
-            .as(Key.Shape.LIST)
-            .takesBare(),
-        Key.of(
-                "edge",
-                Dimension.LENGTH,
-                "m",
-                0.1,
-                10,
-                "length of the edge; " + Show.number(usualEdgeMm / 1000) + " m if left out")
-            .optional());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("positions=0,1500,3000", "heights=0,-6,0", "edge=2 m");
-  }
-
-  @Override
-  public String source() {
-    return "BS 8204-1:2003 Annex C as quoted: the edge lies on the surface, the gap is measured between"
-        + " its points of contact; the hump measure is our own";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double[] positions = in.list("positions");
     double[] heights = in.list("heights");
     if (positions.length < 2) {
@@ -313,61 +297,42 @@ public final class StraightedgeGap implements Working {
         throw in.refuse("positions", "must rise, and value " + (i + 1) + " does not");
       }
     }
-    if (positions[positions.length - 1] - positions[0] > LONGEST_PROFILE_MM) {
+    double length = positions[positions.length - 1] - positions[0];
+    if (length > LONGEST_PROFILE_MM) {
       throw in.refuse("positions", "covers more than 200 m, the longest profile taken at once");
     }
-    double edge = in.has("edge") ? in.number("edge") : usualEdgeMm;
+    double edge = in.number("edge", usualEdgeMm);
     Values values = of(positions, heights, edge);
-    double length = positions[positions.length - 1] - positions[0];
-    Result.Draft draft =
-        new Result.Draft()
-            .step(
-                "gap(x) = upper convex hull of the profile under the edge - profile; worst of all"
-                    + " places of the edge",
-                "edge of "
-                    + Show.number(edge)
-                    + " mm from "
-                    + Show.number(values.windowFromMm())
-                    + " mm to "
-                    + Show.number(values.windowToMm())
-                    + " mm",
-                "gap = "
-                    + Show.number(values.gapMm())
-                    + " mm at "
-                    + Show.number(values.atMm())
-                    + " mm")
-            .step(
-                "hump(x) = profile - lower convex hull of the profile under the edge",
-                "same places of the edge",
-                "hump = "
-                    + Show.number(values.humpMm())
-                    + " mm at "
-                    + Show.number(values.humpAtMm())
-                    + " mm")
-            .value("gap", values.gapMm(), "mm")
-            .value("at", values.atMm(), "mm")
-            .value("hump", values.humpMm(), "mm");
-    if (!in.has("edge")) {
-      draft.note(
-          "No edge was given: one of "
-              + Show.number(usualEdgeMm / 1000)
-              + " m is taken, the length of BS 8204 since 2003 (quoted).");
-    }
-    if (length < edge) {
-      draft.note(
-          "The profile is shorter than the edge, so the edge lies over the whole of it at once.");
-    }
-    if (values.gapMm() == 0) {
-      draft.note("There is no gap anywhere; 'at' is the start of the profile.");
-    }
-    if (values.humpMm() > values.gapMm()) {
-      draft.note(
-          "The edge rocks on a hump at "
-              + Show.number(values.humpAtMm())
-              + " mm: a gap below the edge alone would not show it.");
-    }
-    return draft
+    return new Result.Draft(in)
+        .let("edge", edge)
+        .let("from", values.windowFromMm())
+        .let("to", values.windowToMm())
+        .let("hump at", values.humpAtMm())
+        .let("usual", usualEdgeMm / 1000)
+        .value("gap", values.gapMm(), "mm")
+        .value("at", values.atMm(), "mm")
+        .value("hump", values.humpMm(), "mm")
+        .step(
+            "gap(x) = upper convex hull of the profile under the edge - profile; worst of all places"
+                + " of the edge",
+            "edge of {edge} mm from {from} mm to {to} mm",
+            "gap = {gap} mm at {at} mm")
+        .step(
+            "hump(x) = profile - lower convex hull of the profile under the edge",
+            "same places of the edge",
+            "hump = {hump} mm at {hump at} mm")
+        .noteIf(
+            !in.has("edge"),
+            "No edge was given: one of {usual} m is taken, the length of BS 8204 since 2003"
+                + " (quoted).")
+        .noteIf(
+            length < edge,
+            "The profile is shorter than the edge, so the edge lies over the whole of it at once.")
+        .noteIf(values.gapMm() == 0, "There is no gap anywhere; 'at' is the start of the profile.")
+        .noteIf(
+            values.humpMm() > values.gapMm(),
+            "The edge rocks on a hump at {hump at} mm: a gap below the edge alone would not show it.")
         .note("A straightedge tells flatness, not level: a flat slope reads nought.")
-        .done(this, in);
+        .done(this);
   }
 }

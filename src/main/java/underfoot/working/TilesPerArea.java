@@ -1,9 +1,21 @@
 package underfoot.working;
 
-import java.util.List;
-
 /** How many tiles, with their joints, cover a square metre. */
-public final class TilesPerArea implements Working {
+public final class TilesPerArea extends Working {
+  /** Makes the working. */
+  public TilesPerArea() {
+    super(
+        new Sheet(
+            "tiles-per-area",
+            "How many tiles, with their joints, cover a square metre",
+            "Geometry of a grid of tiles",
+            "length=600 mm",
+            "width=600 mm",
+            "joint=3 mm"),
+        CommonKeys.TILE_LENGTH,
+        CommonKeys.TILE_WIDTH,
+        CommonKeys.JOINT);
+  }
 
   /**
    * Works out 1000000/((L + j)(W + j)).
@@ -21,49 +33,15 @@ public final class TilesPerArea implements Working {
   }
 
   @Override
-  public String name() {
-    return "tiles-per-area";
-  }
-
-  @Override
-  public String purpose() {
-    return "How many tiles, with their joints, cover a square metre";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(TileKeys.length(), TileKeys.width(), TileKeys.joint());
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("length=600 mm", "width=600 mm", "joint=3 mm");
-  }
-
-  @Override
-  public String source() {
-    return "Geometry of a grid of tiles";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double count = of(in.number("length"), in.number("width"), in.number("joint"));
-    String j = Show.number(in.number("joint"));
-    return new Result.Draft()
-        .step(
-            "count = 1000000/((L + j)*(W + j))",
-            "1000000/(("
-                + Show.number(in.number("length"))
-                + " + "
-                + j
-                + ")*("
-                + Show.number(in.number("width"))
-                + " + "
-                + j
-                + "))",
-            "count = " + Show.number(count) + " per m2")
+    return new Result.Draft(in)
+        .let("L", in.number("length"), "mm")
+        .let("W", in.number("width"), "mm")
+        .let("j", in.number("joint"), "mm")
         .value("count", count, "per m2")
+        .step("count = 1000000/((L + j)*(W + j))")
         .note("Net: no cuts, breakage or spares.")
-        .done(this, in);
+        .done(this);
   }
 }

@@ -1,9 +1,23 @@
 package underfoot.working;
 
-import java.util.List;
+import static underfoot.quantity.Dimension.RATIO;
+import static underfoot.quantity.Dimension.TEMPERATURE;
 
 /** The moisture content wood settles to in air of a given temperature and humidity. */
-public final class WoodMoisture implements Working {
+public final class WoodMoisture extends Working {
+  /** Makes the working. */
+  public WoodMoisture() {
+    super(
+        new Sheet(
+            "wood-moisture",
+            "The moisture content wood settles to in given air",
+            "Simpson 1998, Equilibrium moisture content of wood, FPL-RN-0268; Wood Handbook chapter 4"
+                + " (coefficients quoted)",
+            "temperature=20 C",
+            "humidity=65 %"),
+        Key.of("temperature", TEMPERATURE, "C", -1.1, 132.2, "air temperature"),
+        Key.of("humidity", RATIO, "%", 0, 100, "relative humidity of the air"));
+  }
 
   /**
    * Works out the equilibrium moisture content (Simpson).
@@ -38,59 +52,28 @@ public final class WoodMoisture implements Working {
   }
 
   @Override
-  public String name() {
-    return "wood-moisture";
-  }
-
-  @Override
-  public String purpose() {
-    return "The moisture content wood settles to in given air";
-  }
-
-  @Override
-  public List<Key> keys() {
-    return List.of(
-        Key.of("temperature", Dimension.TEMPERATURE, "C", -1.1, 132.2, "air temperature"),
-        Key.of("humidity", Dimension.PERCENT, "%", 0, 100, "relative humidity of the air"));
-  }
-
-  @Override
-  public List<String> example() {
-    return List.of("temperature=20 C", "humidity=65 %");
-  }
-
-  @Override
-  public String source() {
-    return "Simpson 1998, Equilibrium moisture content of wood, FPL-RN-0268; Wood Handbook chapter 4"
-        + " (coefficients quoted)";
-  }
-
-  @Override
-  public Result work(Inputs in) {
+  Result work(Inputs in) {
     double air = in.number("temperature");
     double humidity = in.number("humidity");
-    double content = of(air, humidity);
     Terms terms = Terms.at(air);
-    return new Result.Draft()
+    return new Result.Draft(in)
+        .let("W", terms.w, "")
+        .let("K", terms.k, "")
+        .let("K1", terms.k1, "")
+        .let("K2", terms.k2, "")
+        .let("h", humidity / 100, "")
+        .value("content", of(air, humidity), "%")
         .step(
             "W = 349 + 1.29*T + 0.0135*T^2; K = 0.805 + 0.000736*T - 0.00000273*T^2; K1 = 6.27 -"
                 + " 0.00938*T - 0.000303*T^2; K2 = 1.91 + 0.0407*T - 0.000293*T^2",
-            "T = " + Show.number(air),
-            "W = "
-                + Show.number(terms.w)
-                + ", K = "
-                + Show.number(terms.k)
-                + ", K1 = "
-                + Show.number(terms.k1)
-                + ", K2 = "
-                + Show.number(terms.k2))
+            "T = {temperature}",
+            "W = {W}, K = {K}, K1 = {K1}, K2 = {K2}")
         .step(
             "content = 1800/W*(K*h/(1 - K*h) + (K1*K*h + 2*K1*K2*K^2*h^2)/(1 + K1*K*h +"
                 + " K1*K2*K^2*h^2)), h = RH/100",
-            "h = " + Show.number(humidity / 100),
-            "content = " + Show.number(content) + " %")
-        .value("content", content, "%")
+            "h = {h}",
+            "content = {content} %")
         .note("Species and history move real wood by a per cent or two.")
-        .done(this, in);
+        .done(this);
   }
 }

@@ -12,32 +12,43 @@ import com.tngtech.archunit.lang.ArchRule;
 /** Imports go one way, down the list of packages in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "underfoot", importOptions = ImportOption.DoNotIncludeTests.class)
 class ImportsGoOneWayTest {
-  @ArchTest static final ArchRule the_scenario_package_knows_nobody = knows("scenario");
-  @ArchTest static final ArchRule the_working_package_knows_nobody = knows("working");
+  @ArchTest static final ArchRule quantities_know_nobody = knows("quantity");
+  @ArchTest static final ArchRule scenarios_build_on_quantities = knows("scenario", "quantity");
+  @ArchTest static final ArchRule workings_build_on_quantities = knows("working", "quantity");
 
   @ArchTest
-  static final ArchRule knowledge_builds_on_scenarios = knows("knowledge", "scenario", "working");
+  static final ArchRule knowledge_builds_on_scenarios =
+      knows("knowledge", "quantity", "scenario", "working");
 
   @ArchTest
   static final ArchRule measuring_builds_on_knowledge =
-      knows("measure", "scenario", "working", "knowledge");
+      knows("measure", "quantity", "scenario", "working", "knowledge");
 
   @ArchTest
   static final ArchRule build_ups_build_on_measures =
-      knows("buildup", "scenario", "working", "knowledge", "measure");
+      knows("buildup", "quantity", "scenario", "working", "knowledge", "measure");
 
   @ArchTest
   static final ArchRule the_language_of_rules_builds_on_knowledge =
-      knows("language", "scenario", "working", "knowledge");
+      knows("language", "quantity", "scenario", "working", "knowledge");
 
   @ArchTest
   static final ArchRule reasoning_builds_on_build_ups =
-      knows("reasoning", "scenario", "working", "knowledge", "measure", "language", "buildup");
+      knows(
+          "reasoning",
+          "quantity",
+          "scenario",
+          "working",
+          "knowledge",
+          "measure",
+          "language",
+          "buildup");
 
   @ArchTest
   static final ArchRule plans_build_on_reasoning =
       knows(
           "plan",
+          "quantity",
           "scenario",
           "working",
           "knowledge",
@@ -50,6 +61,7 @@ class ImportsGoOneWayTest {
   static final ArchRule lessons_build_on_plans =
       knows(
           "lesson",
+          "quantity",
           "scenario",
           "working",
           "knowledge",
@@ -63,6 +75,7 @@ class ImportsGoOneWayTest {
   static final ArchRule reports_build_on_plans =
       knows(
           "report",
+          "quantity",
           "scenario",
           "working",
           "knowledge",

@@ -10,17 +10,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Unit;
 import underfoot.reasoning.Floors;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
-import underfoot.scenario.Quantity;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.StatedFact;
-import underfoot.scenario.Unit;
 
 /** Each fact can be answered in each way there is, and the file says what was answered. */
 class EveryAnswerIsTakenTest {

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import underfoot.knowledge.Workings;
 import underfoot.working.Working;
-import underfoot.working.Workings;
 
 @DisplayName("work-out")
 class WorkOutTest {
@@ -123,6 +123,6 @@ class WorkOutTest {
     assertThat(run("dew-point", "temperature=20 C").err().strip())
         .isEqualTo("work-out: humidity: is missing; it is a percentage in %, 1 % to 100 %");
     assertThat(run("dew-point", "temperature=20 C", "temperature=21 C", "humidity=50 %").err())
-        .contains("temperature: is given twice; it is a temperature in C, -40 C to 60 C");
+        .contains("temperature: is given twice; it is a temperature in C, F or K, -40 C to 60 C");
   }
 }

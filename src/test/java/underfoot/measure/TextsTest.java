@@ -123,21 +123,21 @@ class TextsTest {
   void a_working_is_run_with_numbers_in_their_units_and_not_with_what_is_unknown() {
     assertThat(
             Worked.with()
-                .key("temperature", 20, "C")
-                .key("humidity", Double.NaN, "%")
+                .key("temperature", 20)
+                .key("humidity", Double.NaN)
                 .run(new underfoot.working.DewPoint()))
         .isEmpty();
     assertThat(
             Worked.with()
-                .key("temperature", 200, "C")
-                .key("humidity", 50, "%")
+                .key("temperature", 200)
+                .key("humidity", 50)
                 .run(new underfoot.working.DewPoint()))
         .isEmpty();
     underfoot.working.Result bed =
         Worked.with()
-            .key("notch", 10, "mm")
-            .key("angle", 90, "")
-            .key("powder", 1.2, "kg/m2")
+            .key("notch", 10)
+            .key("angle", 90)
+            .key("powder", 1.2)
             .run(new underfoot.working.Adhesive())
             .orElseThrow();
     assertThat(bed.value("bed")).isEqualTo(5);
@@ -149,7 +149,7 @@ class TextsTest {
             Worked.with()
                 .key("positions", new double[] {0, 1000, 2000})
                 .key("heights", new double[] {0, -2, 0})
-                .key("edge", 2000, "mm")
+                .key("edge", 2000)
                 .run(new underfoot.working.StraightedgeGap(2000))
                 .orElseThrow()
                 .value("gap"))

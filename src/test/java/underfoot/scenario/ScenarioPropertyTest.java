@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underfoot.quantity.Words;
 
 @DisplayName("Whatever the scenario,")
 class ScenarioPropertyTest {

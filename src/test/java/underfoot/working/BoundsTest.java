@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underfoot.knowledge.Workings;
 
 /** The formulas called straight, at the very ends of what they take. */
 @DisplayName("A formula")

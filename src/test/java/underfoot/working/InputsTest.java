@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underfoot.knowledge.Workings;
 
 @DisplayName("What is typed for a working")
 class InputsTest {
@@ -17,7 +18,7 @@ class InputsTest {
     for (String pair : pairs) {
       keys.put(pair.substring(0, pair.indexOf('=')), pair.substring(pair.indexOf('=') + 1));
     }
-    return Workings.standard().named(name).run(keys);
+    return Workings.standard().named(name).read(keys);
   }
 
   @Test
@@ -98,7 +99,7 @@ class InputsTest {
   void unknownKeys() {
     assertThatThrownBy(() -> run("cuts", "colour=red"))
         .hasMessage(
-            "'colour' is not a key of cuts; its keys are run (m), tile (mm), joint (mm), gap (mm)");
+            "\"colour\" is not a key of cuts; its keys are run (m), tile (mm), joint (mm), gap (mm)");
     assertThatThrownBy(() -> run("fall", "colour=red"))
         .hasMessageEndingWith("gradient, run (m), length (m), width (m), drain");
     assertThatThrownBy(() -> run("fall", "gradient=50"))

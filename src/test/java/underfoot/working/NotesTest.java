@@ -9,6 +9,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import underfoot.knowledge.Workings;
 
 /** What a working warns of, from the very number on at which it has to. */
 @DisplayName("A working notes")
@@ -18,7 +19,7 @@ class NotesTest {
     Arrays.stream(keys.split(" & "))
         .map(pair -> pair.split("=", 2))
         .forEach(pair -> given.put(pair[0], pair[1]));
-    return String.join("\n", Workings.standard().named(working).run(given).notes());
+    return String.join("\n", Workings.standard().named(working).read(given).notes());
   }
 
   @ParameterizedTest(name = "{0} {1}: {2}")

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
 
 /** One published or derived value, a line of a file in src/test/resources/published. */
 record PublishedRow(
@@ -79,6 +81,10 @@ record PublishedRow(
     if (text.matches("-?[0-9.]+(e-?[0-9]+)?")) {
       return Double.parseDouble(text);
     }
-    return Dimension.LENGTH.read(text, Optional.empty()) / Dimension.LENGTH.factor(unit);
+    try {
+      return Quantity.parse(text, Dimension.LENGTH).value() / Dimension.LENGTH.unit(unit).factor();
+    } catch (NotAQuantity e) {
+      throw new IllegalStateException(e);
+    }
   }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import underfoot.knowledge.Workings;
 
 @DisplayName("Published and derived values")
 class PublishedValuesTest {
@@ -23,7 +24,7 @@ class PublishedValuesTest {
   }
 
   private static void check(PublishedRow row) {
-    Measure measure = WORKINGS.named(row.working()).run(row.keys()).results().get(row.result());
+    Measure measure = WORKINGS.named(row.working()).read(row.keys()).results().get(row.result());
     assertThat(measure).as("result %s", row.result()).isNotNull();
     double expected = PublishedRow.in(measure.unit(), row.value());
     double tolerance = PublishedRow.in(measure.unit(), row.tolerance());
@@ -42,7 +43,7 @@ class PublishedValuesTest {
                     row.id(),
                     () -> {
                       double span =
-                          WORKINGS.named("joist-span").run(row.keys()).value("span") / 0.0254;
+                          WORKINGS.named("joist-span").read(row.keys()).value("span") / 0.0254;
                       double printed = PublishedRow.in("m", row.value()) / 0.0254;
                       assertThat(Math.round(span)).isEqualTo(Math.round(printed));
                     }));

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import underfoot.quantity.Dimension;
 
 @DisplayName("A person is shown")
 class ShowTest {
@@ -48,15 +49,6 @@ class ShowTest {
   }
 
   @Test
-  @DisplayName("sixty characters of what was typed, and dots where there were more")
-  void quotes() {
-    String sixty = "x".repeat(60);
-    assertThat(Show.quote(" 5\tmm ")).isEqualTo("'5 mm'");
-    assertThat(Show.quote(sixty)).isEqualTo("'" + sixty + "'");
-    assertThat(Show.quote(sixty + "x")).isEqualTo("'" + sixty + "...'");
-  }
-
-  @Test
   @DisplayName("one word alone, two with or, three with a comma")
   void words() {
     assertThat(Show.either(List.of())).isEmpty();
@@ -66,38 +58,23 @@ class ShowTest {
   }
 
   @Test
-  @DisplayName("the known word that lies nearest, if it is near enough")
-  void nearest() {
-    List<String> known = List.of("dx", "breadth", "centres");
-    assertThat(Nearest.to("centers", known)).hasValue("centres"); // two letters of seven changed
-    assertThat(Nearest.to("Breadth ", known)).hasValue("breadth");
-    assertThat(Nearest.to("shear_modulus", List.of("shear-modulus"))).hasValue("shear-modulus");
-    assertThat(Nearest.to("dy", known)).hasValue("dx"); // one letter is always allowed
-    assertThat(Nearest.to("ay", known)).isEmpty();
-    assertThat(Nearest.to("braedht", known)).isEmpty(); // four changes, two are allowed
-    assertThat(Nearest.to("bradt", known)).hasValue("breadth"); // two of seven
-    assertThat(Nearest.to("", known)).isEmpty();
-    String forty = "a".repeat(40);
-    assertThat(Nearest.to(forty, List.of(forty))).hasValue(forty);
-    assertThat(Nearest.to(forty + "a", List.of(forty))).isEmpty();
-  }
-
-  @Test
   @DisplayName("what kind of value a key takes, with its units and range")
   void ranges() {
     assertThat(Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x").range())
-        .isEqualTo("a length in mm, cm, m, in or ft, 1 mm to 9 mm");
-    assertThat(Key.of("a", Dimension.LENGTH, "mm", 0, 9, "x").above().range())
+        .isEqualTo("a length in mm, cm, m, in, ft or yd, 1 mm to 9 mm");
+    assertThat(Key.of("a", Dimension.LENGTH, "mm", 0, 9, "x", Key.Trait.ABOVE).range())
         .endsWith(", more than 0 mm, at most 9 mm");
-    assertThat(Key.of("a", Dimension.ANGLE, "deg", 0, 90, "x").takesBare().range())
+    assertThat(Key.of("a", Dimension.ANGLE, "deg", 0, 90, "x", Key.Trait.BARE).range())
         .isEqualTo("an angle, a bare number or in degrees, 0 deg to 90 deg");
     assertThat(Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x").as(Key.Shape.LIST).range())
-        .isEqualTo("a list with commas, each a length in mm, cm, m, in or ft, 1 mm to 9 mm");
+        .isEqualTo("a list with commas, each a length in mm, cm, m, in, ft or yd, 1 mm to 9 mm");
     assertThat(
-            Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x").as(Key.Shape.LIST).takesBare().range())
-        .contains("in or ft or a bare number of mm, 1 mm");
+            Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x", Key.Trait.BARE)
+                .as(Key.Shape.LIST)
+                .range())
+        .contains("ft or yd or a bare number of mm, 1 mm");
     assertThat(Key.of("a", Dimension.SPAN_SHARE, "", 100, 1000, "x").range())
-        .isEqualTo(Dimension.SPAN_SHARE.words() + ", 100 to 1000");
+        .isEqualTo(Dimension.SPAN_SHARE.phrase() + ", 100 to 1000");
   }
 
   @Test

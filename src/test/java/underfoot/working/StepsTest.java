@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underfoot.knowledge.Workings;
 
 @DisplayName("The steps of a working, reckoned over again as they are written")
 class StepsTest {
@@ -70,7 +71,7 @@ class StepsTest {
     Workings workings = Workings.standard();
     Set<String> reckoned = new TreeSet<>();
     for (Run run : runs()) {
-      Result result = workings.named(run.working()).run(run.keys());
+      Result result = workings.named(run.working()).read(run.keys());
       List<String> steps = result.steps();
       for (int i = 0; i < steps.size(); i += 3) {
         String sum = steps.get(i + 1);
@@ -151,6 +152,6 @@ class StepsTest {
 
   private static Result run(Workings workings, String line) {
     Run run = read(line);
-    return workings.named(run.working()).run(run.keys());
+    return workings.named(run.working()).read(run.keys());
   }
 }

@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.offset;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +18,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import underfoot.knowledge.Workings;
+import underfoot.quantity.Words;
 
 @DisplayName("The workings by name")
 class WorkingsTest {
@@ -34,7 +34,7 @@ class WorkingsTest {
   }
 
   private static Result run(String name, String... pairs) {
-    return WORKINGS.named(name).run(keys(List.of(pairs)));
+    return WORKINGS.named(name).read(keys(List.of(pairs)));
   }
 
   private static String refusal(String name, String... pairs) {
@@ -92,7 +92,7 @@ class WorkingsTest {
                 dynamicTest(
                     working.name(),
                     () -> {
-                      Result result = working.run(keys(working.example()));
+                      Result result = working.read(keys(working.example()));
                       assertThat(result.working()).isEqualTo(working.name());
                       assertThat(result.results()).isNotEmpty();
                       assertThat(result.steps()).isNotEmpty().noneMatch(String::isBlank);
@@ -145,11 +145,11 @@ class WorkingsTest {
                 "1_000")) {
           tests.add(
               dynamicTest(
-                  working.name() + " " + key.name() + "=" + Show.quote(bad),
+                  working.name() + " " + key.name() + "=" + Words.quote(bad),
                   () -> {
                     Map<String, String> given = new LinkedHashMap<>(example);
                     given.put(key.name(), bad);
-                    assertThatThrownBy(() -> working.run(given))
+                    assertThatThrownBy(() -> working.read(given))
                         .isInstanceOf(Refused.class)
                         .hasMessageStartingWith(key.name() + ": ")
                         .hasMessageEndingWith("; it is " + key.range())
@@ -171,13 +171,13 @@ class WorkingsTest {
                       working.alternatives().stream()
                           .anyMatch(way -> way.needed().contains(key.name()));
                   if (key.needed() || within && !marks) {
-                    assertThatThrownBy(() -> working.run(given))
+                    assertThatThrownBy(() -> working.read(given))
                         .hasMessageStartingWith(key.name() + ": is missing");
                   } else if (marks) {
-                    assertThatThrownBy(() -> working.run(given))
+                    assertThatThrownBy(() -> working.read(given))
                         .hasMessageContaining("is missing (or give ");
                   } else {
-                    assertThat(working.run(given).results()).isNotEmpty();
+                    assertThat(working.read(given).results()).isNotEmpty();
                   }
                 }));
       }
@@ -187,9 +187,9 @@ class WorkingsTest {
               () -> {
                 Map<String, String> given = new LinkedHashMap<>(example);
                 given.put("colour", "red");
-                assertThatThrownBy(() -> working.run(given))
+                assertThatThrownBy(() -> working.read(given))
                     .isInstanceOf(Refused.class)
-                    .hasMessageContaining("'colour' is not a key of " + working.name());
+                    .hasMessageContaining("\"colour\" is not a key of " + working.name());
               }));
     }
     return tests.stream();
@@ -200,12 +200,12 @@ class WorkingsTest {
   void suggestions() {
     assertThat(refusal("joist-span", "bredth=47 mm"))
         .isEqualTo(
-            "'bredth' is not a key of joist-span; did you mean breadth, a length in mm, cm, m, in or"
-                + " ft, 10 mm to 1000 mm?");
+            "\"bredth\" is not a key of joist-span; did you mean breadth, a length in mm, cm, m, in,"
+                + " ft or yd, 10 mm to 1000 mm?");
     assertThatThrownBy(() -> WORKINGS.named("joist-spam"))
-        .hasMessage("no working is called 'joist-spam'; did you mean joist-span?");
+        .hasMessage("no working is called \"joist-spam\"; did you mean joist-span?");
     assertThatThrownBy(() -> WORKINGS.named("marmalade"))
-        .hasMessage("no working is called 'marmalade'; 'work-out' alone lists them all");
+        .hasMessage("no working is called \"marmalade\"; 'work-out' alone lists them all");
   }
 
   @Test
@@ -502,7 +502,7 @@ class WorkingsTest {
             random.nextInt(text.length() + 1), letters.charAt(random.nextInt(letters.length())));
       }
       given.put(name, text.toString());
-      Throwable thrown = catchThrowable(() -> working.run(given));
+      Throwable thrown = catchThrowable(() -> working.read(given));
       if (thrown != null) {
         assertThat(thrown)
             .as(Seeded.seed(round) + " " + working.name() + " " + name + "=" + text)
@@ -510,23 +510,5 @@ class WorkingsTest {
         assertThat(thrown.getMessage()).doesNotContain("\n").contains(name);
       }
     }
-  }
-
-  @Test
-  @DisplayName("name the figure that is missing, empty, given twice or in no known unit")
-  void brokenFigures() {
-    assertThatThrownBy(() -> figures("a: {status: quoted}"))
-        .hasMessageContaining("a has no text for value");
-    assertThatThrownBy(() -> figures("a: {value: 1 mm, status: quoted}\na: {value: 2 mm}"))
-        .isInstanceOf(IllegalStateException.class);
-    assertThatThrownBy(() -> figures("x: {value: 1 mm, status: quoted}").falls())
-        .hasMessageContaining("fall-gentlest is missing");
-    assertThatThrownBy(
-            () -> figures("stocked-screw-16: {value: '16', status: quoted}").stockedScrewsMm())
-        .hasMessageContaining("stocked-screw-16 '16' has no unit");
-  }
-
-  private static Defaults figures(String yaml) {
-    return Defaults.read(new ByteArrayInputStream(yaml.getBytes(StandardCharsets.UTF_8)));
   }
 }

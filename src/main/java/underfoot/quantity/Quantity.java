@@ -1,6 +1,9 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A number with its unit.
@@ -22,6 +25,14 @@ public record Quantity(double value, Dimension dimension, String unit, String te
   /** Signs between two numbers that make a range of them. */
   private static final String RANGE = "-±+";
 
+  /** What may stand before the n of a fall, and of a share of a span. */
+  private static final Map<Dimension, Pattern> BEFORE_N =
+      Map.of(
+          Dimension.GRADIENT, Pattern.compile("1 ?: ?|1 in "),
+          Dimension.SPAN_SHARE, Pattern.compile("(?i)(?:1|l|span) ?/ ?"));
+
+  private static final Pattern EXPONENT = Pattern.compile("[eE][+-]?[0-9]{1,3}(?![0-9])");
+
   /**
    * Reads a quantity: a decimal number or a fraction, then a unit, as in {@code 20 mm}, {@code 3/4
    * in}, {@code 1 1/2 in}, {@code 12 ft 6 in}, {@code 65 %}, {@code £700}.
@@ -34,6 +45,40 @@ public record Quantity(double value, Dimension dimension, String unit, String te
    */
   public static Quantity parse(String text, Dimension dimension) throws NotAQuantity {
     return new Parser(text, dimension).parse();
+  }
+
+  /**
+   * Reads a quantity that may be a bare number.
+   *
+   * @param text what was written
+   * @param dimension what it must measure
+   * @param unit the unit of a number without one
+   * @return the quantity
+   * @throws NotAQuantity as {@link #parse(String, Dimension)}
+   */
+  public static Quantity parse(String text, Dimension dimension, String unit) throws NotAQuantity {
+    try {
+      return parse(parse(text, Dimension.NUMBER).text() + " " + unit, dimension);
+    } catch (NotAQuantity notBare) {
+      return parse(text, dimension);
+    }
+  }
+
+  /**
+   * A number and what is counted, whatever it is: {@code 20 kg}, {@code 3 sheets}.
+   *
+   * @param number the number as written
+   * @param of the words after it; may be empty
+   */
+  public record Count(double number, String of) {}
+
+  /**
+   * Reads a number and the words after it.
+   *
+   * @throws NotAQuantity if the text does not begin with a number
+   */
+  public static Count count(String text) throws NotAQuantity {
+    return new Parser(text, Dimension.NUMBER).count();
   }
 
   @Override
@@ -64,6 +109,13 @@ public record Quantity(double value, Dimension dimension, String unit, String te
           return sum;
         }
       }
+      if (dimension == Dimension.GRADIENT && s.endsWith("%")) {
+        return gradient(new Parser(written, Dimension.RATIO).parse());
+      }
+      if (BEFORE_N.containsKey(dimension)) {
+        Matcher before = BEFORE_N.get(dimension).matcher(s);
+        at = before.lookingAt() ? before.end() : 0;
+      }
       double total = 0;
       String firstUnit = null;
       Unit before = null;
@@ -81,7 +133,7 @@ public record Quantity(double value, Dimension dimension, String unit, String te
         }
         spaces();
         String unitText = unitText();
-        if (dimension == Dimension.NUMBER) {
+        if (dimension.units().isEmpty()) {
           if (!unitText.isEmpty() || at < s.length()) {
             throw fault(quoted() + " has a unit, but a plain number is needed", digits);
           }
@@ -106,6 +158,19 @@ public record Quantity(double value, Dimension dimension, String unit, String te
       boolean length = dimension == Dimension.LENGTH;
       double fine = length ? Math.rint(total * FINEST) / FINEST : total;
       return new Quantity(fine, dimension, firstUnit, canonical.toString());
+    }
+
+    Count count() throws NotAQuantity {
+      boolean negative = sign();
+      double number = signed(negative, number(at));
+      return new Count(number, s.substring(at).trim());
+    }
+
+    private Quantity gradient(Quantity percent) throws NotAQuantity {
+      if (!(percent.value() > 0)) {
+        throw fault(quoted() + " does not fall", "");
+      }
+      return new Quantity(100 / percent.value(), dimension, "%", percent.text());
     }
 
     /** A sum of money with its currency in front, or null if the text does not begin with one. */
@@ -202,6 +267,8 @@ public record Quantity(double value, Dimension dimension, String unit, String te
         at = start;
         return Double.NaN;
       }
+      Matcher exponent = EXPONENT.matcher(s).region(at, s.length());
+      at = exponent.lookingAt() ? exponent.end() : at;
       return Double.parseDouble(s.substring(start, at));
     }
 
@@ -319,6 +386,7 @@ public record Quantity(double value, Dimension dimension, String unit, String te
               case '\u2212', '\u2013' -> "-";
               case '\u2032', '\u2019', '\u2018' -> "'";
               case '\u2033', '\u201d', '\u201c' -> "\"";
+              case '\u00b7', '\u22c5' -> ".";
               case '\u00a0', '\u2009', '\u202f', '\t', '\n', '\r' -> " ";
               case '\u00bd' -> " 1/2";
               case '\u00bc' -> " 1/4";

@@ -1,21 +1,24 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
 import java.util.Locale;
 
 /** Small helpers for what people write and what is printed back to them. */
-final class Words {
+public final class Words {
+  /** Stands for a {@code ?} written alone as a value, which YAML would take for something else. */
+  public static final char LONE_QUESTION_MARK = '\uE000';
+
   /** Quotes of the user's own text are cut to this many characters. */
   private static final int LONGEST_QUOTE = 60;
 
   private Words() {}
 
   /** The text in quotation marks, cut to 60 characters, control characters escaped. */
-  static String quote(String text) {
+  public static String quote(String text) {
     return '"' + cut(text) + '"';
   }
 
   /** The text cut to 60 characters, control and formatting characters escaped. */
-  static String cut(String text) {
+  public static String cut(String text) {
     StringBuilder out = new StringBuilder();
     int shown = 0;
     int i = 0;
@@ -26,7 +29,7 @@ final class Words {
       int c = text.codePointAt(i);
       i += Character.charCount(c);
       shown++;
-      if (c == YamlTree.LONE_QUESTION_MARK) {
+      if (c == LONE_QUESTION_MARK) {
         out.append('?');
       } else if (c == '\n') {
         out.append("\\n");
@@ -42,7 +45,7 @@ final class Words {
   }
 
   /** Whether a character would act on a terminal, or not be seen at all. */
-  static boolean isHidden(int c) {
+  public static boolean isHidden(int c) {
     return switch (Character.getType(c)) {
       case Character.CONTROL,
           Character.FORMAT,
@@ -57,7 +60,7 @@ final class Words {
   }
 
   /** The text without leading or trailing blanks, and each run of blanks as one space. */
-  static String squeeze(String text) {
+  public static String squeeze(String text) {
     int n = text.length();
     boolean clean = n == 0 || !(isBlank(text.charAt(0)) || isBlank(text.charAt(n - 1)));
     for (int i = 0; clean && i < n; i++) {
@@ -92,7 +95,7 @@ final class Words {
    * A key or choice as it is compared: lower case, hyphens and underscores as spaces, straight
    * apostrophes.
    */
-  static String alike(String text) {
+  public static String alike(String text) {
     String s = text.toLowerCase(Locale.ROOT);
     StringBuilder out = new StringBuilder(s.length());
     for (int i = 0; i < s.length(); i++) {
@@ -108,7 +111,7 @@ final class Words {
   }
 
   /** The last part of a key, such as {@code clear span} of {@code subfloor.joists.clear span}. */
-  static String last(String key) {
+  public static String last(String key) {
     return key.substring(key.lastIndexOf('.') + 1);
   }
 }

@@ -1,4 +1,4 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
 /** A text that is no quantity of the dimension asked for, with a plain message that says why. */
 public final class NotAQuantity extends Exception {

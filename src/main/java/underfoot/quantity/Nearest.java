@@ -1,4 +1,4 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
 /** Finds the word most like a misspelt one. */
 public final class Nearest {

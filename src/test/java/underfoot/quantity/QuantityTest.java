@@ -1,4 +1,4 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -39,7 +39,7 @@ class QuantityTest {
     "load, psf, 0.04788026, kN/m2",
     "stress, psi, 0.006894757, N/mm2",
     "force, lbf, 0.004448222, kN",
-    "density, lb/ft3, 16.01846, kg/m3",
+    "density, lb/ft3, 0.01601846, kg/L",
     "heat flux, W/ft2, 10.76391, W/m2",
     "heat flux, Btu/h ft2, 3.154591, W/m2",
     "time, days, 24, h",

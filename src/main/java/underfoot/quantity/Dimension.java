@@ -1,6 +1,6 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
-import static underfoot.scenario.Unit.of;
+import static underfoot.quantity.Unit.of;
 
 import java.util.HashMap;
 import java.util.List;
@@ -93,13 +93,14 @@ public enum Dimension {
       "a load on an area",
       of("kN/m2", 1, "kn/m²", "kn/m^2", "kpa", "kn per square metre"),
       of("N/m2", 1e-3, "n/m²", "pa"),
-      of("psf", 0.04788025898, "lb/ft2", "lb/ft²", "lbf/ft2", "pounds per square foot")),
+      of("psf", 47.88025898033584e-3, "lb/ft2", "lb/ft²", "lbf/ft2", "pounds per square foot")),
   /** Stress or strength; base N/mm2. */
   STRESS(
       "stress",
-      "a strength",
+      "a strength or stiffness",
       of("N/mm2", 1, "n/mm²", "n/mm^2", "mpa"),
-      of("psi", 0.006894757293, "lbf/in2")),
+      of("GPa", 1000, "kn/mm2", "kn/mm²"),
+      of("psi", 6894.757293168361e-6, "lbf/in2")),
   /** Force; base kN. */
   FORCE(
       "force",
@@ -107,15 +108,33 @@ public enum Dimension {
       of("kN", 1, "kilonewton", "kilonewtons"),
       of("N", 1e-3, "newton", "newtons"),
       of("lbf", 0.0044482216152605)),
-  /** Density; base kg/m3. */
+  /** Density; base kg/L. */
   DENSITY(
-      "density", "a density", of("kg/m3", 1, "kg/m³", "kg/m^3"), of("lb/ft3", 16.018463373960142)),
+      "density",
+      "a density",
+      of("kg/L", 1, "kg/litre"),
+      of("kg/m3", 1e-3, "kg/m³", "kg/m^3"),
+      of("lb/ft3", 0.016018463373960142)),
   /** Mass on an area; base kg/m2. */
   AREA_MASS(
       "mass per area",
       "a mass on each square metre",
       of("kg/m2", 1, "kg/m²", "kg/m^2"),
       of("g/m2", 1e-3, "g/m²")),
+  /** Mass on an area for each mm of depth; base kg/m2 per mm. */
+  MASS_PER_DEPTH(
+      "mass per area and depth",
+      "a mass on each square metre per mm of depth",
+      of(
+          "kg/m2",
+          1,
+          "kg/m²",
+          "kg/m2 per mm",
+          "kg/m² per mm",
+          "kg/m2 per mm of depth",
+          "kg/m2/mm",
+          "kg/m2.mm",
+          "kg/m2mm")),
   /** Heat given off by an area; base W/m2. */
   HEAT_FLUX(
       "heat flux",
@@ -123,6 +142,48 @@ public enum Dimension {
       of("W/m2", 1, "w/m²", "w/m^2", "watts per square metre"),
       of("W/ft2", 10.763910416709722, "w/ft²", "watts per square foot"),
       of("Btu/h ft2", 3.154590745063049, "btu/(h ft2)", "btu/h/ft2")),
+  /** Difference of temperatures, or a step of one each day; base K. */
+  TEMPERATURE_DIFFERENCE(
+      "temperature difference",
+      "a temperature difference",
+      of("K", 1, "kelvin", "k/day", "k per day", "k/d")),
+  /** Thermal conductivity; base W/mK. */
+  CONDUCTIVITY(
+      "conductivity", "a conductivity", of("W/mK", 1, "w/m.k", "w/(mk)", "w/(m.k)", "w/m k")),
+  /** Thermal resistance of an area; base m2K/W. */
+  RESISTANCE(
+      "thermal resistance",
+      "a thermal resistance",
+      of("m2K/W", 1, "m²k/w", "m2.k/w", "m².k/w", "m2 k/w")),
+  /** Bending stiffness of a strip one metre wide; base N.m2. */
+  BENDING_STIFFNESS(
+      "bending stiffness",
+      "a bending stiffness per m of width",
+      of(
+          "N.m2",
+          1,
+          "n.m²",
+          "nm2",
+          "nm²",
+          "n.m2/m",
+          "n.m²/m",
+          "nm2/m",
+          "n.m2 per m",
+          "n.m2 per m of width")),
+  /** Frequency; base Hz. */
+  FREQUENCY("frequency", "a frequency", of("Hz", 1, "hertz")),
+  /** Angle; base degree. */
+  ANGLE("angle", "an angle", of("degrees", 1, "degree", "deg", "°")),
+  /** Time for each mm of depth; base days/mm. */
+  TIME_PER_DEPTH("time per depth", "a time per mm of depth", of("days/mm", 1, "day/mm")),
+  /** Water leaving a surface; base kg/m2h. */
+  EVAPORATION("evaporation", "an evaporation rate", of("kg/m2h", 1, "kg/m²h", "kg/m2/h")),
+  /** A fall, held as the n of 1:n, and written {@code 1:50}, {@code 1 in 50}, 50 or 2 %. */
+  GRADIENT("gradient", "the n of a fall of 1:n"),
+  /**
+   * A share of a span, held as the n of span/n, and written {@code L/360}, {@code 1/360} or 360.
+   */
+  SPAN_SHARE("share of a span", "the n of span/n"),
   /** Money; the number stays in the currency it is written in. */
   MONEY(
       "money",
@@ -161,6 +222,21 @@ public enum Dimension {
   }
 
   /**
+   * The dimension a unit belongs to; of two, the first.
+   *
+   * @param spelling the unit as written, such as {@code kg/m2}
+   * @return the dimension, or empty if no unit is written so
+   */
+  public static Optional<Dimension> ofUnit(String spelling) {
+    for (Dimension dimension : values()) {
+      if (dimension.unit(spelling) != null) {
+        return Optional.of(dimension);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
    * The dimension of this name.
    *
    * @param name a name as the facts files write it, such as {@code heat flux}
@@ -196,13 +272,13 @@ public enum Dimension {
    * @param spelling the unit as written, such as {@code inches} or {@code m²}
    * @return the unit, or null if this dimension has none of that spelling
    */
-  Unit unit(String spelling) {
+  public Unit unit(String spelling) {
     Unit exact = bySpelling.get(spelling);
     return exact != null ? exact : bySpelling.get(spelling.toLowerCase(Locale.ROOT));
   }
 
   /** Every way to write one of its units, for suggestions and the schema. */
-  Iterable<String> spellings() {
+  public Iterable<String> spellings() {
     return bySpelling.keySet();
   }
 }

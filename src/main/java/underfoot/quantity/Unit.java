@@ -1,4 +1,4 @@
-package underfoot.scenario;
+package underfoot.quantity;
 
 import java.util.List;
 
