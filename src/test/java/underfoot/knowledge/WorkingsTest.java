@@ -88,7 +88,7 @@ class WorkingsTest {
   void otherUnits() throws Exception {
     assertThat(
             steps(
-                with("value: 2 m\n", "value: 6 ft 6 in\n"),
+                with("value: \"2 m\"\n", "value: 6 ft 6 in\n"),
                 "straightedge-gap",
                 Map.of("positions", "0,1", "heights", "0,1")))
         .contains("one of 1.9812 m is taken");
