@@ -26,17 +26,14 @@ public final class Answers {
   /** What is written for a fact that is not known. */
   public static final String UNKNOWN = "unknown";
 
-  private static final String NONE = "none";
+  static final String NONE = "none";
 
   /** Entries of a list are kept by their names, one a line. */
-  private static final String BETWEEN_NAMES = "\n";
+  static final String BETWEEN_NAMES = "\n";
 
-  private static final Pattern PLAIN =
-      Pattern.compile("[A-Za-z0-9](?:[A-Za-z0-9 ./%-]*[A-Za-z0-9./%])?");
   private static final Pattern RECTANGLE =
       Pattern.compile("(.+?)\\s*(?:\\bx\\b|×|\\bby\\b|\\*)\\s*(.+)", Pattern.CASE_INSENSITIVE);
   private static final Pattern BARE = Pattern.compile("-?[0-9]*\\.?[0-9]+");
-  private static final int COMMENT_WIDTH = 96;
 
   private final FactBook book;
   private final Map<String, String> said;
@@ -292,7 +289,7 @@ public final class Answers {
   }
 
   private static Scenario read(FactBook book, Map<String, String> said) throws ScenarioFaults {
-    String yaml = write(book, said, place -> "");
+    String yaml = new AnswersYaml(book, said, place -> "").text();
     byte[] bytes = (yaml.isEmpty() ? "{}" : yaml).getBytes(StandardCharsets.UTF_8);
     return new ScenarioReader(book).readUnfinished("your answers", bytes);
   }
@@ -306,121 +303,9 @@ public final class Answers {
    * @return YAML that reads back to the same facts
    */
   public String file(List<String> head, Function<Place, String> comment) {
-    StringBuilder out = new StringBuilder();
-    for (String line : head) {
-      comment(out, "", line);
-    }
-    return out + write(book, said, comment);
-  }
-
-  private static String write(
-      FactBook book, Map<String, String> said, Function<Place, String> comment) {
-    Group root = new Group();
-    for (FactDefinition fact : book.definitions()) {
-      if (fact.ofEntries()) {
-        continue;
-      }
-      Place place = new Place(fact, "");
-      String text = said.get(place.id());
-      if (text == null) {
-        continue;
-      }
-      Group at = root;
-      String[] path = fact.key().split("\\.");
-      for (int i = 0; i < path.length - 1; i++) {
-        at = (Group) at.under.computeIfAbsent(path[i], key -> new Group());
-      }
-      at.under.put(path[path.length - 1], place);
-    }
-    StringBuilder out = new StringBuilder();
-    new Writing(book, said, comment, out).group(root, "");
-    return out.toString();
-  }
-
-  private static void comment(StringBuilder out, String indent, String words) {
-    StringBuilder line = new StringBuilder();
-    for (String word : words.strip().split("\\s+")) {
-      if (line.length() > 0 && line.length() + word.length() >= COMMENT_WIDTH - indent.length()) {
-        out.append(indent).append("#").append(line).append('\n');
-        line.setLength(0);
-      }
-      if (!word.isEmpty()) {
-        line.append(' ').append(word);
-      }
-    }
-    if (line.length() > 0) {
-      out.append(indent).append("#").append(line).append('\n');
-    }
-  }
-
-  /** Keys under one key, in order: further groups or places. */
-  private static final class Group {
-    private final Map<String, Object> under = new LinkedHashMap<>();
-  }
-
-  /** Writes the tree of keys. */
-  private record Writing(
-      FactBook book, Map<String, String> said, Function<Place, String> comment, StringBuilder out) {
-
-    void group(Group group, String indent) {
-      group.under.forEach(
-          (key, one) -> {
-            if (one instanceof Group inner) {
-              out.append(indent).append(key).append(":\n");
-              group(inner, indent + "  ");
-            } else if (one instanceof Place place) {
-              place(place, key, indent);
-            }
-          });
-    }
-
-    private void place(Place place, String key, String indent) {
-      String text = said.get(place.id());
-      Answers.comment(out, indent, comment.apply(place));
-      if (place.fact().kind() == Kind.LIST && Values.state(text) == State.KNOWN) {
-        list(place, key, text, indent);
-      } else {
-        out.append(indent).append(key).append(": ");
-        out.append(value(place.fact(), text)).append('\n');
-      }
-    }
-
-    private void list(Place place, String key, String text, String indent) {
-      if (text.equals(NONE)) {
-        out.append(indent).append(key).append(": none\n");
-        return;
-      }
-      out.append(indent).append(key).append(":\n");
-      String list = place.fact().key() + "[]";
-      for (String name : text.split(BETWEEN_NAMES)) {
-        out.append(indent).append("  - name: ").append(quoted(name)).append('\n');
-        for (FactDefinition fact : book.definitions()) {
-          Place inner = new Place(fact, name);
-          if (fact.list().equals(list) && said.containsKey(inner.id())) {
-            place(inner, fact.word(), indent + "    ");
-          }
-        }
-      }
-    }
-
-    private static String value(FactDefinition fact, String text) {
-      boolean state = Values.state(text) != State.KNOWN;
-      return switch (fact.kind()) {
-        case POINTS, READINGS -> text.startsWith("[") ? text : quoted(text);
-        case CHOICES -> {
-          List<String> choices = new ArrayList<>();
-          for (String choice : text.split(",")) {
-            choices.add(quoted(Words.squeeze(choice)));
-          }
-          yield state ? text : "[" + String.join(", ", choices) + "]";
-        }
-        default -> quoted(text);
-      };
-    }
-
-    private static String quoted(String text) {
-      return PLAIN.matcher(text).matches() ? text : "'" + text.replace("'", "''") + "'";
-    }
+    AnswersYaml yaml = new AnswersYaml(book, said, comment);
+    head.forEach(line -> yaml.comment("", line));
+    return yaml.text();
   }
 
   /** What was said of a place; empty if nothing was. */

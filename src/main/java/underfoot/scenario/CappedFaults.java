@@ -21,7 +21,7 @@ final class CappedFaults {
   void add(Node at, String what, String how) {
     count++;
     if (count <= TOLD) {
-      faults.add(new Fault(file, at.line(), at.column(), what, how));
+      faults.add(Fault.at(file, at, what, how));
     } else if (count == TOLD + 1) {
       last = at;
     }
@@ -32,10 +32,9 @@ final class CappedFaults {
     if (count > TOLD) {
       int more = count - TOLD;
       faults.add(
-          new Fault(
+          Fault.at(
               file,
-              last.line(),
-              last.column(),
+              last,
               word + " has " + more + (more == 1 ? " more fault" : " more faults") + " like these",
               ""));
     }

@@ -195,6 +195,6 @@ final class Consistency {
   }
 
   private void fault(StatedFact at, String what, String how) {
-    faults.add(new Fault(file, at.line(), at.column(), what, how));
+    faults.add(Fault.at(file, at, what, how));
   }
 }

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import underfoot.quantity.Dimension;
 import underfoot.quantity.Nearest;
 import underfoot.quantity.NotAQuantity;
@@ -24,24 +23,6 @@ public final class FactBook {
   private static final String CONTRADICTIONS = FOLDER + "/contradictions.yaml";
   private static final String LIMITS = FOLDER + "/limits.yaml";
   private static final int LARGEST_FILE = 4_000_000;
-  private static final Set<String> PROPERTIES =
-      Set.of(
-          "called",
-          "kind",
-          "of",
-          "also",
-          "refused",
-          "dimension",
-          "least",
-          "most",
-          "required",
-          "shorthand for",
-          "means",
-          "ask",
-          "look",
-          "otherwise",
-          "example");
-
   private final Map<String, FactDefinition> definitions = new LinkedHashMap<>();
   private final Map<String, Quantity> limits = new LinkedHashMap<>();
   private final List<Contradiction> contradictions = new ArrayList<>();
@@ -204,20 +185,18 @@ public final class FactBook {
         }
         if (definitions.put(fact.key(), fact) != null) {
           faults.add(
-              new Fault(
+              Fault.at(
                   file,
-                  entry.line(),
-                  entry.column(),
+                  entry,
                   "the fact " + fact.key() + " is defined twice",
                   "keep one of the two"));
         }
         place(fact, entry, faults);
       } else {
         faults.add(
-            new Fault(
+            Fault.at(
                 file,
-                entry.line(),
-                entry.column(),
+                entry,
                 "the fact " + entry.key() + " has nothing under it",
                 "write at least: called, kind, means and example"));
       }
@@ -248,10 +227,9 @@ public final class FactBook {
       }
       if (group == null) {
         faults.add(
-            new Fault(
+            Fault.at(
                 fact.file(),
-                entry.line(),
-                entry.column(),
+                entry,
                 Words.quote(fact.shorthandFor()) + " is no key that groups this fact",
                 ""));
       } else {
@@ -271,14 +249,13 @@ public final class FactBook {
               entry.key(),
               Quantity.parse(value.text(), Dimension.named(dimension.text()).orElseThrow()));
         } catch (NotAQuantity e) {
-          faults.add(new Fault(LIMITS, value.line(), value.column(), e.getMessage(), ""));
+          faults.add(Fault.at(LIMITS, value, e.getMessage(), ""));
         }
       } else {
         faults.add(
-            new Fault(
+            Fault.at(
                 LIMITS,
-                entry.line(),
-                entry.column(),
+                entry,
                 "the limit " + entry.key() + " needs description, dimension and value",
                 ""));
       }
@@ -293,10 +270,9 @@ public final class FactBook {
         contradictions.add(read);
       } else if (faults.size() == before) {
         faults.add(
-            new Fault(
+            Fault.at(
                 CONTRADICTIONS,
-                item.line(),
-                item.column(),
+                item,
                 "a contradiction has one of three forms",
                 "write: {greater: fact, than: fact, says: …},\n"
                     + "{one of: {fact: [values]}, given: fact, says: …} or\n"
@@ -359,10 +335,9 @@ public final class FactBook {
     if (!definitions.containsKey(key)) {
       String near = Nearest.to(key, definitions.keySet());
       faults.add(
-          new Fault(
+          Fault.at(
               CONTRADICTIONS,
-              at.line(),
-              at.column(),
+              at,
               Words.quote(key) + " is not a fact",
               near.isEmpty() ? "" : "write: " + near));
     }
@@ -378,162 +353,14 @@ public final class FactBook {
         values.add(text);
         if (fact != null && fact.kind() == Kind.CHOICE && !fact.of().contains(text)) {
           faults.add(
-              new Fault(
+              Fault.at(
                   CONTRADICTIONS,
-                  item.line(),
-                  item.column(),
+                  item,
                   Words.quote(text) + " is not a choice of " + fact.key(),
                   ""));
         }
       }
     }
     return values;
-  }
-
-  /** Reads one fact's definition. */
-  private static final class FactReader {
-    private final String file;
-    private final Node.Entry entry;
-    private final Map<String, Node> properties = new LinkedHashMap<>();
-    private final List<Fault> faults;
-
-    FactReader(String file, Node.Entry entry, Node.Keys keys, List<Fault> faults) {
-      this.file = file;
-      this.entry = entry;
-      this.faults = faults;
-      for (Node.Entry property : keys.entries()) {
-        if (!PROPERTIES.contains(property.key())) {
-          String near = Nearest.to(property.key(), PROPERTIES);
-          fault(
-              property.line(),
-              property.column(),
-              Words.quote(property.key()) + " is not a property of a fact",
-              near.isEmpty() ? "" : "write: " + near);
-        } else if (properties.put(property.key(), property.value()) != null) {
-          fault(
-              property.line(),
-              property.column(),
-              property.key() + " is written twice for " + entry.key(),
-              "keep one of the two");
-        }
-      }
-    }
-
-    FactDefinition read() {
-      Optional<Kind> kind = Kind.named(text("kind"));
-      if (kind.isEmpty()) {
-        fault(
-            entry.line(),
-            entry.column(),
-            entry.key() + " needs a kind, but has " + Words.quote(text("kind")),
-            "write one of: text, choice, choices, yes-no, quantity, count, year, date, points,"
-                + " readings, list");
-        return null;
-      }
-      Dimension dimension = Dimension.named(text("dimension")).orElse(null);
-      if (kind.get() == Kind.QUANTITY && dimension == null) {
-        fault(
-            entry.line(),
-            entry.column(),
-            entry.key() + " is a quantity, so it needs a dimension",
-            "for example: dimension: length");
-        return null;
-      }
-      List<String> of = texts("of");
-      if ((kind.get() == Kind.CHOICE || kind.get() == Kind.CHOICES) && of.isEmpty()) {
-        fault(entry.line(), entry.column(), entry.key() + " needs its choices", "write: of: […]");
-      }
-      String called = text("called");
-      Dimension measure = kind.get() == Kind.QUANTITY ? dimension : Dimension.NUMBER;
-      return new FactDefinition(
-          entry.key(),
-          called.isEmpty() ? Words.last(entry.key()) : called,
-          kind.get(),
-          of,
-          map("also"),
-          map("refused"),
-          kind.get() == Kind.QUANTITY ? dimension : null,
-          bound("least", measure),
-          bound("most", measure),
-          text("least"),
-          text("most"),
-          text("required").equals("true"),
-          text("shorthand for"),
-          text("means"),
-          text("ask"),
-          text("look"),
-          texts("otherwise"),
-          text("example"),
-          file,
-          entry.line());
-    }
-
-    private double bound(String property, Dimension dimension) {
-      if (!(properties.get(property) instanceof Node.Scalar scalar)) {
-        return Double.NaN;
-      }
-      try {
-        return Quantity.parse(scalar.text(), dimension).value();
-      } catch (NotAQuantity e) {
-        fault(scalar.line(), scalar.column(), property + ": " + e.getMessage(), e.suggestion());
-        return Double.NaN;
-      }
-    }
-
-    private String text(String property) {
-      Node node = properties.get(property);
-      if (node == null) {
-        return "";
-      }
-      if (node instanceof Node.Scalar scalar) {
-        return scalar.text();
-      }
-      fault(node.line(), node.column(), property + " must be one text", "");
-      return "";
-    }
-
-    private List<String> texts(String property) {
-      Node node = properties.get(property);
-      if (node == null) {
-        return List.of();
-      }
-      List<String> texts = new ArrayList<>();
-      if (node instanceof Node.Items items) {
-        for (Node item : items.items()) {
-          if (item instanceof Node.Scalar scalar) {
-            texts.add(scalar.text());
-          } else {
-            fault(item.line(), item.column(), property + " holds texts only", "");
-          }
-        }
-      } else {
-        fault(node.line(), node.column(), property + " must be a list", "");
-      }
-      return Collections.unmodifiableList(texts);
-    }
-
-    private Map<String, String> map(String property) {
-      Node node = properties.get(property);
-      if (node == null) {
-        return Map.of();
-      }
-      Map<String, String> map = new LinkedHashMap<>();
-      if (node instanceof Node.Keys keys) {
-        for (Node.Entry each : keys.entries()) {
-          if (each.value() instanceof Node.Scalar scalar) {
-            map.put(each.key(), scalar.text());
-          } else {
-            fault(each.line(), each.column(), property + " holds texts only", "");
-          }
-        }
-      } else {
-        fault(node.line(), node.column(), property + " must hold keys", "");
-      }
-      return Collections.unmodifiableMap(map);
-    }
-
-    private void fault(int line, int column, String what, String how) {
-      faults.add(new Fault(file, line, column, what, how));
-    }
   }
 }

@@ -11,6 +11,10 @@ package underfoot.scenario;
  */
 public record Fault(String file, int line, int column, String what, String how) {
 
+  static Fault at(String file, Spot at, String what, String how) {
+    return new Fault(file, at.line(), at.column(), what, how);
+  }
+
   /** The fault as it is printed: place and what is wrong, then how to write it, indented. */
   public String text() {
     StringBuilder out = new StringBuilder(file);

@@ -4,13 +4,7 @@ import java.util.List;
 import underfoot.quantity.Words;
 
 /** A part of a YAML file with the place it stands at (line and column from 1). */
-public sealed interface Node {
-  /** The line, from 1. */
-  int line();
-
-  /** The column in characters, from 1. */
-  int column();
-
+public sealed interface Node extends Spot {
   /**
    * A single text; YAML's own ideas of numbers, dates and booleans are not applied.
    *
@@ -62,5 +56,5 @@ public sealed interface Node {
    * @param column the key's column
    * @param value what it holds
    */
-  record Entry(String key, int line, int column, Node value) {}
+  record Entry(String key, int line, int column, Node value) implements Spot {}
 }

@@ -14,10 +14,9 @@ final class Outline {
       String file, FactDefinition fact, List<Point> points, List<Node> places, Node list) {
     int n = points.size();
     if (n < 3) {
-      return new Fault(
+      return Fault.at(
           file,
-          list.line(),
-          list.column(),
+          list,
           fact.word() + " has " + corners(n) + ", but a room has at least 3",
           Values.example(fact));
     }
@@ -25,7 +24,7 @@ final class Outline {
       int next = (i + 1) % n;
       if (distance(points.get(i), points.get(next)) < SAME) {
         int later = Math.max(i, next);
-        return at(
+        return Fault.at(
             file,
             places.get(later),
             fact.word() + ": corner " + (later + 1) + " stands where its neighbour does",
@@ -33,7 +32,7 @@ final class Outline {
       }
     }
     if (Math.abs(area(points)) < 1 && flat(points)) {
-      return at(
+      return Fault.at(
           file,
           list,
           fact.word() + " encloses no floor: its corners lie on one line",
@@ -42,7 +41,7 @@ final class Outline {
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
         if (meet(points, i, j)) {
-          return at(
+          return Fault.at(
               file,
               places.get(j),
               fact.word() + ": " + wall(i, n) + " and " + wall(j, n) + " cross or touch",
@@ -162,9 +161,5 @@ final class Outline {
 
   private static String wall(int i, int n) {
     return "the wall from corner " + (i + 1) + " to corner " + ((i + 1) % n + 1);
-  }
-
-  private static Fault at(String file, Node place, String what, String how) {
-    return new Fault(file, place.line(), place.column(), what, how);
   }
 }

@@ -50,10 +50,9 @@ public final class ScenarioReader {
     }
     throw new ScenarioFaults(
         List.of(
-            new Fault(
+            Fault.at(
                 fileName,
-                root.line(),
-                root.column(),
+                root,
                 book.subject()
                     + (root instanceof Node.Items
                         ? " begins with a list, but keys are needed"

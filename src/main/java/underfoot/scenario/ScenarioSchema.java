@@ -2,10 +2,14 @@ package underfoot.scenario;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
 import underfoot.quantity.Dimension;
 import underfoot.quantity.Unit;
 
@@ -16,8 +20,7 @@ public final class ScenarioSchema {
   private static final List<String> NOT_KNOWN =
       List.of("unknown", "not known", "?", "don't know", "n/a", "not applicable");
 
-  private final StringBuilder out = new StringBuilder(64_000);
-  private int depth;
+  private static final Map<String, Object> UNKNOWN = Map.of("$ref", "#/$defs/not%20known");
 
   private ScenarioSchema() {}
 
@@ -42,40 +45,44 @@ public final class ScenarioSchema {
   }
 
   private static String of(FactBook book, String title) {
-    ScenarioSchema schema = new ScenarioSchema();
-    schema.document(book, title);
-    return schema.out.append('\n').toString();
-  }
-
-  private void document(FactBook book, String title) {
-    open('{');
-    text("$schema", "https://json-schema.org/draft/2020-12/schema");
-    text("title", title);
-    group(book.root());
-    key("$defs");
-    open('{');
-    key("not known");
-    open('{');
-    text("description", "The fact is unknown, or does not apply");
-    strings("enum", NOT_KNOWN);
-    close('}');
+    Map<String, Object> schema = new LinkedHashMap<>();
+    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    schema.put("title", title);
+    schema.putAll(group(book.root()));
+    Map<String, Object> shared = new LinkedHashMap<>();
+    shared.put(
+        "not known",
+        object("description", "The fact is unknown, or does not apply", "enum", NOT_KNOWN));
     for (Dimension dimension : Dimension.values()) {
-      if (book.definitions().stream().anyMatch(fact -> fact.dimension() == dimension)
-          || dimension == Dimension.LENGTH) {
-        key(dimension.word());
-        open('{');
-        text("description", describe(dimension));
-        if (dimension == Dimension.NUMBER) {
-          strings("type", List.of("number", "string"));
-        } else {
-          text("type", "string");
-        }
-        text("pattern", pattern(dimension));
-        close('}');
+      if (dimension == Dimension.LENGTH
+          || book.definitions().stream().anyMatch(fact -> fact.dimension() == dimension)) {
+        boolean number = dimension == Dimension.NUMBER;
+        shared.put(
+            dimension.word(),
+            object(
+                "description",
+                describe(dimension),
+                "type",
+                number ? List.of("number", "string") : "string",
+                "pattern",
+                pattern(dimension)));
       }
     }
-    close('}');
-    close('}');
+    schema.put("$defs", shared);
+    return JsonMapper.builder()
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .build()
+            .writeValueAsString(schema)
+        + "\n";
+  }
+
+  /** Keys and their values, in order. */
+  private static Map<String, Object> object(Object... keysAndValues) {
+    Map<String, Object> object = new LinkedHashMap<>();
+    for (int i = 0; i < keysAndValues.length; i += 2) {
+      object.put((String) keysAndValues[i], keysAndValues[i + 1]);
+    }
+    return object;
   }
 
   private static String describe(Dimension dimension) {
@@ -88,28 +95,22 @@ public final class ScenarioSchema {
         : "A number and its unit: " + String.join(", ", symbols);
   }
 
-  /** The properties of a group of keys, without the braces around them. */
-  private void group(KeyNode node) {
-    text("type", "object");
-    bool("additionalProperties", false);
+  /** A group of keys. */
+  private static Map<String, Object> group(KeyNode node) {
+    Map<String, Object> group = object("type", "object", "additionalProperties", false);
     List<String> required = new ArrayList<>();
+    Map<String, Object> properties = new LinkedHashMap<>();
     for (KeyNode child : node.children.values()) {
       if (needed(child)) {
         required.add(child.name);
       }
+      properties.put(child.name, child.fact == null ? any(child) : fact(child.fact, child));
     }
     if (!required.isEmpty()) {
-      strings("required", required);
+      group.put("required", required);
     }
-    key("properties");
-    open('{');
-    for (KeyNode child : node.children.values()) {
-      key(child.name);
-      open('{');
-      property(child);
-      close('}');
-    }
-    close('}');
+    group.put("properties", properties);
+    return group;
   }
 
   private static boolean needed(KeyNode node) {
@@ -119,110 +120,64 @@ public final class ScenarioSchema {
     return node.children.values().stream().anyMatch(ScenarioSchema::needed);
   }
 
-  private void property(KeyNode node) {
-    if (node.fact == null) {
-      key("anyOf");
-      open('[');
-      item();
-      open('{');
-      group(node);
-      close('}');
-      if (node.shorthand != null) {
-        item();
-        open('{');
-        fact(node.shorthand, node);
-        close('}');
-      } else if (!needed(node)) {
-        notKnown();
-      }
-      close(']');
-    } else {
-      fact(node.fact, node);
+  /** A group that may be written in short, or be unknown as a whole. */
+  private static Map<String, Object> any(KeyNode node) {
+    List<Object> ways = new ArrayList<>(List.of(group(node)));
+    if (node.shorthand != null) {
+      ways.add(fact(node.shorthand, node));
+    } else if (!needed(node)) {
+      ways.add(UNKNOWN);
     }
+    return object("anyOf", ways);
   }
 
-  private void fact(FactDefinition fact, KeyNode node) {
-    text("description", fact.means());
+  private static Map<String, Object> fact(FactDefinition fact, KeyNode node) {
+    Map<String, Object> property = object("description", fact.means());
     if (!fact.ask().isEmpty() || !fact.look().isEmpty()) {
-      text("$comment", (fact.ask() + " " + fact.look()).trim());
+      property.put("$comment", (fact.ask() + " " + fact.look()).trim());
     }
-    key("anyOf");
-    open('[');
-    item();
-    open('{');
-    value(fact, node);
-    close('}');
-    if (!fact.required()) {
-      notKnown();
-    }
-    close(']');
+    Map<String, Object> value = value(fact, node);
+    property.put("anyOf", fact.required() ? List.of(value) : List.of(value, UNKNOWN));
+    return property;
   }
 
-  private void value(FactDefinition fact, KeyNode node) {
-    switch (fact.kind()) {
-      case TEXT -> strings("type", List.of("string", "number"));
+  private static Map<String, Object> value(FactDefinition fact, KeyNode node) {
+    return switch (fact.kind()) {
+      case TEXT -> object("type", List.of("string", "number"));
       case CHOICE -> choice(fact);
-      case CHOICES -> {
-        text("type", "array");
-        bool("uniqueItems", true);
-        key("items");
-        open('{');
-        choice(fact);
-        close('}');
-      }
-      case YES_NO -> {
-        key("enum");
-        out.append("[true, false, \"yes\", \"no\"]");
-      }
-      case QUANTITY -> text("$ref", "#/$defs/" + fact.dimension().word().replace(" ", "%20"));
+      case CHOICES -> object("type", "array", "uniqueItems", true, "items", choice(fact));
+      case YES_NO -> object("enum", List.of(true, false, "yes", "no"));
+      case QUANTITY -> object("$ref", "#/$defs/" + fact.dimension().word().replace(" ", "%20"));
       case COUNT, YEAR -> {
-        text("type", "integer");
-        number("minimum", fact.least());
-        number("maximum", fact.most());
+        Map<String, Object> whole = object("type", "integer");
+        if (!Double.isNaN(fact.least())) {
+          whole.put("minimum", Math.round(fact.least()));
+        }
+        if (!Double.isNaN(fact.most())) {
+          whole.put("maximum", Math.round(fact.most()));
+        }
+        yield whole;
       }
-      case DATE -> {
-        text("type", "string");
-        text("pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
-      }
+      case DATE -> object("type", "string", "pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
       case POINTS -> tuples(2);
       case READINGS -> tuples(3);
-      case LIST -> {
-        text("type", "array");
-        key("items");
-        open('{');
-        group(node);
-        close('}');
-      }
-    }
+      case LIST -> object("type", "array", "items", group(node));
+    };
   }
 
-  private void choice(FactDefinition fact) {
+  private static Map<String, Object> choice(FactDefinition fact) {
     Set<String> all = new LinkedHashSet<>(fact.of());
     all.addAll(fact.also().keySet());
-    strings("enum", new ArrayList<>(all));
+    return object("enum", all);
   }
 
-  private void tuples(int each) {
-    text("type", "array");
-    key("items");
-    open('{');
-    text("type", "array");
-    key("minItems");
-    out.append(each);
-    key("maxItems");
-    out.append(each);
-    key("items");
-    open('{');
-    text("$ref", "#/$defs/length");
-    close('}');
-    close('}');
-  }
-
-  private void notKnown() {
-    item();
-    open('{');
-    text("$ref", "#/$defs/not%20known");
-    close('}');
+  private static Map<String, Object> tuples(int each) {
+    Map<String, Object> length = object("$ref", "#/$defs/length");
+    return object(
+        "type",
+        "array",
+        "items",
+        object("type", "array", "minItems", each, "maxItems", each, "items", length));
   }
 
   /** The pattern of a quantity: a number and a unit, or several of each. */
@@ -244,77 +199,5 @@ public final class ScenarioSchema {
     String one = "(?:" + NUMBER + ") ?(?:" + units + ")";
     String first = dimension == Dimension.MONEY ? "(?:" + units + ") ?(?:" + NUMBER + ")|" : "";
     return "^[-+]?(?:" + first + one + "(?: ?" + one + ")*)$";
-  }
-
-  private void key(String key) {
-    item();
-    string(key);
-    out.append(": ");
-  }
-
-  private void text(String key, String value) {
-    key(key);
-    string(value);
-  }
-
-  private void bool(String key, boolean value) {
-    key(key);
-    out.append(value);
-  }
-
-  private void number(String key, double value) {
-    if (!Double.isNaN(value)) {
-      key(key);
-      out.append(Math.round(value));
-    }
-  }
-
-  private void strings(String key, List<String> values) {
-    key(key);
-    out.append('[');
-    for (int i = 0; i < values.size(); i++) {
-      out.append(i == 0 ? "" : ", ");
-      string(values.get(i));
-    }
-    out.append(']');
-  }
-
-  /** Begins the next key or entry: a comma after the one before, and a new line. */
-  private void item() {
-    char before = out.charAt(out.length() - 1);
-    if (before != '{' && before != '[') {
-      out.append(',');
-    }
-    line();
-  }
-
-  private void open(char brace) {
-    out.append(brace);
-    depth++;
-  }
-
-  private void close(char brace) {
-    depth--;
-    line();
-    out.append(brace);
-  }
-
-  private void line() {
-    out.append('\n').append("  ".repeat(depth));
-  }
-
-  private void string(String value) {
-    out.append('"');
-    for (int i = 0; i < value.length(); i++) {
-      char c = value.charAt(i);
-      if (c == '"' || c == '\\') {
-        out.append('\\').append(c);
-      } else if (c < ' ') {
-        out.append(String.format("\\u%04x", (int) c));
-      } else {
-        out.append(c);
-      }
-    }
-    out.append('"');
   }
 }

@@ -19,7 +19,8 @@ public record StatedFact(
     boolean said,
     Value value,
     int line,
-    int column) {
+    int column)
+    implements Spot {
 
   /** The fact's key, such as {@code room.doors[].gap under leaf}. */
   public String key() {

@@ -174,8 +174,7 @@ class QuantityTest {
 
   /** Pounds, differences of temperature, angles, and a mass on an area that is told per mm. */
   private static final Set<String> SHARED =
-      Set.of(
-          "pound", "pounds", "K", "k", "kelvin", "degrees", "kg/m2", "kg/m²");
+      Set.of("pound", "pounds", "K", "k", "kelvin", "degrees", "kg/m2", "kg/m²");
 
   @Test
   @DisplayName("of no dimension is spelt so that another dimension would take it, but for a few")

@@ -1,0 +1,145 @@
+package underfoot.scenario;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What was gathered of one floor so far. */
+final class Gathered {
+  private final FactBook book;
+  private final String file;
+
+  /** What is said, by key and entry. */
+  private final Map<String, StatedFact> said = new HashMap<>();
+
+  /** The entries of each list, by the list's path, such as {@code room.doors[]}. */
+  private final Map<String, List<String>> entries = new HashMap<>();
+
+  private List<Point> outline = List.of();
+  private List<Reading> readings = List.of();
+  private List<Node> outlinePlaces = List.of();
+  private List<Node> readingPlaces = List.of();
+
+  Gathered(FactBook book, String file) {
+    this.book = book;
+    this.file = file;
+  }
+
+  /** Begins with all that a scenario says. */
+  void begin(Scenario from) {
+    for (StatedFact given : from.givens()) {
+      said.put(id(given.key(), given.about()), given);
+      if (given.definition().ofEntries()) {
+        List<String> names = named(given.definition().list());
+        if (names.isEmpty() || !names.contains(given.about())) {
+          names.add(given.about());
+        }
+      }
+    }
+    outline = from.outline();
+    readings = from.readings();
+  }
+
+  /** Takes over what another scenario says of one fact, of one entry, or of a whole list. */
+  void graft(Scenario donor, FactDefinition fact, String about) {
+    forget(fact, about);
+    donor.find(fact.key(), about).ifPresent(given -> said.put(id(given.key(), about), given));
+    switch (fact.kind()) {
+      case POINTS -> outline = donor.outline();
+      case READINGS -> readings = donor.readings();
+      case LIST -> {
+        String list = fact.key() + "[]";
+        entries.put(list, new ArrayList<>(donor.entries(list)));
+        for (StatedFact given : donor.givens()) {
+          if (given.definition().list().equals(list)) {
+            say(given);
+          }
+        }
+      }
+      default -> {
+        // The fact itself is all there is.
+      }
+    }
+  }
+
+  /** Takes back what is said of a fact, of a list with all its entries. */
+  void forget(FactDefinition fact, String about) {
+    said.remove(id(fact.key(), about));
+    if (fact.kind() == Kind.POINTS) {
+      outline = List.of();
+    } else if (fact.kind() == Kind.READINGS) {
+      readings = List.of();
+    } else if (fact.kind() == Kind.LIST) {
+      String list = fact.key() + "[]";
+      entries.remove(list);
+      said.values().removeIf(given -> given.definition().list().equals(list));
+    }
+  }
+
+  void say(StatedFact given) {
+    said.put(id(given.key(), given.about()), given);
+  }
+
+  boolean says(String key, String about) {
+    return said.containsKey(id(key, about));
+  }
+
+  /** The names of a list's entries. */
+  List<String> entries(String list) {
+    return entries.getOrDefault(list, List.of());
+  }
+
+  /** The names of a list's entries, to be added to. */
+  List<String> named(String list) {
+    return entries.computeIfAbsent(list, key -> new ArrayList<>());
+  }
+
+  void outline(List<Point> corners, List<Node> places) {
+    outline = corners;
+    outlinePlaces = places;
+  }
+
+  void readings(List<Reading> spots, List<Node> places) {
+    readings = spots;
+    readingPlaces = places;
+  }
+
+  /** The scenario, if all that is said of it goes together. */
+  Scenario scenario(List<Fault> faults) throws ScenarioFaults {
+    List<StatedFact> givens = new ArrayList<>();
+    for (FactDefinition fact : book.definitions()) {
+      if (!fact.ofEntries()) {
+        givens.add(given(fact, ""));
+      }
+    }
+    for (FactDefinition fact : book.definitions()) {
+      if (fact.ofEntries()) {
+        for (String name : entries(fact.list())) {
+          givens.add(given(fact, name));
+        }
+      }
+    }
+    new Consistency(book, file, givens, faults)
+        .check(outline, outlinePlaces, readings, readingPlaces);
+    if (!faults.isEmpty()) {
+      throw new ScenarioFaults(faults);
+    }
+    return new Scenario(
+        file, textOf("scenario"), textOf("practice"), givens, outline, readings, book);
+  }
+
+  private StatedFact given(FactDefinition fact, String about) {
+    StatedFact given = said.get(id(fact.key(), about));
+    return given != null ? given : new StatedFact(fact, about, State.UNKNOWN, false, null, 0, 0);
+  }
+
+  private String textOf(String key) {
+    StatedFact given = said.get(id(key, ""));
+    return given == null ? "" : given.text();
+  }
+
+  static String id(String key, String about) {
+    return key + '\n' + about;
+  }
+}

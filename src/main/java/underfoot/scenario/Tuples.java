@@ -1,0 +1,155 @@
+package underfoot.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import underfoot.quantity.Dimension;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
+import underfoot.quantity.Words;
+
+/** Reads lists of lengths: the corners of an outline, and readings of the floor. */
+final class Tuples {
+  private final FactBook book;
+  private final String file;
+  private final List<Fault> faults;
+  private final FactDefinition fact;
+
+  Tuples(FactBook book, String file, List<Fault> faults, FactDefinition fact) {
+    this.book = book;
+    this.file = file;
+    this.faults = faults;
+    this.fact = fact;
+  }
+
+  /** The corners of the room. */
+  void outline(Node.Items items, Gathered gathered) {
+    List<double[]> numbers = read(items, 2, "most-corners");
+    if (numbers == null) {
+      return;
+    }
+    List<Point> points = new ArrayList<>();
+    for (double[] xy : numbers) {
+      points.add(new Point(xy[0], xy[1]));
+    }
+    List<Node> places = items.items();
+    int last = points.size() - 1;
+    if (last > 0 && Outline.distance(points.get(last), points.get(0)) == 0) {
+      points.remove(last);
+      places = places.subList(0, last);
+    }
+    Fault fault = Outline.fault(file, fact, points, places, items);
+    if (fault != null) {
+      faults.add(fault);
+      return;
+    }
+    gathered.outline(points, places);
+    Value many = new Value.Many(points.size(), points.size() + " corners");
+    gathered.say(new StatedFact(fact, "", State.KNOWN, true, many, items.line(), items.column()));
+  }
+
+  /** The readings of the floor. */
+  void readings(Node.Items items, Gathered gathered) {
+    List<double[]> numbers = read(items, 3, "most-readings");
+    if (numbers == null) {
+      return;
+    }
+    if (numbers.isEmpty()) {
+      faults.add(
+          Fault.at(
+              file, items, fact.word() + " has no entries", "write: " + fact.word() + ": unknown"));
+      return;
+    }
+    List<Reading> list = new ArrayList<>(numbers.size());
+    for (double[] xyz : numbers) {
+      list.add(new Reading(xyz[0], xyz[1], xyz[2]));
+    }
+    gathered.readings(list, items.items());
+    Value many =
+        new Value.Many(list.size(), list.size() == 1 ? "1 reading" : list.size() + " readings");
+    gathered.say(new StatedFact(fact, "", State.KNOWN, true, many, items.line(), items.column()));
+  }
+
+  /** Lists of so many lengths each, in millimetres; null if there is a fault among them. */
+  private List<double[]> read(Node.Items items, int each, String most) {
+    if (items.items().size() > book.limit(most)) {
+      faults.add(
+          Fault.at(
+              file,
+              items,
+              fact.word()
+                  + " has "
+                  + items.items().size()
+                  + " entries, but at most "
+                  + book.limitAsWritten(most).text()
+                  + " are read",
+              "leave some out"));
+      return null;
+    }
+    CappedFaults found = new CappedFaults(file, faults, fact.word());
+    List<double[]> all = new ArrayList<>(items.items().size());
+    for (Node item : items.items()) {
+      if (item instanceof Node.Items tuple && tuple.items().size() == each) {
+        double[] numbers = new double[each];
+        for (int i = 0; i < each; i++) {
+          numbers[i] = length(tuple.items().get(i), i, found);
+        }
+        all.add(numbers);
+      } else {
+        String form = each == 2 ? "[x, y]" : "[x, y, height]";
+        int size = item instanceof Node.Items tuple ? tuple.items().size() : 1;
+        found.add(
+            item,
+            fact.word() + ": each entry is " + form + ", but this has " + values(size),
+            size > each ? joined((Node.Items) item) : Values.example(fact));
+      }
+    }
+    return found.end() ? all : null;
+  }
+
+  /** How a tuple may be meant that a decimal comma has torn apart. */
+  private static String joined(Node.Items tuple) {
+    StringBuilder out = new StringBuilder("write: [");
+    for (int i = 0; i < tuple.items().size(); i++) {
+      String text = tuple.items().get(i) instanceof Node.Scalar scalar ? scalar.text() : "";
+      boolean whole =
+          !text.isEmpty() && text.chars().allMatch(c -> Character.isDigit(c) || c == '-');
+      out.append(Words.cut(text)).append(whole ? "." : ", ");
+    }
+    String meant = out.substring(0, Math.min(80, out.length() - 1));
+    return (meant.endsWith(",") ? meant.substring(0, meant.length() - 1) : meant)
+        + "]; a comma ends a value, decimals are written with a point";
+  }
+
+  private static String values(int size) {
+    return size == 1 ? "one value" : size + " values";
+  }
+
+  private double length(Node node, int place, CappedFaults found) {
+    if (!(node instanceof Node.Scalar scalar)) {
+      found.add(node, fact.word() + ": a length is needed here, not a list", Values.example(fact));
+      return 0;
+    }
+    String limit = place == 2 ? "highest-reading" : "farthest-point";
+    try {
+      Quantity quantity = Quantity.parse(scalar.text(), Dimension.LENGTH);
+      if (Math.abs(quantity.value()) > book.limit(limit)) {
+        found.add(
+            node,
+            fact.word() + ": " + quantity.text() + " is farther off than a floor can be",
+            "the most is " + book.limitAsWritten(limit).text() + "; check the number and its unit");
+      }
+      return quantity.value();
+    } catch (NotAQuantity e) {
+      String unit = place == 2 ? "1 mm" : "1 m";
+      String suggestion =
+          e.suggestion().isEmpty()
+              ? Values.withUnitOf(unit, scalar.text(), Dimension.LENGTH)
+              : e.suggestion();
+      found.add(
+          node,
+          fact.word() + ": " + e.getMessage(),
+          suggestion.isEmpty() ? Values.example(fact) : "write: " + suggestion);
+      return 0;
+    }
+  }
+}
