@@ -70,13 +70,19 @@ public final class Figures {
   }
 
   /** The number in the base unit of its dimension, where there is one for the unit. */
-  private static double base(String text, Quantity.Count written) throws NotAQuantity {
-    // Figures in K are differences; the temperatures themselves are in C.
+  private static double base(String text, Quantity.Count written) {
+    String unit = written.of();
+    if (unit.equals(DIFFERENCE)) {
+      return written.number(); // temperatures are in C, what is in K is a difference
+    }
+    // Of feet and inches the first unit tells the dimension.
     Dimension dimension =
-        written.of().equals(DIFFERENCE)
-            ? Dimension.TEMPERATURE_DIFFERENCE
-            : Dimension.ofUnit(written.of()).orElse(null);
-    return dimension == null ? written.number() : Quantity.parse(text, dimension).value();
+        Dimension.ofUnit(unit).or(() -> Dimension.ofUnit(unit.split(" ")[0])).orElse(null);
+    try {
+      return dimension == null ? written.number() : Quantity.parse(text, dimension).value();
+    } catch (NotAQuantity e) {
+      return written.number();
+    }
   }
 
   /**

@@ -28,6 +28,7 @@ import underfoot.quantity.Words;
  * nobody describing a floor needs them.
  */
 public final class YamlTree {
+  private static final YAMLFactory YAML = new YAMLFactory();
   private static final String UNREADABLE = "cannot be read as YAML";
   private static final String CHECK =
       "check its colon, its brackets, its quotation marks and its indent";
@@ -67,11 +68,7 @@ public final class YamlTree {
     } else {
       String text = decode(file, content, faults);
       if (text != null && faults.isEmpty()) {
-        String marked = markQuestions(text);
-        root = QuickYaml.read(marked);
-        if (root == null) {
-          root = full(file, marked, faults);
-        }
+        root = new YamlTree(file, markQuestions(text), faults).document();
       }
     }
     if (!faults.isEmpty()) {
@@ -183,14 +180,10 @@ public final class YamlTree {
     return false;
   }
 
-  /** The tree as the full parser reads it; null if there are faults. */
-  static Node full(String file, String text, List<Fault> faults) {
-    return new YamlTree(file, text, faults).document();
-  }
-
+  /** The tree; null if there are faults. */
   private Node document() {
     try (YAMLParser open =
-        (YAMLParser) Full.YAML.createParser(ObjectReadContext.empty(), new WholeCharacters(text))) {
+        (YAMLParser) YAML.createParser(ObjectReadContext.empty(), new WholeCharacters(text))) {
       parser = open;
       JsonToken token = parser.nextToken();
       if (token == null) {
@@ -357,8 +350,8 @@ public final class YamlTree {
   }
 
   /**
-   * Hands the text out in portions that end with a whole character: the full parser fails on one
-   * cut between the two halves of, say, an emoji.
+   * Hands the text out in portions that end with a whole character: the parser fails on one cut
+   * between the two halves of, say, an emoji.
    */
   private static final class WholeCharacters extends StringReader {
     WholeCharacters(String text) {
@@ -375,11 +368,6 @@ public final class YamlTree {
       }
       return count;
     }
-  }
-
-  /** Holds the full parser, so that it is loaded only when it is needed. */
-  private static final class Full {
-    static final YAMLFactory YAML = new YAMLFactory();
   }
 
   /** Ends the reading of a document that is not worth reading on. */

@@ -99,7 +99,8 @@ class InputsTest {
   void unknownKeys() {
     assertThatThrownBy(() -> run("cuts", "colour=red"))
         .hasMessage(
-            "\"colour\" is not a key of cuts; its keys are run (m), tile (mm), joint (mm), gap (mm)");
+            "\"colour\" is not a key of cuts; its keys are run (m), tile (mm), joint (mm), gap"
+                + " (mm)");
     assertThatThrownBy(() -> run("fall", "colour=red"))
         .hasMessageEndingWith("gradient, run (m), length (m), width (m), drain");
     assertThatThrownBy(() -> run("fall", "gradient=50"))

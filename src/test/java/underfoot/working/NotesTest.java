@@ -62,7 +62,8 @@ class NotesTest {
         "evaporation | surface=10 C & air=30 C & humidity=90 % & wind=5 km/h | none of | expect it",
         "evaporation | surface=13.3 C & air=20 C & humidity=65 % & wind=50 km/h | none of | expect",
         "floor-frequency | span=5.3 m & stiffness=5.81e6 N.m2 & mass=226 kg/m2 | one of | is above",
-        "floor-frequency | span=6.3 m & stiffness=5.81e6 N.m2 & mass=226 kg/m2 | none of | is above",
+        "floor-frequency | span=6.3 m & stiffness=5.81e6 N.m2 & mass=226 kg/m2 | none of | is"
+            + " above",
         "joist-span | breadth=47 mm & depth=195 mm & grade=C16 & centres=400 mm & load=1.5 kN/m2 &"
             + " limit=360 | one of | C16 is taken as E = 8000 N/mm2",
         "joist-span | breadth=47 mm & depth=195 mm & grade=C16 & centres=400 mm & load=1.5 kN/m2 &"
@@ -71,8 +72,10 @@ class NotesTest {
             + " load=1.5 kN/m2 & span=4 m & shear-modulus=500 N/mm2 | one of | Bending and shear",
         "joist-deflection | breadth=47 mm & depth=195 mm & modulus=8000 N/mm2 & centres=400 mm &"
             + " load=1.5 kN/m2 & span=4 m | one of | is for an engineer and the local code",
-        "levelling-volume | grid=0,0;0,0 & dx=3 m & dy=2 m & datum=1 mm | none of | above the datum",
-        "levelling-volume | grid=0,0,0;2,2,2 & dx=3 m & dy=2 m & datum=1 mm | one of | 6 m2 of 12 m2",
+        "levelling-volume | grid=0,0;0,0 & dx=3 m & dy=2 m & datum=1 mm | none of | above the"
+            + " datum",
+        "levelling-volume | grid=0,0,0;2,2,2 & dx=3 m & dy=2 m & datum=1 mm | one of | 6 m2 of 12"
+            + " m2",
         "levelling-volume | grid=0,0;0,0 & dx=3 m & dy=2 m & datum=1 mm | one of | No density",
         "screw-length | overlay=6 mm & deck=6 mm | one of | No stocked screw is short enough",
         "screw-length | overlay=20 mm & deck=1 mm | one of | does not reach into the deck",

@@ -200,8 +200,8 @@ class WorkingsTest {
   void suggestions() {
     assertThat(refusal("joist-span", "bredth=47 mm"))
         .isEqualTo(
-            "\"bredth\" is not a key of joist-span; did you mean breadth, a length in mm, cm, m, in,"
-                + " ft or yd, 10 mm to 1000 mm?");
+            "\"bredth\" is not a key of joist-span; did you mean breadth, a length in mm, cm, m,"
+                + " in, ft or yd, 10 mm to 1000 mm?");
     assertThatThrownBy(() -> WORKINGS.named("joist-spam"))
         .hasMessage("no working is called \"joist-spam\"; did you mean joist-span?");
     assertThatThrownBy(() -> WORKINGS.named("marmalade"))
@@ -276,7 +276,7 @@ class WorkingsTest {
     assertThat(refusal("best-plane", "grid=" + many.replace(',', ';'), "dx=1 m", "dy=1 m"))
         .startsWith("grid: has more than 10000 values");
     assertThat(refusal("cure-time", "history=12@8,24", "reference=20 C"))
-        .startsWith("history: '24' is not hours@temperature");
+        .startsWith("history: \"24\" is not hours@temperature");
   }
 
   @Test
@@ -293,7 +293,7 @@ class WorkingsTest {
     assertThat(run("best-plane", "points=0,0,0;100 cm,0,1;0,1 m,0.2 cm").value("c"))
         .isCloseTo(2, offset(1e-9));
     assertThat(refusal("dew-point", "temperature=20", "humidity=50 %"))
-        .startsWith("temperature: '20' has no unit");
+        .startsWith("temperature: \"20\" has no unit");
     assertThat(
             refusal(
                 "deck-deflection",
