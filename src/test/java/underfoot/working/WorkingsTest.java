@@ -301,7 +301,7 @@ class WorkingsTest {
                 "modulus=3300 N/mm2",
                 "centres=450 mm",
                 "load=2 kN/m2"))
-        .startsWith("thickness: '18' has no unit");
+        .startsWith("thickness: \"18\" has no unit");
     assertThat(
             refusal(
                 "heating-programme",
@@ -311,7 +311,7 @@ class WorkingsTest {
                 "to=45 C",
                 "step=5 K",
                 "hold=3"))
-        .startsWith("start-day: '21.5' is not a whole number of days");
+        .startsWith("start-day: 21.5 days is not a whole number of days");
   }
 
   @Test
