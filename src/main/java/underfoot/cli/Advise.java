@@ -69,9 +69,14 @@ final class Advise extends FloorCommand {
     Advice advice = context.advise(read);
     write(context, advice, web, paper);
     if (json.wanted) {
-      JsonReport.write(advice, Version.of(), context.ruleBaseId(), out());
+      JsonReport.write(advice, context.madeBy(), out());
       out().println();
     } else if (web == null && paper == null) {
+      String notice = context.madeBy().notice();
+      if (!notice.isEmpty()) {
+        page.bold(notice);
+        page.blank();
+      }
       TextReport.write(advice, context.phrases(), detail.or(Detail.NORMAL), page);
       out().page(page);
     } else if (web == null || !web.isStandard()) {
@@ -114,7 +119,7 @@ final class Advise extends FloorCommand {
 
   private static String page(CommandContext context, Advice advice, Medium medium)
       throws UserError {
-    return HtmlReport.of(advice, context.phrases(), Version.of(), context.ruleBaseId(), medium);
+    return HtmlReport.of(advice, context.phrases(), context.madeBy(), medium);
   }
 
   /** How a command ends that gave such an advice. */

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
 import underfoot.plan.Advice;
 import underfoot.report.JsonReport;
 import underfoot.report.JsonReport.Origin;
+import underfoot.report.MadeBy;
 
 /** {@code batch FILES…}: many scenarios, one line of JSON each. */
 @Command(
@@ -148,11 +149,11 @@ final class Batch extends FloorCommand {
   }
 
   /** The line for one scenario; whatever goes wrong with it, memory included, becomes its line. */
-  static Line line(Adviser adviser, Origin origin, byte[] content, String ruleBase) {
+  static Line line(Adviser adviser, Origin origin, byte[] content, MadeBy madeBy) {
     StringWriter text = new StringWriter();
     try {
       Advice advice = adviser.advise(origin.file(), content);
-      JsonReport.line(origin, advice, Version.of(), ruleBase, text);
+      JsonReport.line(origin, advice, madeBy, text);
       return new Line(text.toString(), true);
     } catch (UserError e) {
       return failure(origin, e.exit(), e.getMessage());
@@ -175,17 +176,18 @@ final class Batch extends FloorCommand {
   private final class Run {
     private final CommandContext context;
     private final Adviser adviser;
-    private final String ruleBase;
+    private final MadeBy madeBy;
     private final Journal journal;
     private final ExecutorService pool;
     private final int most;
     private final Deque<Pending> ahead = new ArrayDeque<>();
     private final Progress progress = new Progress(err());
 
-    Run(CommandContext context, Adviser adviser, Journal journal, ExecutorService pool, int cores) {
+    Run(CommandContext context, Adviser adviser, Journal journal, ExecutorService pool, int cores)
+        throws UserError {
       this.context = context;
       this.adviser = adviser;
-      this.ruleBase = context.ruleBaseId();
+      this.madeBy = context.madeBy();
       this.journal = journal;
       this.pool = pool;
       this.most = cores * AHEAD_OF_EACH_CORE;
@@ -260,7 +262,7 @@ final class Batch extends FloorCommand {
           pool.submit(
               () ->
                   job.unread() == null
-                      ? Batch.line(adviser, origin, job.content(), ruleBase)
+                      ? Batch.line(adviser, origin, job.content(), madeBy)
                       : failure(origin, job.unread().exit(), job.unread().getMessage()));
       ahead.addLast(new Pending(origin, line));
     }

@@ -53,7 +53,7 @@ final class Check extends FloorCommand {
     }
     Opinion opinion = opinion(context);
     if (json.wanted) {
-      JsonReport.write(opinion, Version.of(), context.ruleBaseId(), out());
+      JsonReport.write(opinion, context.madeBy(), out());
       out().println();
     } else {
       OpinionText.write(opinion, context.phrases(), page);

@@ -29,6 +29,7 @@ import underfoot.reasoning.Interview;
 import underfoot.reasoning.Lint;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleCheck;
+import underfoot.report.MadeBy;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
@@ -170,12 +171,16 @@ final class CommandContext {
         });
   }
 
-  /** What tells this rule base from others: the beginning of a digest of its files. */
-  String ruleBaseId() {
-    return idOf(files);
+  /** The program and its rules, with a word of warning where these are somebody's own. */
+  MadeBy madeBy() throws UserError {
+    String id = idOf(files);
+    String shipped = own ? idOf(RuleFiles.shipped()) : id;
+    String notice =
+        id.equals(shipped) ? "" : phrases().say("changed-rules", "rules", id, "shipped", shipped);
+    return new MadeBy(Version.of(), id, notice);
   }
 
-  /** The same for any rule base. */
+  /** What tells a rule base from others: the beginning of a digest of its files. */
   static String idOf(RuleFiles files) {
     MessageDigest digest = digest();
     for (String path : files.all()) {

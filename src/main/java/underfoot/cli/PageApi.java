@@ -23,6 +23,7 @@ import underfoot.plan.Advice;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Interview;
 import underfoot.reasoning.WhatIf;
+import underfoot.report.MadeBy;
 import underfoot.report.RecordWriter;
 import underfoot.report.html.Drawings;
 import underfoot.report.html.HtmlReport;
@@ -60,7 +61,7 @@ final class PageApi {
 
   private final Desk desk;
   private final Desk thorough;
-  private final String ruleBase;
+  private final MadeBy madeBy;
   private final Interview interview;
   private final Phrases phrases;
   private final Answers begun;
@@ -68,7 +69,7 @@ final class PageApi {
   PageApi(CommandContext context, Answers begun) throws UserError {
     this.desk = context.desk(false);
     this.thorough = context.desk(true);
-    this.ruleBase = context.ruleBaseId();
+    this.madeBy = context.madeBy();
     this.begun = begun;
     this.interview = context.interview();
     this.phrases = context.phrases();
@@ -304,7 +305,7 @@ final class PageApi {
       return Map.of();
     }
     Advice advice = thorough.advise(answers.scenario());
-    return Map.of("report", HtmlReport.body(advice, phrases, Version.of(), ruleBase));
+    return Map.of("report", HtmlReport.body(advice, phrases, madeBy));
   }
 
   private record Questions(boolean complete, List<First> first, List<Question> questions) {}

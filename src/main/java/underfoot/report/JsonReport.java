@@ -49,6 +49,7 @@ public final class JsonReport extends RecordWriter {
       Map.ofEntries(
           entry(Document.class, "format origin: tool? of:"),
           entry(Origin.class, "file sha256 supersedes?"),
+          entry(MadeBy.class, "version ruleBase notice?"),
           entry(
               Advice.class,
               "scenario practice verdict summary base way:buildUp stopFindings:halts layers"
@@ -151,7 +152,7 @@ public final class JsonReport extends RecordWriter {
 
   private final Set<Object> told = Collections.newSetFromMap(new IdentityHashMap<>());
 
-  private record Document(String format, Optional<Origin> origin, Tool tool, Object of) {}
+  private record Document(String format, Optional<Origin> origin, MadeBy tool, Object of) {}
 
   /**
    * Which scenario a line of many answers.
@@ -162,8 +163,6 @@ public final class JsonReport extends RecordWriter {
    *     that this line is in the place of; empty if there is none
    */
   public record Origin(String file, String sha256, String supersedes) {}
-
-  private record Tool(String version, String ruleBase) {}
 
   private record Ways(String scenario, Verdict verdict, List<ComparedBuildUp> ways) {}
 
@@ -195,12 +194,10 @@ public final class JsonReport extends RecordWriter {
    * Writes advice, format {@code underfoot.advice/1}.
    *
    * @param advice the advice
-   * @param version the version of the program
-   * @param ruleBase what tells this rule base from others
+   * @param tool what made it
    * @param out where it is written; left open
    */
-  public static void write(Advice advice, String version, String ruleBase, Writer out) {
-    Tool tool = new Tool(version, ruleBase);
+  public static void write(Advice advice, MadeBy tool, Writer out) {
     write(new Document("underfoot.advice/1", Optional.empty(), tool, advice), true, PROPERTIES, out);
   }
 
@@ -210,13 +207,11 @@ public final class JsonReport extends RecordWriter {
    *
    * @param origin which scenario it is about
    * @param advice the advice
-   * @param version the version of the program
-   * @param ruleBase what tells this rule base from others
+   * @param tool what made it
    * @param out where it is written; left open
    */
   public static void line(
-      Origin origin, Advice advice, String version, String ruleBase, Writer out) {
-    Tool tool = new Tool(version, ruleBase);
+      Origin origin, Advice advice, MadeBy tool, Writer out) {
     write(new Document("underfoot.advice/1", Optional.of(origin), tool, advice), false, PROPERTIES, out);
   }
 
@@ -235,8 +230,7 @@ public final class JsonReport extends RecordWriter {
   }
 
   /** Writes what is said of a proposal, format {@code underfoot.check/1}; see the advice. */
-  public static void write(Opinion opinion, String version, String ruleBase, Writer out) {
-    Tool tool = new Tool(version, ruleBase);
+  public static void write(Opinion opinion, MadeBy tool, Writer out) {
     write(new Document("underfoot.check/1", Optional.empty(), tool, opinion), true, OF_OPINIONS, out);
   }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import underfoot.report.JsonReport.Origin;
+import underfoot.report.MadeBy;
 
 /** A batch is a journal: each line says what it answers, and what it says is gone on with. */
 class BatchTest {
@@ -178,7 +179,7 @@ class BatchTest {
               },
               origin,
               new byte[0],
-              "rules");
+              new MadeBy("trial", "rules", ""));
       assertThat(line.advised()).isFalse();
       JsonNode told = JsonMapper.shared().readTree(line.text());
       assertThat(told.get("file").asString()).isEqualTo("a.yaml");

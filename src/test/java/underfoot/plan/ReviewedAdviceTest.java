@@ -18,6 +18,7 @@ import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.WhatIf;
 import underfoot.report.GoldenJson;
 import underfoot.report.JsonReport;
+import underfoot.report.MadeBy;
 import underfoot.scenario.Scenario;
 
 /**
@@ -97,8 +98,7 @@ class ReviewedAdviceTest {
     StringWriter json = new StringWriter();
     JsonReport.write(
         AdviceMaker.make(assessment, reasoned.assumed(), reasoned.unsaid(), consequences),
-        "a version",
-        "a digest",
+        new MadeBy("a version", "a digest", ""),
         json);
     return withoutTool(GoldenJson.of(name, json.toString()));
   }

@@ -69,7 +69,7 @@ class ContractTest {
 
   private static JsonNode json(Advice advice) {
     StringWriter out = new StringWriter();
-    JsonReport.write(advice, "trial", "trial", out);
+    JsonReport.write(advice, new MadeBy("trial", "trial", ""), out);
     assertThat(out.toString().length()).isLessThan(LARGEST);
     return JsonMapper.shared().readTree(out.toString());
   }

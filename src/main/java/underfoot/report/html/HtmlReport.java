@@ -14,6 +14,7 @@ import underfoot.plan.SetOut;
 import underfoot.report.BuildUpLine;
 import underfoot.report.HtmlPage;
 import underfoot.report.HtmlWriter;
+import underfoot.report.MadeBy;
 import underfoot.report.TimeText;
 
 /**
@@ -47,14 +48,13 @@ public final class HtmlReport extends HtmlParts {
    *
    * @param advice the advice
    * @param phrases the phrase book
-   * @param version the version of the program
-   * @param ruleBase what tells this rule base from others
+   * @param tool what made it
    * @param medium what it is made for
    * @return well-formed XHTML in HTML's own form, UTF-8 when written out
    */
   public static String of(
-      Advice advice, Phrases phrases, String version, String ruleBase, Medium medium) {
-    return new HtmlReport(advice, phrases, medium).page(version, ruleBase);
+      Advice advice, Phrases phrases, MadeBy tool, Medium medium) {
+    return new HtmlReport(advice, phrases, medium).page(tool);
   }
 
   /**
@@ -62,18 +62,17 @@ public final class HtmlReport extends HtmlParts {
    *
    * @param advice the advice
    * @param phrases the phrase book
-   * @param version the version of the program
-   * @param ruleBase what tells this rule base from others
+   * @param tool what made it
    * @return markup to stand in a body, styled by {@code page.css} beside this class
    */
-  public static String body(Advice advice, Phrases phrases, String version, String ruleBase) {
+  public static String body(Advice advice, Phrases phrases, MadeBy tool) {
     HtmlReport report = new HtmlReport(advice, phrases, Medium.SCREEN);
-    report.write(version, ruleBase);
+    report.write(tool);
     return report.out.toString();
   }
 
-  private String page(String version, String ruleBase) {
-    write(version, ruleBase);
+  private String page(MadeBy tool) {
+    write(tool);
     HtmlWriter page = new HtmlWriter().document();
     page.open("html", "lang", "en-GB", "xmlns", "http://www.w3.org/1999/xhtml");
     page.open("head").line();
@@ -90,7 +89,7 @@ public final class HtmlReport extends HtmlParts {
     return page.toString();
   }
 
-  private void write(String version, String ruleBase) {
+  private void write(MadeBy tool) {
     BuildUpParts built = new BuildUpParts(this);
     WorkParts work = new WorkParts(this);
     ChoiceParts choices = new ChoiceParts(this);
@@ -121,6 +120,9 @@ public final class HtmlReport extends HtmlParts {
     if (medium == Medium.SCREEN) {
       out.element("a", speech.say("skip"), "class", "skip", "href", "#answer").line();
     }
+    if (!tool.notice().isEmpty()) {
+      out.own("p", tool.notice(), "class", "notice");
+    }
     out.open("header");
     out.element("p", speech.say("brand-line"), "class", "brand");
     out.own("h1", advice.scenario());
@@ -134,7 +136,7 @@ public final class HtmlReport extends HtmlParts {
     out.end("main");
     out.open("footer");
     say("p", "footer-limits");
-    faint("footer-made", "version", version, "rules", ruleBase);
+    faint("footer-made", "version", tool.version(), "rules", tool.ruleBase());
     out.end("footer");
   }
 
