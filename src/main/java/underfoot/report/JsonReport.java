@@ -198,7 +198,8 @@ public final class JsonReport extends RecordWriter {
    * @param out where it is written; left open
    */
   public static void write(Advice advice, MadeBy tool, Writer out) {
-    write(new Document("underfoot.advice/1", Optional.empty(), tool, advice), true, PROPERTIES, out);
+    write(
+        new Document("underfoot.advice/1", Optional.empty(), tool, advice), true, PROPERTIES, out);
   }
 
   /**
@@ -210,9 +211,12 @@ public final class JsonReport extends RecordWriter {
    * @param tool what made it
    * @param out where it is written; left open
    */
-  public static void line(
-      Origin origin, Advice advice, MadeBy tool, Writer out) {
-    write(new Document("underfoot.advice/1", Optional.of(origin), tool, advice), false, PROPERTIES, out);
+  public static void line(Origin origin, Advice advice, MadeBy tool, Writer out) {
+    write(
+        new Document("underfoot.advice/1", Optional.of(origin), tool, advice),
+        false,
+        PROPERTIES,
+        out);
   }
 
   /**
@@ -231,7 +235,8 @@ public final class JsonReport extends RecordWriter {
 
   /** Writes what is said of a proposal, format {@code underfoot.check/1}; see the advice. */
   public static void write(Opinion opinion, MadeBy tool, Writer out) {
-    write(new Document("underfoot.check/1", Optional.empty(), tool, opinion), true, OF_OPINIONS, out);
+    write(
+        new Document("underfoot.check/1", Optional.empty(), tool, opinion), true, OF_OPINIONS, out);
   }
 
   /** Writes two floors compared, format {@code underfoot.compare/1}. */
@@ -252,7 +257,8 @@ public final class JsonReport extends RecordWriter {
 
   /** Writes a lesson with its answers, format {@code underfoot.lesson/1}. */
   public static void write(Lesson lesson, Writer out) {
-    write(new Document("underfoot.lesson/1", Optional.empty(), null, lesson), true, OF_LESSONS, out);
+    write(
+        new Document("underfoot.lesson/1", Optional.empty(), null, lesson), true, OF_LESSONS, out);
   }
 
   @Override

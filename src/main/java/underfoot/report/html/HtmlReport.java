@@ -11,7 +11,6 @@ import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.SetOut;
-import underfoot.report.BuildUpLine;
 import underfoot.report.HtmlPage;
 import underfoot.report.HtmlWriter;
 import underfoot.report.MadeBy;
@@ -52,8 +51,7 @@ public final class HtmlReport extends HtmlParts {
    * @param medium what it is made for
    * @return well-formed XHTML in HTML's own form, UTF-8 when written out
    */
-  public static String of(
-      Advice advice, Phrases phrases, MadeBy tool, Medium medium) {
+  public static String of(Advice advice, Phrases phrases, MadeBy tool, Medium medium) {
     return new HtmlReport(advice, phrases, medium).page(tool);
   }
 
