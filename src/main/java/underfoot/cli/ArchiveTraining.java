@@ -27,7 +27,7 @@ final class ArchiveTraining {
         List.of(
             List.of("advise", scenario),
             List.of("advise", scenario, "--json"),
-            List.of("advise", scenario, "--html", page),
+            List.of("advise", scenario, "--html", page, "--replace"),
             List.of("why", scenario),
             List.of("why-not", scenario, "plywood"),
             List.of("compare", scenario),

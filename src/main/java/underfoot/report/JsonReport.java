@@ -61,11 +61,11 @@ public final class JsonReport extends RecordWriter {
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,
-              "id order name material family thickness:thicknessMm level:levelMm spec.text:spec"
+              "id order name material family thickness:thicknessMm level:levelMm spec/text:spec"
                   + " fixingText:fixing coveragePercent? because"),
-          entry(Advice.Coverage.class, "targetPercent check.text:check because"),
+          entry(Advice.Coverage.class, "targetPercent check/text:check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts.parts: about? because"),
+          entry(Advice.CautionNote.class, "id severity title text parts/parts: about? because"),
           entry(Advice.Assumption.class, "fact assumed look:findOut wouldChange changes because"),
           entry(Otherwise.class, "fact value reach differences:becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),
@@ -81,17 +81,17 @@ public final class JsonReport extends RecordWriter {
               ComparedBuildUp.class,
               "id title standing layers aboveOldFloor:aboveOldFloorMm doors massKgPerM2 joistRatio"
                   + " deckRatio cost workHours inUseAfterHours inUse? disturbance first risks"
-                  + " against gains givesUp because.rule.id:rules"),
+                  + " against gains givesUp because/rule/id:rules"),
           entry(ComparedBuildUp.Part.class, "id name thickness:thicknessMm"),
           entry(Figure.class, "name:figure value unit"),
           entry(SetOut.class, "tiles whyNoTiles? boards"),
           entry(
               SetOut.Tiles.class,
-              "layout.kind.words:pattern layout.length:lengthMm layout.width:widthMm"
-                  + " layout.joint:jointMm layout.gap:edgeGapMm layout.direction:directionDegrees"
-                  + " layout.whole layout.cut layout.tiles breakagePercent toOrder layout.start"
-                  + " layout.walls layout.movement:movementJoints layout.compared"
-                  + " layout.tried:startsTried layout.every:noneBetter because"),
+              "layout/kind/words:pattern layout/length:lengthMm layout/width:widthMm"
+                  + " layout/joint:jointMm layout/gap:edgeGapMm layout/direction:directionDegrees"
+                  + " layout/whole layout/cut layout/tiles breakagePercent toOrder layout/start"
+                  + " layout/walls layout/movement:movementJoints layout/compared"
+                  + " layout/tried:startsTried layout/every:noneBetter because"),
           entry(TileSetOut.Start.class, "x:xMm y:yMm reaches:toWalls"),
           entry(TileSetOut.Reach.class, "wall distance:mm"),
           entry(TileSetOut.WallCuts.class, "wall sizes:cuts"),
@@ -99,15 +99,15 @@ public final class JsonReport extends RecordWriter {
           entry(TileSetOut.Strip.class, "x1:x1Mm y1:y1Mm x2:x2Mm y2:y2Mm width:widthMm"),
           entry(
               TileSetOut.Compared.class,
-              "option.way:start option.door? chosen option.turned:lengthAcrossRoom option.whole"
-                  + " option.cut option.tiles option.narrow option.slivers option.least:leastCutMm"
-                  + " option.offCentre option.points"),
+              "option/way:start option/door? chosen option/turned:lengthAcrossRoom option/whole"
+                  + " option/cut option/tiles option/narrow option/slivers option/least:leastCutMm"
+                  + " option/offCentre option/points"),
           entry(
               SetOut.Boards.class,
-              "layer plan.length:lengthMm plan.width:widthMm plan.joint:jointMm plan.gap:wallGapMm"
-                  + " plan.axis:along plan.boards plan.screws.size:screws deckKnown:deckJointsKnown"
-                  + " firstJointMeasured plan.offDeck:offDeckJointsMm plan.stagger:staggerMm"
-                  + " plan.atDoors:jointsInDoorways plan.cuts:cutList plan.pieces because"),
+              "layer plan/length:lengthMm plan/width:widthMm plan/joint:jointMm plan/gap:wallGapMm"
+                  + " plan/axis:along plan/boards plan/screws/size:screws deckKnown:deckJointsKnown"
+                  + " firstJointMeasured plan/offDeck:offDeckJointsMm plan/stagger:staggerMm"
+                  + " plan/atDoors:jointsInDoorways plan/cuts:cutList plan/pieces because"),
           entry(BoardPlan.Cut.class, "mark length:lengthMm width:widthMm count:pieces notched"),
           entry(BoardPlan.Piece.class, "row mark x1:x1Mm y1:y1Mm x2:x2Mm y2:y2Mm"),
           entry(FloorsCompared.class, "first:a second:b facts decisions"),
@@ -131,7 +131,7 @@ public final class JsonReport extends RecordWriter {
               "order label:layer kind part:id asked judgement thickness:thicknessMm"
                   + " said:thicknessSaid",
               Opinion.Item.class,
-              "id judgement judgement.isFault:fault layer text consequence remedy because",
+              "id judgement judgement/isFault:fault layer text consequence remedy because",
               Opinion.Stiffness.class,
               "name:measure value",
               RemedyNote.class,
@@ -141,7 +141,7 @@ public final class JsonReport extends RecordWriter {
       besides(
           Map.of(
               Lesson.class,
-              "scenario.name:scenario seed marks changes floor assumed questions",
+              "scenario/name:scenario seed marks changes floor assumed questions",
               Question.class,
               "kind level:marks ask reply options right amount: answer worked cites:because"
                   + " figures source",

@@ -93,8 +93,8 @@ final class Consistency {
               at.column(),
               String.format(
                   Locale.ROOT,
-                  "outline encloses %.3g m2, which is smaller than any room",
-                  enclosed),
+                  "outline encloses %.0f mm2, which is smaller than any room",
+                  enclosed * 1e6),
               "check the units of its corners: 4 m is not 4 mm"));
     }
   }

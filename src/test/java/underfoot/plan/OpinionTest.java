@@ -130,7 +130,11 @@ class OpinionTest {
         .extracting(RemedyNote::id)
         .contains("pour-stops-at-a-line @kitchen door", "fix-loose-boards")
         .doesNotHaveDuplicates();
-    RemedyNote line = screws.remedies().get(0);
+    RemedyNote line =
+        screws.remedies().stream()
+            .filter(one -> one.id().equals("pour-stops-at-a-line @kitchen door"))
+            .findFirst()
+            .orElseThrow();
     assertThat(line.title()).isEqualTo("End the pour before kitchen door");
     assertThat(line.text()).startsWith("The leaf of kitchen door may not be cut");
     assertThat(line.because()).extracting(one -> one.rule().id()).containsExactly("DOOR-24");
