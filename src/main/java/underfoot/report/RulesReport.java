@@ -29,8 +29,8 @@ public final class RulesReport {
   private static final Map<Class<?>, String> PROPERTIES =
       Map.of(
           RuleView.class,
-          "rule.note.id rule.note.title rule.file rule.line rule.note.reason source"
-              + " status:sourceStatus rule.when rule.then figures.name:figures");
+          "rule/note/id rule/note/title rule/file rule/line rule/note/reason source"
+              + " status:sourceStatus rule/when rule/then figures/name:figures");
   private static final Pattern FIGURE = Pattern.compile("\\{([^}]+)\\}");
 
   private final List<Rule> rules;
