@@ -413,7 +413,10 @@ public final class JsonReport {
     json.writeStartObject();
     number("total", cost.total());
     number("contingency", cost.contingency());
+    number("atLeast", cost.atLeast());
+    texts("unpriced", cost.unpriced());
     json.writeStringProperty("currency", cost.currency());
+    json.writeBooleanProperty("invented", cost.invented());
     array(
         "lines",
         cost.lines(),

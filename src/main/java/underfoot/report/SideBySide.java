@@ -64,7 +64,7 @@ final class SideBySide {
         rows,
         "row-cost",
         columns,
-        way -> way.cost().map(cost -> Texts.money(cost.total(), cost.currency())).orElse(""));
+        way -> way.cost().map(cost -> CostText.of(cost, phrases)).orElse(""));
     add(rows, "row-rise", columns, way -> Texts.mm(way.aboveOldFloor().mean()));
     Set<String> doors = new LinkedHashSet<>();
     for (Column column : columns) {

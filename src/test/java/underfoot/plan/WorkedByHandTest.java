@@ -284,7 +284,7 @@ class WorkedByHandTest {
 
   private static Planner planner(String... lines) throws Exception {
     String book = "currency: GBP\n" + String.join("\n", lines) + "\n";
-    return new Planner(PriceBook.own("own.yaml", book.getBytes()));
+    return new Planner(PriceBook.own("own.yaml", book.getBytes(), KNOWLEDGE.materials()));
   }
 
   @Test

@@ -39,6 +39,7 @@ import underfoot.plan.QuantityLine;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
 import underfoot.report.BuildUpLine;
+import underfoot.report.CostText;
 import underfoot.report.HtmlPage;
 import underfoot.report.TimeText;
 
@@ -292,7 +293,7 @@ public final class HtmlReport {
                   key(
                       "key-tiles",
                       speech.say("count-tiles", "count", Long.toString(tiles.toOrder()))));
-      after.cost().ifPresent(cost -> key("key-cost", Texts.money(cost.total(), cost.currency())));
+      after.cost().ifPresent(cost -> key("key-cost", CostText.of(cost, speech.phrases())));
       out.end("dl");
     }
 
@@ -627,12 +628,12 @@ public final class HtmlReport {
             out.open("tr", "class", "total");
             out.element(
                 "th",
-                speech.say("total", "currency", all.currency()),
+                speech.say("total", "currency", CostText.unit(all, speech.phrases())),
                 "scope",
                 "row",
                 "colspan",
                 "3");
-            out.open("td", "class", "n").element("strong", Texts.cents(all.total())).close("td");
+            out.open("td", "class", "n").element("strong", all.whole() ? Texts.cents(all.total()) : "–").close("td");
             out.end("tr");
           });
       table.close();
