@@ -24,7 +24,7 @@ public final class PriceBook {
 
   /** A whole part of six digits and a fraction of three at most, so that no pack is endless. */
   private static final Pattern PACK =
-      Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?)(?: +(\\S+)|)");
+      Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?) *(\\S*)");
 
   /** What work is called in a price book. */
   public static final String LABOUR = "labour";
