@@ -298,12 +298,12 @@ final class CommandContext {
     return prices;
   }
 
-  private static PriceBook prices(String name, byte[] content, String place) throws UserError {
+  private PriceBook prices(String name, byte[] content, String place) throws UserError {
     try {
-      return PriceBook.own(name, content);
+      return PriceBook.own(name, content, knowledge().materials());
     } catch (KnowledgeFault e) {
       throw new UserError(
-          Exit.SCENARIO_INVALID, place + "this price book cannot be used\n  " + e.getMessage());
+          Exit.SCENARIO_INVALID, place + "this price book cannot be used\n" + e.getMessage().indent(2).stripTrailing());
     }
   }
 }

@@ -85,17 +85,18 @@ public final class Knowledge {
     }
     Figures figures = Figures.load(files, practice);
     Layers layers = Layers.of(layerRows);
+    Materials materials = Materials.load(files, layers, figures);
     return new Knowledge(
         facts,
         figures,
         Wording.load(files),
         layers,
-        Materials.load(files, layers, figures),
+        materials,
         Steps.load(files),
         Changes.load(files, facts),
         Survey.load(files, facts),
         Boards.load(files, layers, figures),
-        PriceBook.shipped(files),
+        PriceBook.shipped(files, materials),
         Map.copyOf(scales),
         sources);
   }

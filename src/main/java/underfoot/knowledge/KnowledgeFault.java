@@ -1,5 +1,8 @@
 package underfoot.knowledge;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 /** A file of the knowledge base that cannot be used as it stands. */
 public final class KnowledgeFault extends Exception {
   private final String file;
@@ -16,6 +19,20 @@ public final class KnowledgeFault extends Exception {
     this.file = file;
     this.line = line;
     this.what = what;
+  }
+
+  private KnowledgeFault(KnowledgeFault first, String all) {
+    super(all);
+    this.file = first.file;
+    this.line = first.line;
+    this.what = first.what;
+  }
+
+  /** Several at once, each on a line of its own; where it stands is where the first does. */
+  static KnowledgeFault all(List<KnowledgeFault> faults) {
+    return new KnowledgeFault(
+        faults.get(0),
+        faults.stream().map(Throwable::getMessage).collect(Collectors.joining("\n")));
   }
 
   /** The file. */

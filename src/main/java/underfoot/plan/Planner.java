@@ -2,9 +2,12 @@ package underfoot.plan;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import underfoot.buildup.StackLayer;
 import underfoot.buildup.StepTime;
 import underfoot.knowledge.Fact;
@@ -24,7 +27,8 @@ import underfoot.scenario.Scenario;
 public final class Planner implements Appraisal {
   private static final String CONTINGENCY = "contingency";
   private static final String LEVELLER = "leveller";
-  private static final String LABOUR = "labour";
+  private static final String UNPRICED = "unpriced";
+  private static final String FOREIGN = "foreign currency";
   private static final double HOURS_A_DAY = 24;
   private static final double TENTHS = 10;
   private static final double PER_CENT = 100;
@@ -243,25 +247,75 @@ public final class Planner implements Appraisal {
   /** What a build-up costs, and by how much that is over the budget where there is one. */
   private static List<Fact> price(Knowledge knowledge, BuildUp buildUp, Cost cost) {
     List<Fact> found = new ArrayList<>();
-    Fact total =
+    found.add(
         Fact.measured(
-            "cost",
+            "prices from",
             "",
-            Texts.money(cost.total(), cost.currency()),
-            cost.total(),
-            "packs × price from the price book, with contingency",
-            List.of(knowledge.figures().get(CONTINGENCY)));
-    found.add(total);
+            cost.invented() ? "the demonstration price book, all invented" : "the price book",
+            Double.NaN,
+            "",
+            List.of()));
+    Fact sum =
+        cost.whole()
+            ? Fact.measured(
+                "cost",
+                "",
+                Texts.money(cost.total(), cost.currency()),
+                cost.total(),
+                "packs × price from the price book, with contingency",
+                List.of(knowledge.figures().get(CONTINGENCY)))
+            : Fact.measured(
+                "priced part",
+                "",
+                Texts.money(cost.atLeast(), cost.currency()),
+                cost.atLeast(),
+                "packs × price from the price book, of what has a price",
+                List.of());
+    found.add(sum);
+    if (!cost.whole()) {
+      found.add(Fact.measured(UNPRICED, "", items(cost.unpriced()), Double.NaN, "", List.of()));
+    }
     Fact budget = buildUp.facts().find("budget");
-    if (budget != null && budget.hasNumber() && budget.text().contains(cost.currency())) {
-      found.add(over("over budget", cost.total(), cost.currency(), total, budget));
+    if (budget == null || !budget.hasNumber()) {
+      return found;
+    }
+    if (!budget.text().contains(cost.currency())) {
+      found.add(Fact.measured(FOREIGN, "", cost.currency(), Double.NaN, "", List.of(budget)));
+    } else if (cost.whole()) {
+      found.add(over("over budget", cost.total(), cost.currency(), sum, budget));
       found.add(
           over(
-              "over budget before contingency",
-              cost.total() - cost.contingency(),
-              cost.currency(),
-              total,
-              budget));
+              "over budget before contingency", cost.atLeast(), cost.currency(), sum, budget));
+    } else {
+      found.add(over("least over budget", cost.atLeast(), cost.currency(), sum, budget));
+    }
+    return found;
+  }
+
+  private static String items(Collection<String> items) {
+    return String.join(", ", items);
+  }
+
+  @Override
+  public List<Fact> ofAll(List<BuildUp> buildUps) {
+    List<Object> unpriced = new ArrayList<>();
+    Set<String> items = new LinkedHashSet<>();
+    List<Fact> found = new ArrayList<>();
+    for (BuildUp buildUp : buildUps) {
+      Fact here = buildUp.facts().find(UNPRICED);
+      if (here != null) {
+        unpriced.add(here);
+        items.add(here.text());
+      }
+      Fact foreign = buildUp.facts().find(FOREIGN);
+      if (foreign != null && found.isEmpty()) {
+        found.add(foreign);
+      }
+    }
+    if (!unpriced.isEmpty()) {
+      found.add(
+          Fact.measured(
+              "unpriced in some way", "", String.join("; ", items), Double.NaN, "", unpriced));
     }
     return found;
   }
@@ -287,42 +341,45 @@ public final class Planner implements Appraisal {
 
   private Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {
     List<Cost.Line> lines = new ArrayList<>();
+    Set<String> unpriced = new LinkedHashSet<>();
     double total = 0;
     for (Amount amount : amounts) {
-      Optional<PriceBook.Price> price = price(amount);
+      Optional<PriceBook.Price> price = prices.find(amount.item().item());
       if (amount.whole() && price.isPresent()) {
         double cost = packs(amount) * price.get().price();
         lines.add(new Cost.Line(amount.item().item(), cost));
         total += cost;
+      } else {
+        unpriced.add(amount.item().item());
       }
     }
-    if (lines.isEmpty()) {
+    if (amounts.stream().noneMatch(Amount::whole)) {
       return Optional.empty();
     }
-    Optional<PriceBook.Price> labour = prices.find(LABOUR).filter(one -> one.unit().equals("h"));
+    Optional<PriceBook.Price> labour = prices.find(PriceBook.LABOUR);
     if (labour.isPresent()) {
       double hours = Math.ceil(timetable.workHours() / labour.get().pack());
-      lines.add(new Cost.Line(LABOUR, hours * labour.get().price()));
+      lines.add(new Cost.Line(PriceBook.LABOUR, hours * labour.get().price()));
       total += hours * labour.get().price();
     }
-    Figure contingency = knowledge.figures().get(CONTINGENCY);
-    double extra = total * contingency.value() / PER_CENT;
-    lines.add(new Cost.Line(CONTINGENCY + " of " + contingency.text(), extra));
-    return Optional.of(new Cost(total + extra, extra, prices.currency(), lines));
+    double extra = Double.NaN;
+    if (unpriced.isEmpty()) {
+      Figure contingency = knowledge.figures().get(CONTINGENCY);
+      extra = total * contingency.value() / PER_CENT;
+      lines.add(new Cost.Line(CONTINGENCY + " of " + contingency.text(), extra));
+    }
+    return Optional.of(
+        new Cost(
+            total, extra, prices.currency(), prices.invented(), lines, List.copyOf(unpriced)));
   }
 
   private int packs(Amount amount) {
     if (!amount.whole()) {
       return 0;
     }
-    return price(amount)
-        .map(price -> (int) Math.ceil(amount.amount() / price.pack() - 1e-9))
-        .orElse(0);
-  }
-
-  private Optional<PriceBook.Price> price(Amount amount) {
     return prices
         .find(amount.item().item())
-        .filter(price -> price.unit().equals(amount.item().unit()));
+        .map(price -> (int) Math.ceil(amount.amount() / price.pack() - 1e-9))
+        .orElse(0);
   }
 }

@@ -336,6 +336,7 @@ public final class Advisor {
                   standing + " of " + buildUps.size() + " build-ups worked out stand",
                   List.of())));
     }
+    settled.add(appraisal.ofAll(buildUps));
     settled.add(rules.think(Pass.SETTLE, knowledge, settled.all));
     List<Conclusion> general = conclusions(settled.all);
     List<Criterion> criteria = new ArrayList<>();

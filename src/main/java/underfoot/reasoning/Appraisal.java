@@ -13,6 +13,11 @@ public interface Appraisal {
   /** Measured facts about one build-up. */
   List<Fact> of(Scenario scenario, Knowledge knowledge, BuildUp buildUp);
 
+  /** Measured facts about all build-ups together, which decide by what they may be ranked. */
+  default List<Fact> ofAll(List<BuildUp> buildUps) {
+    return List.of();
+  }
+
   /** Works nothing out. */
   static Appraisal none() {
     return (scenario, knowledge, buildUp) -> List.of();

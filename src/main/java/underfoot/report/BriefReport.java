@@ -254,7 +254,7 @@ final class BriefReport {
             cost ->
                 page.para(
                     phrases.say(
-                        "cost-total", "total", Texts.money(cost.total(), cost.currency()))));
+                        "cost-total", "total", CostText.of(cost, phrases))));
     ProgrammeText.write(advice, phrases, page, false);
   }
 

@@ -18,7 +18,7 @@ public final class BuildUpLine {
         .ifPresent(
             cost ->
                 parts.add(
-                    phrases.say("way-costs", "cost", Texts.money(cost.total(), cost.currency()))));
+                    phrases.say("way-costs", "cost", CostText.of(cost, phrases))));
     parts.add(phrases.say("way-rises", "rise", Texts.mm(way.aboveOldFloor().mean())));
     for (Door door : way.doors()) {
       if (!Double.isNaN(door.gapLeftMm())) {

@@ -7,6 +7,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.ComparedBuildUp;
+import underfoot.plan.Cost;
 import underfoot.plan.FloorsCompared;
 
 /** Two floors, or the ways for one floor, on one page. */
@@ -64,13 +65,15 @@ public final class CompareReport {
     page.faint(phrases.say("ask-why"));
   }
 
-  /** The recommended way first, then the others, the cheapest first. */
+  /** The recommended way first, then the others, the cheapest first where every cost is whole. */
   static List<ComparedBuildUp> ranked(Advice advice) {
     List<ComparedBuildUp> ways = new ArrayList<>(advice.consequences().ways());
-    ways.sort(
-        Comparator.comparing((ComparedBuildUp way) -> way.standing() != Advice.Standing.RECOMMENDED)
-            .thenComparingDouble(
-                way -> way.cost().map(cost -> cost.total()).orElse(Double.MAX_VALUE)));
+    if (ways.stream().allMatch(way -> way.cost().filter(Cost::whole).isPresent())) {
+      ways.sort(
+          Comparator.comparing(
+                  (ComparedBuildUp way) -> way.standing() != Advice.Standing.RECOMMENDED)
+              .thenComparingDouble(way -> way.cost().orElseThrow().total()));
+    }
     return ways;
   }
 

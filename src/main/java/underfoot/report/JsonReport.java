@@ -20,6 +20,7 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.ChangeNote;
 import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.Consequences;
+import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
@@ -71,6 +72,9 @@ public final class JsonReport extends RecordWriter {
           entry(Advice.Alternative.class, "id standing kind title text because"),
           entry(Advice.Heights.class, "rise:riseMm aboveOldFloor:aboveOldFloorMm doors"),
           entry(Advice.Ranking.class, "id order name:criterion because"),
+          entry(
+              Cost.class,
+              "total contingency atLeast unpriced currency invented lines"),
           entry(FindOut.class, "fact ask look pass:stage rank decisions"),
           entry(
               ProgrammeStep.class,

@@ -324,7 +324,7 @@ public final class TextReport {
           line.item() + ": " + Texts.money(line.cost(), cost.currency()),
           Tone.PLAIN);
     }
-    page.para(phrases.say("cost-total", "total", Texts.money(cost.total(), cost.currency())));
+    page.para(phrases.say("cost-total", "total", CostText.of(cost, phrases)));
   }
 
   private void assumptions() {

@@ -284,7 +284,7 @@ class WorkedByHandTest {
 
   private static Planner planner(String... lines) throws Exception {
     String book = "currency: GBP\n" + String.join("\n", lines) + "\n";
-    return new Planner(PriceBook.own("own.yaml", book.getBytes()));
+    return new Planner(PriceBook.own("own.yaml", book.getBytes(), KNOWLEDGE.materials()));
   }
 
   @Test
@@ -362,13 +362,17 @@ class WorkedByHandTest {
     assertThat(other.find("over budget")).isNull();
     assertThat(other.find("hours until use")).isNull();
     assertThat(other.find("cost")).isNotNull();
-    // Prices in another unit are none, and without prices or area there is no cost.
-    Planner pieces = planner("tiles: {pack: 1 pieces, price: 30.00 GBP}");
+    assertThat(other.find("foreign currency").text()).isEqualTo("GBP");
+    // Without a price or an area there is no cost.
+    Planner pieces = planner("screws: {pack: 1 pieces, price: 30.00 GBP}");
     Facts unpriced =
         new Facts()
             .addAll(
                 pieces.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
     assertThat(unpriced.find("cost")).isNull();
+    assertThat(unpriced.find("over budget")).isNull();
+    assertThat(unpriced.find("unpriced").text()).isEqualTo("tiles");
+    assertThat(unpriced.find("priced part").number()).isZero();
     assertThat(unpriced.find("late by")).isNotNull();
     Facts noArea =
         new Facts()

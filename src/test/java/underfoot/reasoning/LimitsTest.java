@@ -35,6 +35,8 @@ class LimitsTest {
           "what a floor costs changes with every price, so that the limit is set to its cost below",
           "over budget before contingency / no-money",
           "likewise",
+          "least over budget / no-money",
+          "likewise, with a price that is missing; that pair is the cases of COST-04 and COST-05",
           "edge gap / movement-joint-width",
           "the gap is one of two figures, and the span of the room tells which: that pair is there",
           "late by / no-time",

@@ -3,6 +3,7 @@ package underfoot.reasoning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -19,7 +20,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 import underfoot.buildup.Finding;
+import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.RuleNote;
+import underfoot.plan.Planner;
 import underfoot.plan.Proposals;
 import underfoot.scenario.Scenario;
 
@@ -42,10 +46,14 @@ import underfoot.scenario.Scenario;
 class RuleCasesTest {
   private static final Path CASES = Path.of("src/test/resources/rule-cases");
   private static final Path CONCLUSIONS = Path.of("src/test/resources/rule-conclusions.txt");
+  private static final Path BOOK = Path.of("rules/figures/price-book.yaml");
   private static final Path PROPOSALS = Path.of("src/test/resources/proposals");
 
   /** Changes that begin so change the proposal; the others change the floor. */
   static final String OF_PROPOSAL = "proposal ";
+
+  /** The change that takes things out of the price book, such as {@code no-tiles}. */
+  private static final String PRICES = "prices";
 
   /** One case as it stands in its file. */
   record RuleCase(
@@ -125,7 +133,8 @@ class RuleCasesTest {
   /** What a rule concludes on the floor of its case; empty if it does not fire. */
   static String says(Advisor advisor, RuleCase one) throws Exception {
     return one.proposal().isEmpty()
-        ? RuleSays.of(one.rule(), advisor.advise(floor(one, one.fires())))
+        ? RuleSays.of(
+            one.rule(), priced(advisor, one.fires()).advise(floor(one, one.fires())))
         : RuleSays.of(one.rule(), new ArrayDeque<>(findings(advisor, one, one.fires())));
   }
 
@@ -160,8 +169,25 @@ class RuleCasesTest {
   static Set<Voice> heard(Advisor advisor, RuleCase one, Map<String, String> changes)
       throws Exception {
     return one.proposal().isEmpty()
-        ? Voice.of(advisor, floor(one, changes))
+        ? Voice.of(priced(advisor, changes), floor(one, changes))
         : Voice.of(findings(advisor, one, changes));
+  }
+
+  /** The same advisor by the shipped prices, less what the changes take out of them. */
+  private static Advisor priced(Advisor advisor, Map<String, String> changes) throws Exception {
+    String prices = changes.getOrDefault(PRICES, "");
+    if (!prices.startsWith("no-")) {
+      return advisor;
+    }
+    String without = prices.substring("no-".length()) + ":";
+    List<String> lines = new ArrayList<>(Files.readAllLines(BOOK));
+    assertThat(lines.removeIf(line -> line.startsWith(without))).isTrue();
+    byte[] book = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
+    Knowledge knowledge = advisor.knowledge();
+    return new Advisor(
+        advisor.rules(),
+        knowledge,
+        new Planner(PriceBook.own("prices.yaml", book, knowledge.materials())));
   }
 
   /** What is found of a case's proposal. */
@@ -174,7 +200,7 @@ class RuleCasesTest {
   static Scenario floor(RuleCase one, Map<String, String> changes) throws Exception {
     Scenario scenario = Floors.read(one.from());
     for (Map.Entry<String, String> change : changes.entrySet()) {
-      if (!change.getKey().startsWith(OF_PROPOSAL)) {
+      if (!change.getKey().startsWith(OF_PROPOSAL) && !change.getKey().equals(PRICES)) {
         scenario = Floors.change(scenario, change.getKey(), change.getValue());
       }
     }

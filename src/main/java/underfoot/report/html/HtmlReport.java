@@ -11,6 +11,8 @@ import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.SetOut;
+import underfoot.report.BuildUpLine;
+import underfoot.report.CostText;
 import underfoot.report.HtmlPage;
 import underfoot.report.HtmlWriter;
 import underfoot.report.MadeBy;
@@ -218,7 +220,7 @@ public final class HtmlReport extends HtmlParts {
                 key(
                     "key-tiles",
                     speech.say("count-tiles", "count", Long.toString(tiles.toOrder()))));
-    after.cost().ifPresent(cost -> key("key-cost", Texts.money(cost.total(), cost.currency())));
+    after.cost().ifPresent(cost -> key("key-cost", CostText.of(cost, speech)));
     out.end("dl");
   }
 

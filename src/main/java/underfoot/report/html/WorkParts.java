@@ -15,6 +15,7 @@ import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
+import underfoot.report.CostText;
 import underfoot.report.Sentences;
 import underfoot.report.TimeText;
 
@@ -154,12 +155,12 @@ final class WorkParts extends HtmlParts {
           out.open("tr", "class", "total");
           out.element(
               "th",
-              speech.say("total", "currency", all.currency()),
+              speech.say("total", "currency", CostText.unit(all, speech)),
               "scope",
               "row",
               "colspan",
               "3");
-          out.open("td", "class", "n").element("strong", Texts.cents(all.total())).close("td");
+          out.open("td", "class", "n").element("strong", all.whole() ? Texts.cents(all.total()) : "–").close("td");
           out.end("tr");
         });
     table.close();
