@@ -303,7 +303,8 @@ final class CommandContext {
       return PriceBook.own(name, content, knowledge().materials());
     } catch (KnowledgeFault e) {
       throw new UserError(
-          Exit.SCENARIO_INVALID, place + "this price book cannot be used\n" + e.getMessage().indent(2).stripTrailing());
+          Exit.SCENARIO_INVALID,
+          place + "this price book cannot be used\n" + e.getMessage().indent(2).stripTrailing());
     }
   }
 }

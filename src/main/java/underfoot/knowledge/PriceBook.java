@@ -23,8 +23,7 @@ public final class PriceBook {
       Pattern.compile("\\s*\\{?\\s*[\"']?currency[\"']?\\s*:\\s*[\"']?[A-Z]{3}\\b.*");
 
   /** A whole part of six digits and a fraction of three at most, so that no pack is endless. */
-  private static final Pattern PACK =
-      Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?) *(\\S*)");
+  private static final Pattern PACK = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?) *(\\S*)");
 
   /** What work is called in a price book. */
   public static final String LABOUR = "labour";
@@ -98,8 +97,8 @@ public final class PriceBook {
     return read(one, name, materials, false);
   }
 
-  private static PriceBook read(
-      RuleFiles files, String path, Materials materials, boolean invented) throws KnowledgeFault {
+  private static PriceBook read(RuleFiles files, String path, Materials materials, boolean invented)
+      throws KnowledgeFault {
     Map<String, String> units = new HashMap<>(Map.of(LABOUR, HOUR));
     materials.all().forEach(item -> units.put(item.item(), item.unit()));
     String currency = "";

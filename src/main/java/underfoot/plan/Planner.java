@@ -284,8 +284,7 @@ public final class Planner implements Appraisal {
     } else if (cost.whole()) {
       found.add(over("over budget", cost.total(), cost.currency(), sum, budget));
       found.add(
-          over(
-              "over budget before contingency", cost.atLeast(), cost.currency(), sum, budget));
+          over("over budget before contingency", cost.atLeast(), cost.currency(), sum, budget));
     } else {
       found.add(over("least over budget", cost.atLeast(), cost.currency(), sum, budget));
     }
@@ -369,8 +368,7 @@ public final class Planner implements Appraisal {
       lines.add(new Cost.Line(CONTINGENCY + " of " + contingency.text(), extra));
     }
     return Optional.of(
-        new Cost(
-            total, extra, prices.currency(), prices.invented(), lines, List.copyOf(unpriced)));
+        new Cost(total, extra, prices.currency(), prices.invented(), lines, List.copyOf(unpriced)));
   }
 
   private int packs(Amount amount) {

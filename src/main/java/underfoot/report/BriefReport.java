@@ -251,10 +251,7 @@ final class BriefReport {
         .consequences()
         .cost()
         .ifPresent(
-            cost ->
-                page.para(
-                    phrases.say(
-                        "cost-total", "total", CostText.of(cost, phrases))));
+            cost -> page.para(phrases.say("cost-total", "total", CostText.of(cost, phrases))));
     ProgrammeText.write(advice, phrases, page, false);
   }
 

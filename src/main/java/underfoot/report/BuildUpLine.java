@@ -15,10 +15,7 @@ public final class BuildUpLine {
   public static String numbers(ComparedBuildUp way, Phrases phrases) {
     List<String> parts = new ArrayList<>();
     way.cost()
-        .ifPresent(
-            cost ->
-                parts.add(
-                    phrases.say("way-costs", "cost", CostText.of(cost, phrases))));
+        .ifPresent(cost -> parts.add(phrases.say("way-costs", "cost", CostText.of(cost, phrases))));
     parts.add(phrases.say("way-rises", "rise", Texts.mm(way.aboveOldFloor().mean())));
     for (Door door : way.doors()) {
       if (!Double.isNaN(door.gapLeftMm())) {

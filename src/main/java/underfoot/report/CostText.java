@@ -22,7 +22,9 @@ public final class CostText {
     return marked(cost, sum, phrases);
   }
 
-  /** What stands beside a total in a table: its currency, or all there is to say if it is not whole. */
+  /**
+   * What stands beside a total in a table: its currency, or all there is to say if it is not whole.
+   */
   public static String unit(Cost cost, Phrases phrases) {
     return cost.whole() ? marked(cost, cost.currency(), phrases) : of(cost, phrases);
   }

@@ -48,96 +48,94 @@ public final class JsonReport extends RecordWriter {
 
   private static final Map<Class<?>, String> PROPERTIES =
       Map.ofEntries(
-          entry(Document.class, "format origin: tool? of:"),
+          entry(Document.class, "format origin= tool? of="),
           entry(Origin.class, "file sha256 supersedes?"),
           entry(MadeBy.class, "version ruleBase notice?"),
           entry(
               Advice.class,
-              "scenario practice verdict summary base way:buildUp stopFindings:halts layers"
+              "scenario practice verdict summary base way=buildUp stopFindings=halts layers"
                   + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
-                  + " consequences: ranking findOutFirst"),
+                  + " consequences= ranking findOutFirst"),
           entry(
               Consequences.class,
-              "quantities programme schedule ways changes:leastChanges cost levels? setOut?"),
+              "quantities programme schedule ways changes=leastChanges cost levels? setOut?"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,
-              "id order name material family thickness:thicknessMm level:levelMm spec/text:spec"
-                  + " fixingText:fixing coveragePercent? because"),
-          entry(Advice.Coverage.class, "targetPercent check/text:check because"),
+              "id order name material family thickness=thicknessMm level=levelMm spec/text=spec"
+                  + " fixingText=fixing coveragePercent? because"),
+          entry(Advice.Coverage.class, "targetPercent check/text=check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts/parts: about? because"),
-          entry(Advice.Assumption.class, "fact assumed look:findOut wouldChange changes because"),
-          entry(Otherwise.class, "fact value reach differences:becomes"),
+          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? because"),
+          entry(Advice.Assumption.class, "fact assumed look=findOut wouldChange changes because"),
+          entry(Otherwise.class, "fact value reach differences=becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),
-          entry(Advice.Heights.class, "rise:riseMm aboveOldFloor:aboveOldFloorMm doors"),
-          entry(Advice.Ranking.class, "id order name:criterion because"),
-          entry(
-              Cost.class,
-              "total contingency atLeast unpriced currency invented lines"),
-          entry(FindOut.class, "fact ask look pass:stage rank decisions"),
+          entry(Advice.Heights.class, "rise=riseMm aboveOldFloor=aboveOldFloorMm doors"),
+          entry(Advice.Ranking.class, "id order name=criterion because"),
+          entry(Cost.class, "total contingency atLeast unpriced currency invented lines"),
+          entry(FindOut.class, "fact ask look pass=stage rank decisions"),
           entry(
               ProgrammeStep.class,
               "id step startHour hours endHour kind begins? ends? critical because"),
           entry(underfoot.plan.Milestone.class, "what step hour on?"),
-          entry(ChangeNote.class, "text with verdict numbers:way"),
+          entry(ChangeNote.class, "text with verdict numbers=way"),
           entry(
               ComparedBuildUp.class,
-              "id title standing layers aboveOldFloor:aboveOldFloorMm doors massKgPerM2 joistRatio"
+              "id title standing layers aboveOldFloor=aboveOldFloorMm doors massKgPerM2 joistRatio"
                   + " deckRatio cost workHours inUseAfterHours inUse? disturbance first risks"
-                  + " against gains givesUp because/rule/id:rules"),
-          entry(ComparedBuildUp.Part.class, "id name thickness:thicknessMm"),
-          entry(Figure.class, "name:figure value unit"),
+                  + " against gains givesUp because/rule/id=rules"),
+          entry(ComparedBuildUp.Part.class, "id name thickness=thicknessMm"),
+          entry(Figure.class, "name=figure value unit"),
           entry(SetOut.class, "tiles whyNoTiles? boards"),
           entry(
               SetOut.Tiles.class,
-              "layout/kind/words:pattern layout/length:lengthMm layout/width:widthMm"
-                  + " layout/joint:jointMm layout/gap:edgeGapMm layout/direction:directionDegrees"
+              "layout/kind/words=pattern layout/length=lengthMm layout/width=widthMm"
+                  + " layout/joint=jointMm layout/gap=edgeGapMm layout/direction=directionDegrees"
                   + " layout/whole layout/cut layout/tiles breakagePercent toOrder layout/start"
-                  + " layout/walls layout/movement:movementJoints layout/compared"
-                  + " layout/tried:startsTried layout/every:noneBetter because"),
-          entry(TileSetOut.Start.class, "x:xMm y:yMm reaches:toWalls"),
-          entry(TileSetOut.Reach.class, "wall distance:mm"),
-          entry(TileSetOut.WallCuts.class, "wall sizes:cuts"),
-          entry(TileSetOut.Size.class, "mm count:pieces"),
-          entry(TileSetOut.Strip.class, "x1:x1Mm y1:y1Mm x2:x2Mm y2:y2Mm width:widthMm"),
+                  + " layout/walls layout/movement=movementJoints layout/compared"
+                  + " layout/tried=startsTried layout/every=noneBetter because"),
+          entry(TileSetOut.Start.class, "x=xMm y=yMm reaches=toWalls"),
+          entry(TileSetOut.Reach.class, "wall distance=mm"),
+          entry(TileSetOut.WallCuts.class, "wall sizes=cuts"),
+          entry(TileSetOut.Size.class, "mm count=pieces"),
+          entry(TileSetOut.Strip.class, "x1=x1Mm y1=y1Mm x2=x2Mm y2=y2Mm width=widthMm"),
           entry(
               TileSetOut.Compared.class,
-              "option/way:start option/door? chosen option/turned:lengthAcrossRoom option/whole"
-                  + " option/cut option/tiles option/narrow option/slivers option/least:leastCutMm"
+              "option/way=start option/door? chosen option/turned=lengthAcrossRoom option/whole"
+                  + " option/cut option/tiles option/narrow option/slivers option/least=leastCutMm"
                   + " option/offCentre option/points"),
           entry(
               SetOut.Boards.class,
-              "layer plan/length:lengthMm plan/width:widthMm plan/joint:jointMm plan/gap:wallGapMm"
-                  + " plan/axis:along plan/boards plan/screws/size:screws deckKnown:deckJointsKnown"
-                  + " firstJointMeasured plan/offDeck:offDeckJointsMm plan/stagger:staggerMm"
-                  + " plan/atDoors:jointsInDoorways plan/cuts:cutList plan/pieces because"),
-          entry(BoardPlan.Cut.class, "mark length:lengthMm width:widthMm count:pieces notched"),
-          entry(BoardPlan.Piece.class, "row mark x1:x1Mm y1:y1Mm x2:x2Mm y2:y2Mm"),
-          entry(FloorsCompared.class, "first:a second:b facts decisions"),
-          entry(FloorsCompared.Differing.class, "fact first:a second:b"),
-          entry(FloorsCompared.Decided.class, "what:decision becauseOf"),
+              "layer plan/length=lengthMm plan/width=widthMm plan/joint=jointMm plan/gap=wallGapMm"
+                  + " plan/axis=along plan/boards plan/screws/size=screws deckKnown=deckJointsKnown"
+                  + " firstJointMeasured plan/offDeck=offDeckJointsMm plan/stagger=staggerMm"
+                  + " plan/atDoors=jointsInDoorways plan/cuts=cutList plan/pieces because"),
+          entry(BoardPlan.Cut.class, "mark length=lengthMm width=widthMm count=pieces notched"),
+          entry(BoardPlan.Piece.class, "row mark x1=x1Mm y1=y1Mm x2=x2Mm y2=y2Mm"),
+          entry(FloorsCompared.class, "first=a second=b facts decisions"),
+          entry(FloorsCompared.Differing.class, "fact first=a second=b"),
+          entry(FloorsCompared.Decided.class, "what=decision becauseOf"),
           entry(
               Refusal.class,
-              "scenario asked:material standing text reasons failed changes:smallestChanges"
-                  + " askedFor:askedForBy way"),
+              "scenario asked=material standing text reasons failed changes=smallestChanges"
+                  + " askedFor=askedForBy way"),
           entry(Refusal.Failed.class, "fact value from"),
-          entry(Refusal.Opening.class, "text with way:then"));
+          entry(Refusal.Opening.class, "text with way=then"));
 
   private static final Map<Class<?>, String> OF_OPINIONS =
       besides(
           Map.of(
               Opinion.class,
-              "scenario proposal faults verdict:floorVerdict way:buildUp"
-                  + " isRecommended:recommendedWay layers findings remedies:putRightFirst heights"
+              "scenario proposal faults verdict=floorVerdict way=buildUp"
+                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst heights"
                   + " massKgPerM2 stiffness",
               Opinion.Layer.class,
-              "order label:layer kind part:id asked judgement thickness:thicknessMm"
-                  + " said:thicknessSaid",
+              "order label=layer kind part=id asked judgement thickness=thicknessMm"
+                  + " said=thicknessSaid",
               Opinion.Item.class,
-              "id judgement judgement/isFault:fault layer text consequence remedy because",
+              "id judgement judgement/isFault=fault layer text consequence remedy because",
               Opinion.Stiffness.class,
-              "name:measure value",
+              "name=measure value",
               RemedyNote.class,
               "id hold text because"));
 
@@ -145,14 +143,14 @@ public final class JsonReport extends RecordWriter {
       besides(
           Map.of(
               Lesson.class,
-              "scenario/name:scenario seed marks changes floor assumed questions",
+              "scenario/name=scenario seed marks changes floor assumed questions",
               Question.class,
-              "kind level:marks ask reply options right amount: answer worked cites:because"
+              "kind level=marks ask reply options right amount= answer worked cites=because"
                   + " figures source",
               Question.Cite.class,
-              "rule reason source status:sourceStatus",
+              "rule reason source status=sourceStatus",
               Figure.class,
-              "name:figure text:value"));
+              "name=figure text=value"));
 
   private final Set<Object> told = Collections.newSetFromMap(new IdentityHashMap<>());
 

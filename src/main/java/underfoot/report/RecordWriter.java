@@ -27,7 +27,7 @@ import tools.jackson.core.util.DefaultPrettyPrinter;
  * five times as long as this to write a first advice.)
  *
  * <p>A record's properties are its components, in their order, under their names, unless others are
- * listed for its type. A list names properties, apart by spaces: {@code path}, {@code path:name} or
+ * listed for its type. A list names properties, apart by spaces: {@code path}, {@code path=name} or
  * either followed by {@code ?}. A path is methods without parameters, apart by strokes, called of
  * each element where there are many ({@code size} of the many themselves); its last is the name. An
  * empty name puts the properties of the value in the place of the property; {@code ?} leaves the
@@ -64,7 +64,7 @@ public class RecordWriter {
       }
       for (String one : listed.split(" ")) {
         boolean unlessEmpty = one.endsWith("?");
-        String[] halves = (unlessEmpty ? one.substring(0, one.length() - 1) : one).split(":", -1);
+        String[] halves = (unlessEmpty ? one.substring(0, one.length() - 1) : one).split("=", -1);
         String[] path = halves[0].split("/");
         all.add(
             new Property(path, halves.length > 1 ? halves[1] : path[path.length - 1], unlessEmpty));

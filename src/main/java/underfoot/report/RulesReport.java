@@ -30,7 +30,7 @@ public final class RulesReport {
       Map.of(
           RuleView.class,
           "rule/note/id rule/note/title rule/file rule/line rule/note/reason source"
-              + " status:sourceStatus rule/when rule/then figures/name:figures");
+              + " status=sourceStatus rule/when rule/then figures/name=figures");
   private static final Pattern FIGURE = Pattern.compile("\\{([^}]+)\\}");
 
   private final List<Rule> rules;

@@ -67,9 +67,7 @@ final class SideBySide {
         (label, cell) -> rows.add(row(phrases.say(label), columns, cell));
     row.accept("row-way", ComparedBuildUp::title);
     row.accept("row-layers", this::layers);
-    row.accept(
-        "row-cost",
-        way -> way.cost().map(cost -> CostText.of(cost, phrases)).orElse(""));
+    row.accept("row-cost", way -> way.cost().map(cost -> CostText.of(cost, phrases)).orElse(""));
     row.accept("row-rise", way -> Texts.mm(way.aboveOldFloor().mean()));
     for (String door : doors) {
       rows.add(row(phrases.say("row-door", "door", door), columns, way -> gap(way, door)));

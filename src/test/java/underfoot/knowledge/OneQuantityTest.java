@@ -11,6 +11,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import underfoot.reasoning.Floors;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
@@ -145,7 +146,10 @@ class OneQuantityTest {
     try {
       String book = "currency: GBP\nprimer: {pack: 5 L, price: '" + text + "'}\n";
       price =
-          PriceBook.own("prices.yaml", book.getBytes(StandardCharsets.UTF_8))
+          PriceBook.own(
+                  "prices.yaml",
+                  book.getBytes(StandardCharsets.UTF_8),
+                  Floors.advisor().knowledge().materials())
               .find("primer")
               .orElseThrow()
               .price();
@@ -165,7 +169,11 @@ class OneQuantityTest {
     String book = "currency: GBP\nprimer: {pack: '" + text + "', price: 5 GBP}\n";
     assertThat(
             org.assertj.core.api.Assertions.catchThrowable(
-                () -> PriceBook.own("p.yaml", book.getBytes(StandardCharsets.UTF_8))))
+                () ->
+                    PriceBook.own(
+                        "p.yaml",
+                        book.getBytes(StandardCharsets.UTF_8),
+                        Floors.advisor().knowledge().materials())))
         .isInstanceOf(KnowledgeFault.class);
     assertThat(faults(text)).isNotEmpty();
   }

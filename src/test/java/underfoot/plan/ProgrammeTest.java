@@ -116,7 +116,10 @@ class ProgrammeTest {
         "currency: GBP\n"
             + "tiles: {pack: 1 m2, price: 30.00 GBP}\n"
             + "labour: {pack: 1 h, price: 25.00 GBP}\n";
-    Planner planner = new Planner(underfoot.knowledge.PriceBook.own("own.yaml", book.getBytes(), Floors.advisor().knowledge().materials()));
+    Planner planner =
+        new Planner(
+            underfoot.knowledge.PriceBook.own(
+                "own.yaml", book.getBytes(), Floors.advisor().knowledge().materials()));
     Consequences found = planner.of(assessment, new Justifier(slab, assessment.knowledge()));
     Cost cost = found.cost().orElseThrow();
     double labour = Math.ceil(found.schedule().workHours()) * 25;

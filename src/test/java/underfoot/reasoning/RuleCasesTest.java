@@ -133,8 +133,7 @@ class RuleCasesTest {
   /** What a rule concludes on the floor of its case; empty if it does not fire. */
   static String says(Advisor advisor, RuleCase one) throws Exception {
     return one.proposal().isEmpty()
-        ? RuleSays.of(
-            one.rule(), priced(advisor, one.fires()).advise(floor(one, one.fires())))
+        ? RuleSays.of(one.rule(), priced(advisor, one.fires()).advise(floor(one, one.fires())))
         : RuleSays.of(one.rule(), new ArrayDeque<>(findings(advisor, one, one.fires())));
   }
 

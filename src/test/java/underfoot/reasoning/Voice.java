@@ -10,8 +10,6 @@ import underfoot.buildup.Finding;
 import underfoot.buildup.Remedy;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
-import underfoot.knowledge.Knowledge;
-import underfoot.plan.Planner;
 import underfoot.scenario.Scenario;
 
 /**
@@ -29,11 +27,9 @@ record Voice(String rule, String way, String about) {
    * in place of its own: the rules of later passes see both, so neither may be wrong.
    */
   static Set<Voice> of(Advisor advisor, Scenario floor) {
-    RuleBase listening = advisor.rules().remembering();
-    Knowledge knowledge = advisor.knowledge();
-    Set<Voice> voices =
-        of(new Advisor(listening, knowledge, new Planner(knowledge.prices())).advise(floor));
-    gather(listening.concluded(), SOMEWHERE, voices);
+    Advisor listening = advisor.remembering();
+    Set<Voice> voices = of(listening.advise(floor));
+    gather(listening.rules().concluded(), SOMEWHERE, voices);
     return voices;
   }
 

@@ -160,7 +160,9 @@ final class WorkParts extends HtmlParts {
               "row",
               "colspan",
               "3");
-          out.open("td", "class", "n").element("strong", all.whole() ? Texts.cents(all.total()) : "–").close("td");
+          out.open("td", "class", "n")
+              .element("strong", all.whole() ? Texts.cents(all.total()) : "–")
+              .close("td");
           out.end("tr");
         });
     table.close();
