@@ -219,7 +219,7 @@ public final class WorkOut implements Callable<Integer> {
 
   private static void print(Object value, PrintWriter out) {
     RecordWriter.write(
-        value, false, Map.of(Key.class, "name:key explanation range needed:required"), out);
+        value, false, Map.of(Key.class, "name=key explanation range needed=required"), out);
     out.println();
   }
 }
