@@ -1,8 +1,6 @@
 package underfoot.bench;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -26,7 +23,9 @@ import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerNote;
 import underfoot.knowledge.Fact;
 import underfoot.language.Pass;
+import underfoot.language.Rule;
 import underfoot.language.RuleFaults;
+import underfoot.language.RuleSet;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.RuleBase;
 import underfoot.scenario.RuleFiles;
@@ -55,7 +54,7 @@ public class AgainstPlainJava {
   @Setup
   public void compare() throws IOException, RuleFaults {
     shop = new Shop();
-    twenty = RuleBase.compile(RuleFiles.of(twentyRules()));
+    twenty = RuleBase.of(twentyRules());
     for (String text : Shop.examples()) {
       for (BuildUp buildUp : shop.advisor(shop.planner()).advise(shop.read(text)).buildUps()) {
         List<Object> known = new ArrayList<>(buildUp.facts().all());
@@ -83,41 +82,17 @@ public class AgainstPlainJava {
     }
   }
 
-  private static Path twentyRules() throws IOException {
-    Path copy = Files.createTempDirectory("twenty-rules");
-    Path from = Path.of("rules");
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : (Iterable<Path>) files::iterator) {
-        Path to = copy.resolve(from.relativize(file).toString());
-        if (Files.isDirectory(file)) {
-          Files.createDirectories(to);
-          continue;
-        }
-        String text = Files.readString(file);
-        boolean ofThisPass = text.startsWith("package underfoot.rules.lay\n");
-        if (file.endsWith(FILE)) {
-          Files.writeString(to, without(text));
-        } else if (!ofThisPass) {
-          Files.copy(file, to);
-        }
-      }
+  private static RuleSet twentyRules() throws RuleFaults {
+    RuleSet all = RuleSet.read(RuleFiles.shipped());
+    List<Rule> kept =
+        all.of(Pass.LAY).stream()
+            .filter(rule -> rule.file().endsWith(FILE))
+            .filter(rule -> LEFT_OUT.stream().noneMatch(rule.id()::equals))
+            .toList();
+    if (kept.size() != 20) {
+      throw new IllegalStateException(kept.size() + " rules, not 20; leave out others");
     }
-    return copy;
-  }
-
-  private static String without(String text) {
-    StringBuilder kept = new StringBuilder();
-    int rules = -1; // what comes first is no rule
-    for (String part : text.split("(?m)^(?=rule \")")) {
-      if (LEFT_OUT.stream().noneMatch(id -> part.startsWith("rule \"" + id))) {
-        kept.append(part);
-        rules++;
-      }
-    }
-    if (rules != 20) {
-      throw new IllegalStateException("twenty rules wanted, but there are " + rules);
-    }
-    return kept.toString();
+    return all.with(kept);
   }
 
   /** The engine. */

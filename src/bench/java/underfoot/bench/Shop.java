@@ -96,7 +96,7 @@ final class Shop {
   /** The same with what to find out first and the least change. */
   Advice adviceWithTrials(Scenario scenario, Planner planner) {
     Advisor advisor = advisor(planner).remembering();
-    Assessment assessment = advisor.begin(scenario);
+    Assessment assessment = advisor.advise(scenario);
     WhatIf whatIf = new WhatIf(advisor);
     Consequences consequences = planner.of(assessment, new Justifier(scenario, knowledge));
     Advice advice =
@@ -105,7 +105,6 @@ final class Shop {
             whatIf.of(assessment),
             whatIf.unsaid(assessment),
             consequences.with(ChangeNotes.of(LeastChange.of(advisor, assessment), planner)));
-    advisor.end();
     return advice;
   }
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.Supplier;
+import underfoot.knowledge.Figures;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
@@ -155,6 +156,11 @@ final class CommandContext {
     return new Interview(advisor(new Planner(knowledge().prices())), order);
   }
 
+  private List<RuleFaults.Fault> unitFaults() throws KnowledgeFault, UserError {
+    return RuleCheck.unitFaults(
+        files, knowledge().figures(), Figures.load(RuleFiles.shipped(), PRACTICE));
+  }
+
   /**
    * What is wrong with the rule base though it can be used, and which floors it has no answer to.
    */
@@ -163,6 +169,7 @@ final class CommandContext {
     return byRules(
         () -> {
           List<RuleFaults.Fault> faults = new ArrayList<>(Lint.faults(files, loaded));
+          faults.addAll(unitFaults());
           if (faults.isEmpty()) {
             faults.addAll(CoverageGaps.faults(advisor(new Planner(loaded.prices()))));
           }
@@ -210,6 +217,7 @@ final class CommandContext {
                 List<RuleFaults.Fault> faults = new ArrayList<>();
                 RuleSet read = RuleSet.read(files, faults);
                 faults.addAll(RuleCheck.faults(read, knowledge()));
+                faults.addAll(unitFaults());
                 if (!faults.isEmpty()) {
                   throw new RuleFaults(faults);
                 }

@@ -25,7 +25,7 @@ public final class Figures {
   }
 
   /** Reads the figures for one practice; those for any practice belong to each. */
-  static Figures load(RuleFiles files, String practice) throws KnowledgeFault {
+  public static Figures load(RuleFiles files, String practice) throws KnowledgeFault {
     Map<String, Figure> byName = new LinkedHashMap<>();
     for (Entries.Entry entry : Entries.readFolder(files, "figures")) {
       if (!entry.fields().containsKey("value")) {

@@ -7,8 +7,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import underfoot.knowledge.Figure;
+import underfoot.knowledge.Figures;
 import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LayerKind;
+import underfoot.knowledge.Listed;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
 import underfoot.language.Effect;
@@ -17,7 +20,9 @@ import underfoot.language.Rule;
 import underfoot.language.RuleFaults;
 import underfoot.language.RuleSet;
 import underfoot.language.Said;
+import underfoot.quantity.Dimension;
 import underfoot.quantity.Nearest;
+import underfoot.scenario.RuleFiles;
 
 /**
  * Checks that whatever rules, figures and wordings refer to is there. A misspelt figure would
@@ -56,6 +61,43 @@ public final class RuleCheck {
     knowledge.layers().all().forEach(check::layer);
     knowledge.wording().ids().forEach(check::wording);
     return List.copyOf(check.faults);
+  }
+
+  /**
+   * Figures that measure something else than the shipped figure of their name: a length of {@code 2
+   * kg}, or a bare {@code 2}.
+   *
+   * @param files the rule base
+   * @param figures its figures
+   * @param shipped the figures that came with the program
+   */
+  public static List<RuleFaults.Fault> unitFaults(RuleFiles files, Figures figures, Figures shipped)
+      throws KnowledgeFault {
+    List<RuleFaults.Fault> faults = new ArrayList<>();
+    for (Listed listed : Listed.in(files, "figures")) {
+      String name = listed.name();
+      if (!figures.has(name) || !shipped.has(name)) {
+        continue;
+      }
+      Figure own = figures.get(name);
+      Figure wanted = shipped.get(name);
+      if (!measured(own).equals(measured(wanted))) {
+        String what =
+            "the figure '%s' is %s, which is no %s; write it as in %s"
+                .formatted(name, own.text(), measured(wanted), wanted.text());
+        faults.add(new RuleFaults.Fault(listed.file(), listed.line(), what));
+      }
+    }
+    return faults;
+  }
+
+  /** What a figure measures: a dimension, or its unit where that is in no table. */
+  private static String measured(Figure figure) {
+    String unit = figure.unit();
+    return Dimension.ofUnit(unit)
+        .or(() -> Dimension.ofUnit(unit.split(" ")[0]))
+        .map(Dimension::word)
+        .orElse(unit.isEmpty() ? "bare number" : unit);
   }
 
   private void rule(Rule rule) {

@@ -57,6 +57,32 @@ class CommandsTest {
     assertThat(ran.err()).contains("01-what-the-floor-is.dslr:").contains("The deck says OSB");
   }
 
+  @Test
+  void a_figure_of_the_wrong_measure_is_refused_by_every_command_with_its_line(@TempDir Path dir)
+      throws Exception {
+    Path own = ownRules(dir);
+    Path file = own.resolve("figures/backbone.yaml");
+    String text = Files.readString(file);
+    assertThat(text).contains("rigid-board-least:");
+    int at = text.indexOf("value: ", text.indexOf("rigid-board-least:"));
+    int end = text.indexOf('\n', at);
+    for (String wrong : new String[] {"value: 2 kg", "value: 2"}) {
+      Files.writeString(file, text.substring(0, at) + wrong + text.substring(end));
+      Console.Ran advised = Console.run("advise", SLAB, "--rules", own.toString());
+      assertThat(advised.exit()).isEqualTo(3);
+      assertThat(advised.err())
+          .contains("figures/backbone.yaml:", "rigid-board-least", "no length");
+      Console.Ran linted = Console.run("rules", "--lint", "--rules", own.toString());
+      assertThat(linted.exit()).isEqualTo(3);
+      assertThat(linted.err()).contains("figures/backbone.yaml:", "rigid-board-least");
+    }
+    Files.writeString(file, text.substring(0, at) + "value: 11 mm" + text.substring(end));
+    Console.Ran changed = Console.run("advise", SLAB, "--rules", own.toString());
+    assertThat(changed.out()).startsWith("By changed rules:");
+    assertThat(Console.run("advise", SLAB, "--rules", "rules").out())
+        .startsWith("A concrete slab with everything known");
+  }
+
   private static Path ownRules(Path dir) throws Exception {
     Path own = dir.resolve("rules");
     try (var files = Files.walk(Path.of("rules"))) {
