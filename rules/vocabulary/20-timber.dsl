@@ -12,7 +12,6 @@
 
 # --- how much it bends and bears
 [condition][]The bare deck bends more between joists than {figure} allows=$bare : Fact( name == "deck ratio before", about == "" ) Figure( name == "{figure}", number > $bare.number )
-[condition][]The bare deck bends more between joists than the tile stands=$bare : Fact( name == "deck ratio before", about == "" ) Fact( name == "bending the tile stands", about == "", number > $bare.number )
 [condition][]The finished deck bends more between joists than the tile stands=$deck : Fact( name == "deck ratio after", about == "" ) Fact( name == "bending the tile stands", about == "", number > $deck.number )
 [condition][]The finished deck bends more between joists than {figure} allows=$deck : Fact( name == "deck ratio after", about == "" ) Figure( name == "{figure}", number > $deck.number )
 [condition][]The loaded joists bend more than {figure} allows=$joist : Fact( name == "joist ratio after", about == "" ) Figure( name == "{figure}", number > $joist.number )
