@@ -1,9 +1,7 @@
 # Sentences about solid floors, coverings, asbestos, moisture, cracks and floors of two bases.
 
 # --- one of a few values, written out in the rule
-[condition][]The {name} is either {one} or {two} or {three}=Fact( name == "{name}", about == "", text in ( "{one}", "{two}", "{three}" ) )
 [condition][]The {name} is either {one} or {two}=Fact( name == "{name}", about == "", text in ( "{one}", "{two}" ) )
-[condition][]The {name} is neither {one} nor {two}=Fact( name == "{name}", about == "", text not in ( "{one}", "{two}" ) )
 
 # --- asbestos
 

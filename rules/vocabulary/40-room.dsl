@@ -6,10 +6,8 @@
 [condition][]The floor is wanted level=Fact( about == "", says == "levels wanted: level" )
 [condition][]A sealer or surface membrane lies beneath it=exists Laid( layer in ( "sulfate-sealer", "surface-dpm" ) )
 [consequence][]The floor must then be levelled=conclude( "levelling", "", "needed" )
-[consequence][]Heating cables must then be buried=conclude( "cables to bury", "", "yes" )
 
 # --- water
-[condition][]The room has water and often a floor drain=Fact( name == "use", about == "", text in ( "bathroom", "utility room", "light commercial" ) )
 [condition][]The room has a shower=Fact( name == "shower", about == "", text != "none" )
 [condition][]The floor is often wet or soaked=Fact( name == "wetness", about == "", text in ( "often wet", "soaked" ) )
 
@@ -39,8 +37,6 @@
 [consequence][]Its leaf must then never be cut=conclude( "trimming", $thing.about, "never" )
 
 # --- rooms
-[condition][]The room has units, a WC or appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom" ) )
-[condition][]The room has built-under appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room" ) )
 [condition][]Nobody has said that it lies on the ground=not Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
 [condition][]The floor is carried by joists or floats=Fact( name == "base family", about == "", text in ( "timber", "floating" ) )
 

@@ -103,8 +103,7 @@ final class CommandContext {
       fault = e.getMessage();
     }
     throw own
-        ? new UserError(
-            Exit.SCENARIO_INVALID, "The rules cannot be used as they stand.\n" + fault)
+        ? new UserError(Exit.SCENARIO_INVALID, "The rules cannot be used as they stand.\n" + fault)
         : new UserError(Exit.INTERNAL, "The rule base of this program is at fault.\n" + fault);
   }
 

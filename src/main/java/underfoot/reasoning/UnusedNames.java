@@ -54,6 +54,7 @@ final class UnusedNames {
   private void neverUsed() throws KnowledgeFault {
     Set<String> used = new HashSet<>();
     rules.forEach(rule -> words(rule, used));
+    files.list("kinds", ".yaml").forEach(path -> words(path, used));
     for (String folder : List.of("wording", "layers", "proposal")) {
       for (String path : files.list(folder, ".yaml")) {
         words(path, used);

@@ -45,6 +45,11 @@ class KindsTest {
           }
 
           @Override
+          public List<String> all() {
+            return shipped.all();
+          }
+
+          @Override
           public InputStream open(String path) {
             return leaves.isEmpty() || !path.equals("kinds/leaves.yaml")
                 ? shipped.open(path)

@@ -205,7 +205,7 @@ class RuleCasesTest {
             (rule, body) ->
                 cases.add(
                     new RuleCase(
-                        rule,
+                        String.valueOf(body.getOrDefault("rule", rule)),
                         String.valueOf(body.get("from")),
                         String.valueOf(body.getOrDefault("proposal", "")),
                         changes(body.get("fires")),
