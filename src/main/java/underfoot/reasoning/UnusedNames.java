@@ -84,6 +84,7 @@ final class UnusedNames {
     }
     Set<String> named = new HashSet<>();
     rules.forEach(rule -> words(rule, named));
+    files.list("kinds", ".yaml").forEach(path -> words(path, named));
     words("changes.yaml", named);
     unused("wording", "wordings", "no rule says the text '", named);
     if (files.list("", ".yaml").contains("steps.yaml")) {
