@@ -1,12 +1,15 @@
 package underfoot.language;
 
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.RuleNote;
+import underfoot.knowledge.TableRow;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -14,6 +17,10 @@ import underfoot.scenario.RuleFiles;
  * {@code when} and {@code then}.
  */
 final class RuleReader {
+  private static final String FOR_EACH = "for each ";
+  private static final String ROW_OF = "row of ";
+
+  private final RuleFiles files;
   private final Vocabulary vocabulary;
   private final Pass pass;
   private final String path;
@@ -24,19 +31,26 @@ final class RuleReader {
   private String name;
   private int start;
   private final Map<String, String> tags = new HashMap<>();
-  private List<Said> when = new ArrayList<>();
-  private List<Said> then = new ArrayList<>();
-  private List<Said> into;
+  private String table;
+  private List<RuleForm.Line> when = new ArrayList<>();
+  private List<RuleForm.Line> then = new ArrayList<>();
+  private List<RuleForm.Line> into;
   private boolean concludes;
 
-  RuleReader(Vocabulary vocabulary, Pass pass, String path, List<RuleFaults.Fault> faults) {
+  RuleReader(
+      RuleFiles files,
+      Vocabulary vocabulary,
+      Pass pass,
+      String path,
+      List<RuleFaults.Fault> faults) {
+    this.files = files;
     this.vocabulary = vocabulary;
     this.pass = pass;
     this.path = path;
     this.faults = faults;
   }
 
-  List<Rule> read(RuleFiles files) {
+  List<Rule> read() {
     for (String raw : RuleLines.of(files, path, faults)) {
       number++;
       String line = raw.strip();
@@ -63,6 +77,9 @@ final class RuleReader {
       wrong(start, id() + " has no end; write end on its last line");
       name = null;
       begin(line);
+    } else if (into == null && line.startsWith(FOR_EACH)) {
+      String named = line.substring(FOR_EACH.length()).strip();
+      table = named.startsWith(ROW_OF) ? named.substring(ROW_OF.length()) : named;
     } else if (into == null) {
       tag(line);
     } else {
@@ -86,6 +103,7 @@ final class RuleReader {
     name = quoted;
     start = number;
     tags.clear();
+    table = "";
     when = new ArrayList<>();
     then = new ArrayList<>();
     into = null;
@@ -108,21 +126,18 @@ final class RuleReader {
     }
     wrong(
         number,
-        "between a rule's name and when, only @reason(\"…\") and @source(\"…\") may stand, found: "
+        "between a rule's name and when, only @reason(\"…\"), @source(\"…\") and for each … may"
+            + " stand, found: "
             + cut(line));
   }
 
   private void sentence(String line) {
-    boolean condition = into == when;
-    concludes |= !condition;
-    if (line.chars().anyMatch(c -> "\"\\{}$".indexOf(c) >= 0)) {
-      wrong(
-          number,
-          id() + " has a quotation mark, a backslash, a brace or a $ in a sentence; leave it out");
-      return;
+    concludes |= into == then;
+    if (line.indexOf('"') >= 0 || line.indexOf('\\') >= 0) {
+      wrong(number, id() + " has a quotation mark or a backslash in a sentence; leave it out");
+    } else {
+      into.add(new RuleForm.Line(line, number));
     }
-    (condition ? vocabulary.condition(line, number) : vocabulary.consequence(line, number))
-        .ifPresentOrElse(into::add, () -> wrong(number, vocabulary.unknown(id(), line, condition)));
   }
 
   private void end() {
@@ -142,20 +157,88 @@ final class RuleReader {
     if (!concludes) {
       wrong(start, id() + " concludes nothing; write a sentence after then");
     }
-    leaning();
-    rules.add(new Rule(note, pass, path, start, when, then));
+    RuleForm form = new RuleForm(note, path, start, table, when, then);
+    if (form.isForEach()) {
+      rows().forEach(row -> add(form, row));
+    } else {
+      add(form, form);
+    }
     name = null;
   }
 
+  private List<TableRow> rows() {
+    try {
+      List<TableRow> rows = TableRow.of(files, table);
+      if (rows.isEmpty()) {
+        wrong(start, id() + " is written for each of '" + table + "', and there is none");
+      }
+      return rows;
+    } catch (KnowledgeFault | UncheckedIOException cannotBeRead) {
+      wrong(start, id() + " is written for each of '" + table + "': " + cannotBeRead.getMessage());
+      return List.of();
+    }
+  }
+
+  private void add(RuleForm form, TableRow row) {
+    RuleForm filled = form.filled(row);
+    if (filled.then().isEmpty()) {
+      faults.add(
+          new RuleFaults.Fault(
+              row.file(),
+              row.line(),
+              "'"
+                  + row.name()
+                  + "' gives "
+                  + id()
+                  + " nothing to conclude; it may say "
+                  + String.join(", ", form.names())));
+    } else {
+      add(form, filled);
+    }
+  }
+
+  /** Adds a rule, read from its form or from a form that was filled. */
+  private void add(RuleForm form, RuleForm filled) {
+    Rule rule =
+        new Rule(
+            filled.note(),
+            pass,
+            filled.file(),
+            filled.line(),
+            said(filled, filled.when(), true),
+            said(filled, filled.then(), false),
+            form);
+    leaning(rule);
+    rules.add(rule);
+  }
+
+  private List<Said> said(RuleForm form, List<RuleForm.Line> lines, boolean condition) {
+    List<Said> all = new ArrayList<>();
+    for (RuleForm.Line line : lines) {
+      (condition
+              ? vocabulary.condition(line.text(), line.number())
+              : vocabulary.consequence(line.text(), line.number()))
+          .ifPresentOrElse(
+              all::add,
+              () ->
+                  faults.add(
+                      new RuleFaults.Fault(
+                          form.file(),
+                          line.number(),
+                          vocabulary.unknown(id(), line.text(), condition))));
+    }
+    return all;
+  }
+
   /** A sentence that leans on something needs an earlier one that names it. */
-  private void leaning() {
+  private void leaning(Rule rule) {
     Set<String> named = new HashSet<>();
-    for (Said said : when) {
+    for (Said said : rule.conditions()) {
       for (Pattern pattern : said.patterns()) {
         for (Constraint constraint : pattern.constraints()) {
           for (String variable : constraint.variables()) {
             if (!named.contains(variable)) {
-              leansOnNothing(said);
+              leansOnNothing(rule, said);
               named.add(variable);
             }
           }
@@ -165,21 +248,23 @@ final class RuleReader {
         }
       }
     }
-    for (Said said : then) {
+    for (Said said : rule.consequences()) {
       if (said.effect().leans() && !named.contains("thing")) {
-        leansOnNothing(said);
+        leansOnNothing(rule, said);
       }
     }
   }
 
-  private void leansOnNothing(Said said) {
-    wrong(
-        said.number(),
-        id()
-            + " says '"
-            + said.text()
-            + "', which leans on something that no line before it names; name it first, as in There"
-            + " is a … named");
+  private void leansOnNothing(Rule rule, Said said) {
+    faults.add(
+        new RuleFaults.Fault(
+            rule.file(),
+            said.number(),
+            id()
+                + " says '"
+                + said.text()
+                + "', which leans on something that no line before it names; name it first, as in"
+                + " There is a … named"));
   }
 
   private String id() {
