@@ -26,7 +26,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import underfoot.plan.Advice;
 import underfoot.report.JsonReport;
 import underfoot.report.JsonReport.Origin;

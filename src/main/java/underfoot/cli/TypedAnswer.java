@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import underfoot.measure.Texts;
+import underfoot.quantity.NotAQuantity;
+import underfoot.quantity.Quantity;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Fault;
 import underfoot.scenario.Kind;
-import underfoot.quantity.NotAQuantity;
-import underfoot.quantity.Quantity;
 import underfoot.scenario.ScenarioFaults;
 
 /** What a person types in an interview: what it means, and what is said if it is no answer. */

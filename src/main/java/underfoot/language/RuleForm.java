@@ -16,16 +16,24 @@ import underfoot.knowledge.TableRow;
  * @param file the rule file
  * @param line the line of its name
  * @param table the table it is written for; empty for most rules
- * @param when its lines after {@code when}
- * @param then its lines after {@code then}
+ * @param rows the rows of the table
+ * @param conditions its lines after {@code when}
+ * @param consequences its lines after {@code then}
  */
 public record RuleForm(
-    RuleNote note, String file, int line, String table, List<Line> when, List<Line> then) {
+    RuleNote note,
+    String file,
+    int line,
+    String table,
+    List<TableRow> rows,
+    List<Line> conditions,
+    List<Line> consequences) {
 
   /** Copies the lists. */
   public RuleForm {
-    when = List.copyOf(when);
-    then = List.copyOf(then);
+    rows = List.copyOf(rows);
+    conditions = List.copyOf(conditions);
+    consequences = List.copyOf(consequences);
   }
 
   /**
@@ -41,10 +49,25 @@ public record RuleForm(
     return !table.isEmpty();
   }
 
+  /** Its conditions as they are written. */
+  public List<String> when() {
+    return conditions.stream().map(Line::text).toList();
+  }
+
+  /** Its conclusions as they are written. */
+  public List<String> then() {
+    return consequences.stream().map(Line::text).toList();
+  }
+
+  /** The rule itself, or what it is for each of its rows. */
+  public List<RuleForm> each() {
+    return isForEach() ? rows.stream().map(this::filled).toList() : List.of(this);
+  }
+
   /** The names in braces, in their order. */
   Set<String> names() {
     Set<String> names = new LinkedHashSet<>();
-    for (List<Line> lines : List.of(when, then)) {
+    for (List<Line> lines : List.of(conditions, consequences)) {
       for (Line line : lines) {
         String text = line.text();
         for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', open + 1)) {
@@ -56,8 +79,7 @@ public record RuleForm(
     return names;
   }
 
-  /** The same for one row. */
-  RuleForm filled(TableRow row) {
+  private RuleForm filled(TableRow row) {
     RuleNote own =
         new RuleNote(
             note.id(),
@@ -65,7 +87,14 @@ public record RuleForm(
             row.text("reason", note.reason()),
             row.text("source", note.source()),
             row.key());
-    return new RuleForm(own, row.file(), row.line(), "", filled(when, row), filled(then, row));
+    return new RuleForm(
+        own,
+        row.file(),
+        row.line(),
+        "",
+        List.of(),
+        filled(conditions, row),
+        filled(consequences, row));
   }
 
   private static List<Line> filled(List<Line> lines, TableRow row) {

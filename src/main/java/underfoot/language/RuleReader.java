@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.RuleNote;
@@ -35,7 +36,6 @@ final class RuleReader {
   private List<RuleForm.Line> when = new ArrayList<>();
   private List<RuleForm.Line> then = new ArrayList<>();
   private List<RuleForm.Line> into;
-  private boolean concludes;
 
   RuleReader(
       RuleFiles files,
@@ -107,7 +107,6 @@ final class RuleReader {
     when = new ArrayList<>();
     then = new ArrayList<>();
     into = null;
-    concludes = false;
   }
 
   private void tag(String line) {
@@ -132,12 +131,7 @@ final class RuleReader {
   }
 
   private void sentence(String line) {
-    concludes |= into == then;
-    if (line.indexOf('"') >= 0 || line.indexOf('\\') >= 0) {
-      wrong(number, id() + " has a quotation mark or a backslash in a sentence; leave it out");
-    } else {
-      into.add(new RuleForm.Line(line, number));
-    }
+    into.add(new RuleForm.Line(line, number));
   }
 
   private void end() {
@@ -154,47 +148,40 @@ final class RuleReader {
     if (note.source().isBlank()) {
       wrong(start, id() + " has no source; write @source(\"an entry of sources.yaml\")");
     }
-    if (!concludes) {
+    if (then.isEmpty()) {
       wrong(start, id() + " concludes nothing; write a sentence after then");
     }
-    RuleForm form = new RuleForm(note, path, start, table, when, then);
-    if (form.isForEach()) {
-      rows().forEach(row -> add(form, row));
-    } else {
-      add(form, form);
+    RuleForm form = new RuleForm(note, path, start, table, rows(), when, then);
+    for (RuleForm each : form.each()) {
+      if (form.isForEach() && each.consequences().isEmpty()) {
+        faults.add(
+            new RuleFaults.Fault(
+                each.file(),
+                each.line(),
+                each.note().key()
+                    + " has nothing to conclude; its row may say "
+                    + String.join(", ", form.names())));
+      } else {
+        add(form, each);
+      }
     }
     name = null;
   }
 
   private List<TableRow> rows() {
+    if (table.isEmpty()) {
+      return List.of();
+    }
+    List<TableRow> rows = List.of();
     try {
-      List<TableRow> rows = TableRow.of(files, table);
+      rows = TableRow.of(files, table);
       if (rows.isEmpty()) {
         wrong(start, id() + " is written for each of '" + table + "', and there is none");
       }
-      return rows;
     } catch (KnowledgeFault | UncheckedIOException cannotBeRead) {
       wrong(start, id() + " is written for each of '" + table + "': " + cannotBeRead.getMessage());
-      return List.of();
     }
-  }
-
-  private void add(RuleForm form, TableRow row) {
-    RuleForm filled = form.filled(row);
-    if (filled.then().isEmpty()) {
-      faults.add(
-          new RuleFaults.Fault(
-              row.file(),
-              row.line(),
-              "'"
-                  + row.name()
-                  + "' gives "
-                  + id()
-                  + " nothing to conclude; it may say "
-                  + String.join(", ", form.names())));
-    } else {
-      add(form, filled);
-    }
+    return rows;
   }
 
   /** Adds a rule, read from its form or from a form that was filled. */
@@ -205,8 +192,8 @@ final class RuleReader {
             pass,
             filled.file(),
             filled.line(),
-            said(filled, filled.when(), true),
-            said(filled, filled.then(), false),
+            said(filled, filled.conditions(), true),
+            said(filled, filled.consequences(), false),
             form);
     leaning(rule);
     rules.add(rule);
@@ -215,17 +202,23 @@ final class RuleReader {
   private List<Said> said(RuleForm form, List<RuleForm.Line> lines, boolean condition) {
     List<Said> all = new ArrayList<>();
     for (RuleForm.Line line : lines) {
-      (condition
-              ? vocabulary.condition(line.text(), line.number())
-              : vocabulary.consequence(line.text(), line.number()))
-          .ifPresentOrElse(
-              all::add,
-              () ->
-                  faults.add(
-                      new RuleFaults.Fault(
-                          form.file(),
-                          line.number(),
-                          vocabulary.unknown(id(), line.text(), condition))));
+      String text = line.text();
+      Optional<Said> said = Optional.empty();
+      String wrong = "";
+      if (text.chars().anyMatch(c -> "\"\\{}$".indexOf(c) >= 0)) {
+        wrong = " has a quotation mark, a backslash, a brace or a $ in a sentence; leave it out";
+      } else {
+        said =
+            condition
+                ? vocabulary.condition(text, line.number())
+                : vocabulary.consequence(text, line.number());
+      }
+      if (said.isPresent()) {
+        all.add(said.get());
+      } else {
+        String what = wrong.isEmpty() ? vocabulary.unknown(id(), text, condition) : id() + wrong;
+        faults.add(new RuleFaults.Fault(form.file(), line.number(), what));
+      }
     }
     return all;
   }

@@ -70,6 +70,11 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
     return new RuleSet(vocabulary, rules);
   }
 
+  /** The rules as they stand in their files, those for each row of a table once. */
+  public List<RuleForm> forms() {
+    return rules.stream().map(Rule::form).distinct().toList();
+  }
+
   /** The rules of one pass. */
   public List<Rule> of(Pass pass) {
     return rules.stream().filter(rule -> rule.pass() == pass).toList();

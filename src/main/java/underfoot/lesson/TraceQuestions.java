@@ -207,8 +207,7 @@ final class TraceQuestions {
       List<String> options = new ArrayList<>(others(figure).subList(0, OPTIONS - 1));
       options.add(figure.text());
       Justification why = cited.get(figure);
-      String ask =
-          LessonSheet.fill(kind.field("ask"), "figure", Texts.lower(figure.description()));
+      String ask = LessonSheet.fill(kind.field("ask"), "figure", Texts.lower(figure.description()));
       questions.add(
           sheet
               .draft(kind)
@@ -264,8 +263,7 @@ final class TraceQuestions {
       String below =
           i == 0 ? sheet.say("lesson-base", "base", advice.base()) : layers.get(i - 1).name();
       String ask =
-          LessonSheet.fill(
-              kind.field("ask"), "way", advice.title(), "below", Texts.lower(below));
+          LessonSheet.fill(kind.field("ask"), "way", advice.title(), "below", Texts.lower(below));
       all.add(
           sheet
               .draft(kind)

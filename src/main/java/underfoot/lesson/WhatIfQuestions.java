@@ -57,8 +57,7 @@ final class WhatIfQuestions {
       String value = sheet.drawn(values(given), 1).get(0);
       try {
         Scenario other = assessment.scenario().with(given.key(), given.about(), value);
-        List<String> differences =
-            Difference.texts(told.of(assessment, advisor.advise(other)));
+        List<String> differences = Difference.texts(told.of(assessment, advisor.advise(other)));
         trials.add(new Trial(given, value, differences));
       } catch (ScenarioFaults contradiction) {
         // This value contradicts what else is stated, so it is no question.

@@ -240,7 +240,12 @@ public final class Interview {
         readers(then, place, rules);
         List<Difference> said = differences.of(now, then);
         if (!said.isEmpty() && told.add(said)) {
-          changes.add(new WhatIf.Otherwise(Place.named(place.fact().key(), place.about()), value, WhatIf.reach(now, then), said));
+          changes.add(
+              new WhatIf.Otherwise(
+                  Place.named(place.fact().key(), place.about()),
+                  value,
+                  WhatIf.reach(now, then),
+                  said));
         }
       }
     }
@@ -310,7 +315,12 @@ public final class Interview {
                       weigh(gist, otherwise, weight);
                       List<Difference> said = differences.of(now, then);
                       if (!said.isEmpty()) {
-                        changes.add(new WhatIf.Otherwise(Place.named(place.fact().key(), place.about()), value, WhatIf.reach(now, then), said));
+                        changes.add(
+                            new WhatIf.Otherwise(
+                                Place.named(place.fact().key(), place.about()),
+                                value,
+                                WhatIf.reach(now, then),
+                                said));
                       }
                     }
                   }

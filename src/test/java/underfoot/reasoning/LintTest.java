@@ -17,7 +17,6 @@ import org.junit.jupiter.api.TestFactory;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.Listed;
-import underfoot.language.RuleFaults;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
 

@@ -11,7 +11,6 @@ import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.SetOut;
-import underfoot.report.BuildUpLine;
 import underfoot.report.HtmlPage;
 import underfoot.report.HtmlWriter;
 import underfoot.report.TimeText;
