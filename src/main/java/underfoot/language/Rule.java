@@ -64,9 +64,13 @@ public record Rule(
     return new Rule(note, pass, file, line, otherConditions, otherConsequences, form);
   }
 
+  /** The same, but for what it says of itself. */
+  public Rule with(RuleNote other) {
+    return new Rule(other, pass, file, line, conditions, consequences, form);
+  }
+
   /** The same under another id. */
   public Rule as(String id) {
-    RuleNote other = new RuleNote(id, note.title(), note.reason(), note.source());
-    return new Rule(other, pass, file, line, conditions, consequences, form);
+    return with(new RuleNote(id, note.title(), note.reason(), note.source()));
   }
 }
