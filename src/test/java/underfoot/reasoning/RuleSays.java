@@ -42,7 +42,7 @@ final class RuleSays {
       if (because == null || !seen.add(one)) {
         continue;
       }
-      if (because.rule().id().equals(rule)) {
+      if (because.rule().key().equals(rule)) {
         said.add(words(one));
       }
       todo.addAll(because.premises());
