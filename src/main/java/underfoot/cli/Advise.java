@@ -72,7 +72,7 @@ final class Advise extends FloorCommand {
       JsonReport.write(advice, context.madeBy(), out());
       out().println();
     } else if (web == null && paper == null) {
-      String notice = context.madeBy().notice();
+      String notice = context.notice();
       if (!notice.isEmpty()) {
         page.bold(notice);
         page.blank();

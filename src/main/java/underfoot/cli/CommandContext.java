@@ -179,11 +179,19 @@ final class CommandContext {
 
   /** The program and its rules, with a word of warning where these are somebody's own. */
   MadeBy madeBy() throws UserError {
+    return new MadeBy(Version.of(), idOf(files), notice());
+  }
+
+  /** What a reader must be told first of rules that did not come with the program; else empty. */
+  String notice() throws UserError {
+    if (!own) {
+      return "";
+    }
     String id = idOf(files);
-    String shipped = own ? idOf(RuleFiles.shipped()) : id;
-    String notice =
-        id.equals(shipped) ? "" : phrases().say("changed-rules", "rules", id, "shipped", shipped);
-    return new MadeBy(Version.of(), id, notice);
+    String shipped = idOf(RuleFiles.shipped());
+    return id.equals(shipped)
+        ? ""
+        : phrases().say("changed-rules", "rules", id, "shipped", shipped);
   }
 
   /** What tells a rule base from others: the beginning of a digest of its files. */

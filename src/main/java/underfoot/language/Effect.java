@@ -2,6 +2,7 @@ package underfoot.language;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -81,7 +82,7 @@ public record Effect(Verb verb, List<String> words) {
     Verb(Place... places) {
       this.places = List.of(places);
       StringBuilder camel = new StringBuilder();
-      for (String part : name().toLowerCase(java.util.Locale.ROOT).split("_")) {
+      for (String part : name().toLowerCase(Locale.ROOT).split("_")) {
         camel.append(
             camel.isEmpty() ? part : Character.toUpperCase(part.charAt(0)) + part.substring(1));
       }

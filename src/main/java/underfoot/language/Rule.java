@@ -56,10 +56,4 @@ public record Rule(
   public Rule with(List<Said> otherConditions, List<Said> otherConsequences) {
     return new Rule(note, pass, file, line, otherConditions, otherConsequences);
   }
-
-  /** The same under another id. */
-  public Rule as(String id) {
-    RuleNote other = new RuleNote(id, note.title(), note.reason(), note.source());
-    return new Rule(other, pass, file, line, conditions, consequences);
-  }
 }

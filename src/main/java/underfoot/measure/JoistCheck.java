@@ -103,15 +103,21 @@ public final class JoistCheck {
     if (!basis.complete()) {
       return Optional.empty();
     }
+    return joist(basis, grade, breadth, depth, centres, load)
+        .key("span", span)
+        .run(new JoistDeflection(List.of()));
+  }
+
+  /** A joist and its load, as each working of how it bends asks for them. */
+  private static Worked joist(
+      TracedFacts basis, String grade, double breadth, double depth, double centres, double load) {
     return Worked.with()
         .key("breadth", breadth)
         .key("depth", depth)
         .key("modulus", basis.figure(grade + "modulus"))
         .key("shear-modulus", basis.figure(grade + "shear-modulus"))
         .key("centres", centres)
-        .key("load", load)
-        .key("span", span)
-        .run(new JoistDeflection(List.of()));
+        .key("load", load);
   }
 
   /** The deflection against the structural limit: a share of the span, and a cap. */
@@ -178,13 +184,7 @@ public final class JoistCheck {
     if (!basis.complete()) {
       return;
     }
-    Worked.with()
-        .key("breadth", breadth)
-        .key("depth", depth)
-        .key("modulus", basis.figure(grade + "modulus"))
-        .key("shear-modulus", basis.figure(grade + "shear-modulus"))
-        .key("centres", centres)
-        .key("load", load)
+    joist(basis, grade, breadth, depth, centres, load)
         .key("limit", basis.figure("tile-ratio-" + tile))
         .run(new JoistSpan(List.of()))
         .ifPresent(

@@ -174,10 +174,20 @@ final class RuleCompiler {
     };
   }
 
+  /** A comparison; rules that ask the same, as its id tells, share it. */
+  private interface Shared extends HashedExpression {
+    String id();
+
+    @Override
+    default String getExpressionHash() {
+      return id();
+    }
+  }
+
   /** A field against words. */
   private record Words(
       String id, Matchable.Field field, Constraint.Operator operator, List<String> words)
-      implements Predicate1<Object>, HashedExpression {
+      implements Predicate1<Object>, Shared {
     @Override
     public boolean test(Object thing) {
       String text = (String) field.apply(thing);
@@ -194,39 +204,24 @@ final class RuleCompiler {
       String[] items = list.split(",", place + 2);
       return place < items.length ? items[place].strip() : "";
     }
-
-    @Override
-    public String getExpressionHash() {
-      return id;
-    }
   }
 
   /** A field against a field of something matched before, both words. */
   private record Same(String id, Matchable.Field field, Matchable.Field other)
-      implements Predicate2<Object, Object>, HashedExpression {
+      implements Predicate2<Object, Object>, Shared {
     @Override
     public boolean test(Object thing, Object earlier) {
       return field.apply(thing).equals(other.apply(earlier));
-    }
-
-    @Override
-    public String getExpressionHash() {
-      return id;
     }
   }
 
   /** The same of numbers. */
   private record Numbers(
       String id, Matchable.Field field, Constraint.Operator operator, Matchable.Field other)
-      implements Predicate2<Object, Object>, HashedExpression {
+      implements Predicate2<Object, Object>, Shared {
     @Override
     public boolean test(Object thing, Object earlier) {
       return holds(field.number(thing), operator, other.number(earlier));
-    }
-
-    @Override
-    public String getExpressionHash() {
-      return id;
     }
   }
 
@@ -238,15 +233,10 @@ final class RuleCompiler {
       Operand.Sum sum,
       Matchable.Field one,
       Matchable.Field other)
-      implements Predicate3<Object, Object, Object>, HashedExpression {
+      implements Predicate3<Object, Object, Object>, Shared {
     @Override
     public boolean test(Object thing, Object first, Object second) {
       return holds(field.number(thing), operator, sum.of(one.number(first), other.number(second)));
-    }
-
-    @Override
-    public String getExpressionHash() {
-      return id;
     }
   }
 }

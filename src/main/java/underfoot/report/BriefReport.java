@@ -240,7 +240,7 @@ final class BriefReport {
           (line.packs() > 0 ? line.packs() + " × " : "")
               + line.item()
               + " ("
-              + TextReport.amount(line)
+              + Sentences.amount(line)
               + ")");
     }
     if (!buy.isEmpty()) {

@@ -1,5 +1,6 @@
 package underfoot.report;
 
+import java.util.Locale;
 import underfoot.buildup.LayerThickness;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -106,7 +107,7 @@ public final class Sentences {
 
   /** Where a way of setting out starts. */
   public static String start(TileSetOut.Option option, Phrases phrases) {
-    String way = option.way().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    String way = option.way().name().toLowerCase(Locale.ROOT).replace('_', '-');
     return phrases.say("option-" + way, "door", option.door());
   }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
-import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
@@ -16,7 +15,6 @@ import underfoot.plan.Advice;
 import underfoot.plan.Advice.Alternative;
 import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
-import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
@@ -252,31 +250,8 @@ public final class TextReport {
       return;
     }
     page.heading(phrases.say("heading-heights"));
-    LayerThickness rise = advice.heights().aboveOldFloor();
-    page.para(
-        phrases.say(
-            rise.min() == rise.max() ? "rise-even" : "rise",
-            "mean",
-            Texts.mm(rise.mean()),
-            "least",
-            Texts.mm(rise.min()),
-            "most",
-            Texts.mm(rise.max()),
-            "mass",
-            Texts.of(Math.round(advice.massKgPerM2()), "kg/m2")));
-    for (Door door : advice.heights().doors()) {
-      double gap = door.gapLeftMm();
-      String id =
-          door.fits().isEmpty()
-              ? "door-unknown"
-              : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
-      String words =
-          phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap)));
-      if (!Double.isNaN(door.stepMm())) {
-        words += ' ' + phrases.say("door-step", "step", Texts.mm(door.stepMm()));
-      }
-      page.para(" - ", INDENT, words, Tone.PLAIN);
-    }
+    page.para(Sentences.rise(advice.heights(), advice.massKgPerM2(), phrases));
+    advice.heights().doors().forEach(door -> page.item(Sentences.doorAndStep(door, phrases)));
   }
 
   private void consequences() {
@@ -289,7 +264,7 @@ public final class TextReport {
         page.para(
             " - ",
             INDENT,
-            packs + line.item() + ", " + amount(line) + " " + ids(line.because()),
+            packs + line.item() + ", " + Sentences.amount(line) + " " + ids(line.because()),
             Tone.PLAIN);
       }
     }
@@ -306,13 +281,6 @@ public final class TextReport {
             : phrases.say(
                 "and-more", "first", other.clause(CHANGES_TOLD), "count", Integer.toString(left));
     return phrases.say("if-it-is", "value", other.value(), "changes", first);
-  }
-
-  /** An amount as it is bought: whole pieces, the rest to a tenth. */
-  static String amount(QuantityLine line) {
-    boolean pieces = line.unit().startsWith("pieces");
-    double amount = pieces ? Math.ceil(line.amount()) : Math.ceil(line.amount() * TENTHS) / TENTHS;
-    return Texts.of(amount, line.unit());
   }
 
   private void cost(Cost cost) {
