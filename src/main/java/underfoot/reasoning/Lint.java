@@ -72,7 +72,7 @@ public final class Lint {
   }
 
   private void add(Rule rule, String what) {
-    faults.add(new RuleFaults.Fault(rule.file(), rule.line(), rule.id() + what));
+    faults.add(new RuleFaults.Fault(rule.file(), rule.line(), rule.key() + what));
   }
 
   // --- rules that never fire
@@ -169,7 +169,7 @@ public final class Lint {
             add(
                 inner,
                 " adds nothing: "
-                    + outer.id()
+                    + outer.key()
                     + " ("
                     + outer.file()
                     + ":"

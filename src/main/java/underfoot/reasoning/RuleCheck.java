@@ -213,7 +213,7 @@ public final class RuleCheck {
 
   private void need(Rule rule, int line, String sort, String name, Set<String> known) {
     if (!known.contains(name)) {
-      String what = rule.id() + " names the " + sort + " '" + name + "', which is not there";
+      String what = rule.key() + " names the " + sort + " '" + name + "', which is not there";
       miss(rule.file(), line, what, name, known);
     }
   }

@@ -105,9 +105,9 @@ final class RuleConflicts {
         new RuleFaults.Fault(
             other.rule().file(),
             other.rule().line(),
-            other.rule().id()
+            other.rule().key()
                 + " and "
-                + one.rule().id()
+                + one.rule().key()
                 + " ("
                 + one.rule().file()
                 + ":"
@@ -197,7 +197,7 @@ final class RuleConflicts {
    * because only some rules conclude that.
    */
   private Map<String, Set<String>> allowed(Rule rule, int depth) {
-    String key = depth + rule.id();
+    String key = depth + rule.key();
     Map<String, Set<String>> known = allowedBefore.get(key);
     if (known == null) {
       known = new HashMap<>();

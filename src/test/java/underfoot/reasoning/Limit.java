@@ -44,7 +44,7 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
               if (constraint.operator().ofNumbers()) {
                 List<String> facts = constraint.variables().stream().map(named::get).toList();
                 Limit limit = new Limit(facts, pattern.word("name"), new TreeSet<>());
-                found.computeIfAbsent(limit.name(), name -> limit).rules().add(rule.id());
+                found.computeIfAbsent(limit.name(), name -> limit).rules().add(rule.key());
               }
             }
           }

@@ -110,7 +110,7 @@ class RuleCasesTest {
   void no_rule_is_without_a_case() throws IOException {
     Set<String> without = new TreeSet<>();
     for (RuleNote note : Floors.advisor().rules().notes()) {
-      without.add(note.id());
+      without.add(note.key());
     }
     for (RuleCase one : cases()) {
       without.remove(one.rule());
@@ -125,7 +125,7 @@ class RuleCasesTest {
       named.add(one.rule());
     }
     for (RuleNote note : Floors.advisor().rules().notes()) {
-      named.remove(note.id());
+      named.remove(note.key());
     }
     assertThat(named).as("cases of rules that do not exist").isEmpty();
   }
