@@ -86,6 +86,7 @@ public final class Planner implements Appraisal {
         levels(assessment.scenario(), buildUp, justifier),
         BuildUpComparison.of(assessment, this, justifier),
         List.of(),
+        Optional.empty(),
         beneath(buildUp),
         SetOuts.room(assessment.scenario(), buildUp.facts()),
         setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
