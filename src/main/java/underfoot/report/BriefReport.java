@@ -242,7 +242,7 @@ final class BriefReport {
           (line.packs() > 0 ? line.packs() + " × " : "")
               + line.item()
               + " ("
-              + Sentences.amount(line)
+              + Sentences.amount(line, phrases)
               + ")");
     }
     if (!buy.isEmpty()) {
