@@ -316,9 +316,7 @@ public final class Planner implements Appraisal {
       }
     }
     if (!unpriced.isEmpty()) {
-      found.add(
-          Fact.measured(
-              "unpriced in some way", "", items(items), Double.NaN, "", unpriced));
+      found.add(Fact.measured("unpriced in some way", "", items(items), Double.NaN, "", unpriced));
     }
     return found;
   }

@@ -264,7 +264,12 @@ public final class TextReport {
         page.para(
             " - ",
             INDENT,
-            packs + line.item() + ", " + Sentences.amount(line, phrases) + " " + ids(line.because()),
+            packs
+                + line.item()
+                + ", "
+                + Sentences.amount(line, phrases)
+                + " "
+                + ids(line.because()),
             Tone.PLAIN);
       }
     }
