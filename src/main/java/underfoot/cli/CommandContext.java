@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -32,6 +31,7 @@ import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleCheck;
 import underfoot.report.MadeBy;
 import underfoot.scenario.FactBook;
+import underfoot.scenario.InputFile;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
@@ -196,21 +196,12 @@ final class CommandContext {
 
   /** What tells a rule base from others: the beginning of a digest of its files. */
   static String idOf(RuleFiles files) {
-    MessageDigest digest = digest();
+    MessageDigest digest = InputFile.digest();
     for (String path : files.all()) {
       digest.update(path.getBytes(StandardCharsets.UTF_8));
       digest.update(files.read(path));
     }
     return HexFormat.of().formatHex(digest.digest(), 0, 6);
-  }
-
-  /** What makes digests, SHA-256. */
-  static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
   }
 
   /** The rules; one's own are looked through first, so that none is off without a word. */

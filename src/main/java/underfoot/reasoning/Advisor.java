@@ -167,7 +167,7 @@ public final class Advisor {
               any -> {
                 PassInput all = rules.shown(pass, floor.all);
                 if (rules.remembers()) {
-                  all.lines(); // once for all, too
+                  all.digest(); // once for all, too
                 }
                 return all;
               });
