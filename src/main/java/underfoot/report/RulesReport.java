@@ -103,8 +103,7 @@ public final class RulesReport {
   /** A row in one paragraph: what it concludes, when and why, and by which source of its own. */
   private String row(RuleForm row, RuleForm of) {
     String when = row.when().isEmpty() ? "" : " when: " + String.join("; ", row.when()) + ".";
-    String own =
-        row.note().source().equals(of.note().source()) ? "" : ". Source: " + source(row);
+    String own = row.note().source().equals(of.note().source()) ? "" : ". Source: " + source(row);
     return String.join("; ", row.then()) + "." + when + " Because: " + row.note().reason() + own;
   }
 
