@@ -23,7 +23,7 @@
 [condition][]The surface crumbles or dusts=Fact( about == "", says == "weak surface: yes" )
 [condition][]The skin of laitance still lies on it=Fact( about == "", says == "laitance: yes" )
 [condition][]It sounds hollow=Fact( about == "", says == "hollow-sounding: yes" )
-[condition][]There are hairline cracks=Fact( about == "", says == "cracks: hairline" )
+[condition][]There are hairline or fine cracks=Fact( name == "cracks", about == "", text in ( "hairline", "fine" ) )
 [condition][]There are wide cracks=Fact( about == "", says == "cracks: wide" )
 [condition][]The cracks still move=Fact( about == "", says == "cracks: moving" )
 [condition][]The screed floats on insulation=Fact( about == "", says == "screed bond: floating" )

@@ -33,7 +33,6 @@
 [condition][]Cut by its most trim its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number <= $itsLeft.number + $itsTrim.number )
 [condition][]Even cut by its most trim its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number > $itsLeft.number + $itsTrim.number )
 [condition][]The new floor would stand above its sill=$itsSill : Fact( name == "sill height", about == $thing.about ) Fact( name == "rise most", about == "", number > $itsSill.number )
-[condition][]The room has an extract fan as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom", "wet room" ) )
 [consequence][]Its leaf must then never be cut=conclude( "trimming", $thing.about, "never" )
 
 # --- rooms
