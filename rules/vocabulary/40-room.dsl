@@ -2,19 +2,11 @@
 
 # --- levels
 [condition][]A sealer or surface membrane lies beneath it=exists Laid( layer in ( "sulfate-sealer", "surface-dpm" ) )
-
-# --- water
-[condition][]The room has a sink or basin but no bath or shower=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom" ) )
-[condition][]The room has water and often a floor drain=Fact( name == "use", about == "", text in ( "bathroom", "utility room", "light commercial" ) )
-[condition][]The room is a bathroom or wet room=Fact( name == "use", about == "", text in ( "bathroom", "wet room" ) )
+[condition][]The room has a shower=Fact( name == "shower", about == "", text != "none" )
 [condition][]The floor is often wet or soaked=Fact( name == "wetness", about == "", text in ( "often wet", "soaked" ) )
 
 # --- heat
 [condition][]The floor is heated=Fact( about == "", says == "heated: yes" )
-[condition][]The floor heating runs on electricity=Fact( name == "heating", about == "", text in ( "electric mat", "electric cable" ) )
-[condition][]The floor heating runs on warm water=Fact( name == "heating", about == "", text in ( "water pipes in screed", "water pipes in spreader plates", "low-profile overlay" ) )
-[condition][]This heating comes with the new floor=Fact( name == "heating", about == "", text in ( "electric mat", "electric cable", "low-profile overlay" ) )
-[condition][]Warm water pipes lie in or under the boards=Fact( name == "heating", about == "", text in ( "water pipes in spreader plates", "low-profile overlay" ) )
 
 # --- doors; the door was named by "There is a door named"
 [condition][]It has a leaf=not Fact( about == $thing.about, says == "leaf: no leaf" )
@@ -26,8 +18,6 @@
 [condition][]Its leaf is not fully described=not Fact( about == $thing.about, says == "leaf question: settled" )
 [condition][]No new leaf may be hung for it=not Fact( about == $thing.about, says == "new leaf: possible" )
 [condition][]Its leaf must not be cut=Fact( about == $thing.about, says == "trimming: never" )
-[condition][]Its leaf is of solid or panelled timber=Fact( name == "leaf", about == $thing.about, text in ( "solid timber", "panelled timber" ) )
-[condition][]Its leaf is hollow, plastic, metal or glass=Fact( name == "leaf", about == $thing.about, text in ( "hollow-core", "plastic", "steel", "aluminium", "glass" ) )
 [condition][]Its {name} is said to be {value}=Fact( about == $thing.about, says == "{name}: {value}", from == "scenario" )
 [condition][]Its {name} is no more than its {other}=$itsNoMore : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number >= $itsNoMore.number )
 [condition][]Cut by its most trim its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number <= $itsLeft.number + $itsTrim.number )
@@ -36,8 +26,6 @@
 [consequence][]Its leaf must then never be cut=conclude( "trimming", $thing.about, "never" )
 
 # --- rooms
-[condition][]The room has units, a WC or appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room", "cloakroom", "bathroom" ) )
-[condition][]The room has built-under appliances as a rule=Fact( name == "use", about == "", text in ( "kitchen", "utility room" ) )
 [condition][]Nobody has said that it lies on the ground=not Fact( name == "storey", about == "", text in ( "ground floor", "basement" ) )
 
 # --- choosing

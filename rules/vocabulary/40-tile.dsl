@@ -12,13 +12,6 @@
 [condition][]A trace of moisture ruins the tile=Fact( says == "very moisture-sensitive: yes" )
 [condition][]A trace of moisture does not ruin the tile=not Fact( says == "very moisture-sensitive: yes" )
 [condition][]Colour shows through the tile=Fact( says == "light or translucent: yes" )
-[condition][]The stone is often split by hand=Fact( name == "tile material", text in ( "natural stone", "slate", "sandstone" ) )
-[condition][]The stone is often pale=Fact( name == "tile material", text in ( "natural stone", "marble", "limestone", "travertine", "sandstone", "stone mosaic" ) )
-[condition][]The stone is sold sawn=Fact( name == "tile material", text in ( "marble", "limestone", "travertine", "granite" ) )
-[condition][]Acid eats the tile=Fact( name == "tile material", text in ( "marble", "limestone", "travertine", "cement tile", "terrazzo", "stone mosaic", "natural stone" ) )
-[condition][]The tile drinks water=Fact( name == "tile material", text in ( "limestone", "travertine", "sandstone", "slate", "natural stone", "marble", "stone mosaic", "cement tile", "terrazzo", "quarry" ) )
-[condition][]The tiles run across the room aslant=Fact( name == "pattern", text in ( "diagonal", "herringbone" ) )
-[condition][]The tiles run square to the room=Fact( name == "pattern", text in ( "grid", "half offset", "third offset", "random" ) )
 
 # --- what is not said
 [condition][]Nobody has said how badly moisture harms the tile=Unknown( name == "very moisture-sensitive", about == "" )

@@ -18,6 +18,7 @@
 [condition][]Also the {name} is less than the {other}=$alsoLess : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number > $alsoLess.number )
 [condition][]The {name} is less than the {other}=$lesser : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number > $lesser.number )
 [condition][]The {name} is more than the {other}=$greater : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number < $greater.number )
+[condition][]The {name} is no more than the {other}=$noMore : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number >= $noMore.number )
 
 # --- one of several things: a door, a heavy item, a notch, a hole. "Its" leans on the thing named before.
 [condition][]There is {article:a|an} {thing} named=$thing : Fact( name == "{thing}" )
@@ -47,6 +48,7 @@
 [condition][]The {name} is {value}=Fact( about == "", says == "{name}: {value}" )
 
 # --- what follows
+[consequence][]Say of the {name} what its row says=rows( "{name}" )
 [consequence][]Assume its {name} is as {figure}=assumeAs( "{name}", $thing.about, "{figure}" )
 [consequence][]Assume the {name} is as {figure}=assumeAs( "{name}", "", "{figure}" )
 [consequence][]Assume its {name} is {value}=assume( "{name}", $thing.about, "{value}" )

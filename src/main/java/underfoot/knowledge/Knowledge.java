@@ -24,6 +24,7 @@ public final class Knowledge {
   private final Map<String, Source> sources;
   private final Map<String, Status> statuses;
   private final List<Disagreement> disagreements;
+  private final Kinds kinds;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -40,7 +41,8 @@ public final class Knowledge {
       Map<String, List<String>> scales,
       Map<String, Source> sources,
       Map<String, Status> statuses,
-      List<Disagreement> disagreements) {
+      List<Disagreement> disagreements,
+      Kinds kinds) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -55,6 +57,7 @@ public final class Knowledge {
     this.sources = sources;
     this.statuses = statuses;
     this.disagreements = disagreements;
+    this.kinds = kinds;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -102,10 +105,11 @@ public final class Knowledge {
     Figures figures = Figures.load(files, practice);
     Layers layers = Layers.of(layerRows);
     Materials materials = Materials.load(files, layers, figures);
+    Wording wording = Wording.load(files);
     return new Knowledge(
         facts,
         figures,
-        Wording.load(files),
+        wording,
         layers,
         materials,
         Steps.load(files),
@@ -116,7 +120,8 @@ public final class Knowledge {
         Map.copyOf(scales),
         sources,
         statuses,
-        Disagreement.load(files));
+        Disagreement.load(files),
+        Kinds.load(files, figures, wording, layers, scales, sources.keySet()));
   }
 
   /** The facts that scenarios may state. */
@@ -172,6 +177,11 @@ public final class Knowledge {
   /** The classes of material, each scale from the least to the strictest. */
   public Map<String, List<String>> scales() {
     return scales;
+  }
+
+  /** What there is to say of each kind of deck, covering, tile and so on. */
+  public Kinds kinds() {
+    return kinds;
   }
 
   /** The bibliography. */

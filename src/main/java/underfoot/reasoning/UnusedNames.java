@@ -60,6 +60,7 @@ final class UnusedNames {
   private void neverUsed() throws KnowledgeFault {
     Set<String> used = new HashSet<>();
     rules.forEach(rule -> words(rule, used));
+    files.list("kinds", ".yaml").forEach(path -> words(path, used));
     for (String folder : List.of("wording", "layers", "proposal")) {
       for (String path : files.list(folder, ".yaml")) {
         words(path, used);
@@ -89,6 +90,7 @@ final class UnusedNames {
     }
     Set<String> named = new HashSet<>();
     rules.forEach(rule -> words(rule, named));
+    files.list("kinds", ".yaml").forEach(path -> words(path, named));
     words("changes.yaml", named);
     unused("wording", "wordings", "no rule says the text '", named);
     if (files.list("", ".yaml").contains("kinds.yaml")) {

@@ -27,7 +27,9 @@ class EveryRuleIsMissedTest {
       cases.add(one.rule());
     }
     for (Rule rule : Floors.advisor().rules().set().rules()) {
-      assertThat(cases).contains(rule.key());
+      if (!RuleCasesTest.IN_OWN_RULES.contains(rule.key())) {
+        assertThat(cases).contains(rule.key());
+      }
     }
   }
 
