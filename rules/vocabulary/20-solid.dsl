@@ -12,6 +12,7 @@
 # --- where the floor lies and what is beneath
 
 # --- what state the base is in
+[condition][]There are hairline or fine cracks=Fact( name == "cracks", about == "", text in ( "hairline", "fine" ) )
 [condition][]There are {kind} cracks=Fact( about == "", says == "cracks: {kind}" )
 
 # --- moisture

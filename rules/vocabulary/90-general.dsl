@@ -15,6 +15,7 @@
 [condition][]The {name} is above {figure}=$high : Fact( name == "{name}", about == "" ) Figure( name == "{figure}", number < $high.number )
 [condition][]The {name} is at least {figure}=$least : Fact( name == "{name}", about == "" ) Figure( name == "{figure}", number <= $least.number )
 [condition][]The {name} is at most {figure}=$most : Fact( name == "{name}", about == "" ) Figure( name == "{figure}", number >= $most.number )
+[condition][]Also the {name} is less than the {other}=$alsoLess : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number > $alsoLess.number )
 [condition][]The {name} is less than the {other}=$lesser : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number > $lesser.number )
 [condition][]The {name} is more than the {other}=$greater : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number < $greater.number )
 [condition][]The {name} is no more than the {other}=$noMore : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number >= $noMore.number )

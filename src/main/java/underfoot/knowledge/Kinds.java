@@ -288,7 +288,7 @@ public final class Kinds {
             "there is no " + attribute.sort().name().toLowerCase(Locale.ROOT) + " '" + value + "'");
       }
       String source = note("source", value, said, column, node);
-      if (!sources.contains(source)) {
+      if (!sources.contains(Source.key(source))) {
         throw fault(node, "'" + source + "' is no source; see sources.yaml");
       }
       return new Cell(value, note("reason", value, said, column, node), source);

@@ -22,6 +22,8 @@ public final class Knowledge {
   private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
+  private final Map<String, Status> statuses;
+  private final List<Disagreement> disagreements;
   private final Kinds kinds;
   private final Map<String, String> keys = new HashMap<>();
 
@@ -38,6 +40,8 @@ public final class Knowledge {
       PriceBook prices,
       Map<String, List<String>> scales,
       Map<String, Source> sources,
+      Map<String, Status> statuses,
+      List<Disagreement> disagreements,
       Kinds kinds) {
     this.facts = facts;
     this.figures = figures;
@@ -51,6 +55,8 @@ public final class Knowledge {
     this.prices = prices;
     this.scales = scales;
     this.sources = sources;
+    this.statuses = statuses;
+    this.disagreements = disagreements;
     this.kinds = kinds;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
@@ -77,14 +83,24 @@ public final class Knowledge {
       }
     }
     Map<String, Source> sources = new LinkedHashMap<>();
+    Map<String, Status> statuses = Status.load(files);
     for (Entries.Entry entry : Entries.readFile(files, "sources.yaml")) {
+      if (!statuses.containsKey(entry.required("status"))) {
+        throw new KnowledgeFault(
+            entry.file(),
+            entry.line(),
+            "'%s' has the status '%s', which is none; write one of %s"
+                .formatted(
+                    entry.name(), entry.field("status"), String.join(", ", statuses.keySet())));
+      }
       sources.put(
           entry.name(),
           new Source(
               entry.name(),
               entry.required("title"),
               entry.required("status"),
-              entry.field("note")));
+              entry.field("note"),
+              entry.field("holds")));
     }
     Figures figures = Figures.load(files, practice);
     Layers layers = Layers.of(layerRows);
@@ -103,6 +119,8 @@ public final class Knowledge {
         PriceBook.shipped(files, materials),
         Map.copyOf(scales),
         sources,
+        statuses,
+        Disagreement.load(files),
         Kinds.load(files, figures, wording, layers, scales, sources.keySet()));
   }
 
@@ -172,16 +190,26 @@ public final class Knowledge {
   }
 
   /**
-   * One entry of the bibliography.
+   * What a rule or a figure cites: an entry of the bibliography, with the clause.
    *
-   * @throws MissingKnowledge if there is none of that id
+   * @throws MissingKnowledge if there is no such entry
    */
-  public Source source(String id) {
-    Source source = sources.get(id);
+  public Source source(String citation) {
+    Source source = sources.get(Source.key(citation));
     if (source == null) {
-      throw new MissingKnowledge("source", id);
+      throw new MissingKnowledge("source", Source.key(citation));
     }
-    return source;
+    return source.cited(citation);
+  }
+
+  /** Where sources differ. */
+  public List<Disagreement> disagreements() {
+    return disagreements;
+  }
+
+  /** How well things may be known, the best first. */
+  public Map<String, Status> statuses() {
+    return statuses;
   }
 
   /** The scenario key of a fact by the name rules use; the name itself if it is in no scenario. */

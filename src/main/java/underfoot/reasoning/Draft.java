@@ -39,6 +39,9 @@ import underfoot.language.Effect.Place;
  * draft serves one session.
  */
 final class Draft {
+  /** How many rules lie between a limit and what is judged by it: one lays, one asked for it. */
+  private static final int REACH = 2;
+
   private final Knowledge knowledge;
   private RuleNote rule;
   private Match match;
@@ -156,9 +159,27 @@ final class Draft {
       case BEYOND -> new ClientLimit(because, wording);
       case RANK -> new Criterion(because, Integer.parseInt(word), name);
       case SUGGEST -> new Suggestion(because, wording);
-      case FIND -> new Finding(because, Judgement.of(word), wording, about);
+      case FIND -> new Finding(because, judgement(word, because), wording, about);
       case ROWS -> throw new IllegalArgumentException("a row says more than one thing");
     };
+  }
+
+  /** What is asked by a limit that holds elsewhere is advised; to miss it is no fault. */
+  private Judgement judgement(String word, Derivation because) {
+    Judgement judgement = Judgement.of(word);
+    return judgement.isFault() && isBorrowed(because, REACH) ? Judgement.ADVISED : judgement;
+  }
+
+  /** Whether a rule, or one that concluded what it matched, rests on what holds elsewhere only. */
+  private boolean isBorrowed(Derivation because, int reach) {
+    return !knowledge.source(because.rule().source()).holds().isEmpty()
+        || reach > 0
+            && because.premises().stream()
+                .anyMatch(
+                    one ->
+                        one instanceof Fact fact
+                            && fact.because() != null
+                            && isBorrowed(fact.because(), reach - 1));
   }
 
   /** A fact in words, or with the number of the fact that the word looks up. */

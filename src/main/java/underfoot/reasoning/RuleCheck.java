@@ -12,6 +12,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Listed;
+import underfoot.knowledge.Source;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
 import underfoot.language.Effect;
@@ -101,7 +102,18 @@ public final class RuleCheck {
   }
 
   private void rule(Rule rule) {
-    need(rule, rule.line(), "source", rule.note().source(), knowledge.sources().keySet());
+    String citation = rule.note().source();
+    need(rule, rule.line(), "source", Source.key(citation), knowledge.sources().keySet());
+    Source source = knowledge.sources().get(Source.key(citation));
+    if (source != null && rank(source.cited(citation).status()) < rank(source.status())) {
+      String what =
+          " cites '%s' from memory, but %s is known no better than %s anyway; leave 'from memory' out";
+      faults.add(
+          new RuleFaults.Fault(
+              rule.file(),
+              rule.line(),
+              rule.id() + what.formatted(citation, source.id(), source.status())));
+    }
     for (Said said : rule.conditions()) {
       for (Pattern pattern : said.patterns()) {
         pattern(rule, said, pattern);
@@ -180,7 +192,18 @@ public final class RuleCheck {
 
   private void figures() {
     for (Figure figure : knowledge.figures().all()) {
-      if (!knowledge.sources().containsKey(figure.source())) {
+      Source source = knowledge.sources().get(Source.key(figure.source()));
+      if (source != null && rank(figure.status()) < rank(source.status())) {
+        String what = "figure '%s' has the status '%s', but its source %s has '%s'; ";
+        String how = "a figure is known no better than its source";
+        faults.add(
+            new RuleFaults.Fault(
+                "figures",
+                0,
+                what.formatted(figure.name(), figure.status(), source.id(), source.status())
+                    + how));
+      }
+      if (source == null) {
         miss(
             "figures",
             0,
@@ -193,6 +216,11 @@ public final class RuleCheck {
             knowledge.sources().keySet());
       }
     }
+  }
+
+  /** How far from the best a status is; one that is none is better than any, so that it is told. */
+  private int rank(String status) {
+    return List.copyOf(knowledge.statuses().keySet()).indexOf(status);
   }
 
   private void layer(LayerKind kind) {

@@ -9,11 +9,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import underfoot.knowledge.Disagreement;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.Listed;
 import underfoot.knowledge.MaterialItem;
+import underfoot.knowledge.Source;
 import underfoot.language.Effect;
 import underfoot.language.Effect.Place;
 import underfoot.language.Effect.Verb;
@@ -130,9 +132,12 @@ final class UnusedNames {
 
   private void citations() throws KnowledgeFault {
     Set<String> cited = new HashSet<>(formulas.getOrDefault("sources", Set.of()));
-    rules.forEach(rule -> cited.add(rule.note().source()));
+    rules.forEach(rule -> cited.add(Source.key(rule.note().source())));
+    for (Disagreement one : knowledge.disagreements()) {
+      one.voices().forEach(voice -> cited.add(Source.key(voice.source())));
+    }
     for (Figure figure : knowledge.figures().all()) {
-      cited.add(figure.source());
+      cited.add(Source.key(figure.source()));
     }
     for (Listed source : entries("sources.yaml")) {
       if (!cited.contains(source.name())) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
+import underfoot.knowledge.Disagreement;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Source;
@@ -76,7 +77,7 @@ public final class RulesBook {
     knowledge.sources().keySet().forEach(id -> sources.put(id, new ArrayList<>()));
     for (RuleForm rule : rules) {
       rule.each().stream()
-          .map(one -> one.note().source())
+          .map(one -> Source.key(one.note().source()))
           .distinct()
           .forEach(id -> sources.computeIfAbsent(id, any -> new ArrayList<>()).add(rule));
     }
@@ -96,9 +97,11 @@ public final class RulesBook {
     out.open("nav", "aria-label", "Parts").open("p");
     link("by-theme", "By theme").text(" · ");
     link("by-source", "By source").text(" · ");
+    link("disagreements", "Where sources differ").text(" · ");
     link("rules", "Rules").text(" · ");
     link("figures", "Figures").close("p").end("nav");
     index();
+    disagreements();
     out.block("h2", "Rules", "id", "rules", "class", "new-page");
     byTheme()
         .forEach(
@@ -124,7 +127,9 @@ public final class RulesBook {
               links(titles(all));
               out.end("dd");
             });
-    out.end("dl").block("h2", "By source", "id", "by-source");
+    out.end("dl").block("h2", "By source", "id", "by-source").open("ul").line();
+    report.byStatus().forEach(line -> out.block("li", line));
+    out.end("ul");
     bySource()
         .forEach(
             (id, all) -> {
@@ -178,12 +183,10 @@ public final class RulesBook {
             .map(line -> line.substring(EXCEPT.length()))
             .toList());
     entry("because", List.of(rule.note().reason()));
-    String resting = rule.note().source();
-    Source source = knowledge.sources().get(resting);
+    Source source = knowledge.source(rule.note().source());
     out.element("dt", "source").open("dd");
-    link("source-" + resting, source == null ? resting : source.title());
-    out.text(source == null ? "" : " (" + source.status() + ")").end("dd");
-    entry("row", RulesReport.rows(rule));
+    link("source-" + source.id(), source.title()).text(" (" + source.status() + ")").end("dd");
+    entry("row", report.rows(rule));
     for (Figure figure : report.figures(rule)) {
       out.element("dt", "figure").open("dd");
       link("figure-" + figure.name(), figure.name()).text(" = " + figure.text() + ", ");
@@ -230,6 +233,24 @@ public final class RulesBook {
       out.text(line.substring(at));
     }
     out.end("dd");
+  }
+
+  /** Where sources differ: who says what, which is used, and why. */
+  private void disagreements() {
+    out.block("h2", "Where sources differ", "id", "disagreements", "class", "new-page");
+    for (Disagreement one : knowledge.disagreements()) {
+      out.open("section", "class", "rule").line().block("h3", one.about()).open("dl").line();
+      for (Disagreement.Voice voice : one.voices()) {
+        Source source = knowledge.source(voice.source());
+        out.open("dt");
+        link("source-" + source.id(), source.title()).text(" (" + source.status() + ")");
+        out.close("dt");
+        out.element("dd", RulesReport.filled(voice.says(), knowledge)).line();
+      }
+      entry("used here", List.of(RulesReport.filled(one.used(), knowledge)));
+      entry("because", List.of(one.because()));
+      out.end("dl").end("section");
+    }
   }
 
   private void figures() {

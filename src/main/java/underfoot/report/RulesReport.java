@@ -18,6 +18,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Source;
+import underfoot.knowledge.Status;
 import underfoot.knowledge.Wording;
 import underfoot.language.RuleForm;
 import underfoot.quantity.Nearest;
@@ -66,22 +67,49 @@ public final class RulesReport {
         resting.forEach(rule -> line(rule, page));
       }
     }
+    page.heading("How well the rules are known, each row of a table counted");
+    byStatus().forEach(line -> page.para("  ", "    ", line, Tone.PLAIN));
   }
 
   /** Whether a rule, or one of its rows, rests on a source. */
   private static boolean restsOn(RuleForm rule, String source) {
-    return rule.each().stream().anyMatch(one -> one.note().source().equals(source));
+    return rule.each().stream().anyMatch(one -> Source.key(one.note().source()).equals(source));
   }
 
-  /** A row in one paragraph: what it concludes, when and why. */
-  static String row(RuleForm row) {
+  /** How many rules are known how well, each row a rule of its own; a sentence for each status. */
+  List<String> byStatus() {
+    Map<String, Long> counts =
+        rules.stream()
+            .flatMap(rule -> rule.each().stream())
+            .collect(
+                Collectors.groupingBy(
+                    rule -> knowledge.source(rule.note().source()).status(),
+                    Collectors.counting()));
+    List<String> lines = new ArrayList<>();
+    long facts = 0;
+    long named = 0;
+    for (Status status : knowledge.statuses().values()) {
+      long count = counts.getOrDefault(status.id(), 0L);
+      lines.add(count + " " + status.id() + ": " + status.means());
+      facts += status.fact() ? count : 0;
+      named += status.fact() && status.document() ? count : 0;
+    }
+    lines.add(
+        "Of %d rules that state a fact of the trade, %d name a document (%d %%)."
+            .formatted(facts, named, facts == 0 ? 0 : 100 * named / facts));
+    return lines;
+  }
+
+  /** A row in one paragraph: what it concludes, when and why, and by which source of its own. */
+  private String row(RuleForm row, RuleForm of) {
     String when = row.when().isEmpty() ? "" : " when: " + String.join("; ", row.when()) + ".";
-    return String.join("; ", row.then()) + "." + when + " Because: " + row.note().reason();
+    String own = row.note().source().equals(of.note().source()) ? "" : ". Source: " + source(row);
+    return String.join("; ", row.then()) + "." + when + " Because: " + row.note().reason() + own;
   }
 
   /** What a rule is for each of its rows; nothing if it is written for no table. */
-  static List<String> rows(RuleForm rule) {
-    return rule.isForEach() ? rule.each().stream().map(RulesReport::row).toList() : List.of();
+  List<String> rows(RuleForm rule) {
+    return rule.isForEach() ? rule.each().stream().map(one -> row(one, rule)).toList() : List.of();
   }
 
   private static void line(RuleForm rule, TextPage page) {
@@ -162,10 +190,7 @@ public final class RulesReport {
     sentences("  when ", rule.when().isEmpty() ? List.of("") : rule.when(), page);
     sentences("  then ", rule.then(), page);
     entry("because ", rule.note().reason(), page);
-    Source source = knowledge.sources().get(rule.note().source());
-    String cited =
-        source == null ? rule.note().source() : source.title() + " (" + source.status() + ")";
-    entry("source: ", cited, page);
+    entry("source: ", source(rule), page);
     rows(rule).forEach(row -> entry("row:    ", row, page));
     for (Figure figure : figures(rule)) {
       String words = figure.name() + " = " + figure.text() + ", " + figure.description();
@@ -213,8 +238,13 @@ public final class RulesReport {
 
   /** The source of a figure, and how well it is known. */
   String source(Figure figure) {
-    Source source = knowledge.sources().get(figure.source());
-    return (source == null ? figure.source() : source.title()) + " (" + figure.status() + ")";
+    return knowledge.source(figure.source()).title() + " (" + figure.status() + ")";
+  }
+
+  /** The source of a rule, and how well it is known. */
+  String source(RuleForm rule) {
+    Source source = knowledge.source(rule.note().source());
+    return source.title() + " (" + source.status() + ")";
   }
 
   /** The figures a rule reads, those in the texts it gives included. */
@@ -331,12 +361,7 @@ public final class RulesReport {
       RuleForm rule, String source, String status, List<String> rows, List<Figure> figures) {}
 
   private RuleView view(RuleForm rule) {
-    Source source = knowledge.sources().get(rule.note().source());
-    return new RuleView(
-        rule,
-        source == null ? rule.note().source() : source.title(),
-        source == null ? "" : source.status(),
-        rows(rule),
-        figures(rule));
+    Source source = knowledge.source(rule.note().source());
+    return new RuleView(rule, source.title(), source.status(), rows(rule), figures(rule));
   }
 }
