@@ -18,8 +18,8 @@ import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.ProposedKinds;
-import underfoot.language.Rule;
 import underfoot.language.RuleFaults;
+import underfoot.language.RuleForm;
 import underfoot.language.RuleSet;
 import underfoot.plan.Advice;
 import underfoot.plan.Planner;
@@ -146,8 +146,8 @@ final class CommandContext {
   }
 
   /** The rules as they stand in their files. */
-  List<Rule> ruleTexts() throws UserError {
-    return rules().set().rules();
+  List<RuleForm> ruleTexts() throws UserError {
+    return rules().set().forms();
   }
 
   /** What asks about a floor. */

@@ -22,6 +22,7 @@ public final class Knowledge {
   private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
+  private final Kinds kinds;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -36,7 +37,8 @@ public final class Knowledge {
       Boards boards,
       PriceBook prices,
       Map<String, List<String>> scales,
-      Map<String, Source> sources) {
+      Map<String, Source> sources,
+      Kinds kinds) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -49,6 +51,7 @@ public final class Knowledge {
     this.prices = prices;
     this.scales = scales;
     this.sources = sources;
+    this.kinds = kinds;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -86,10 +89,11 @@ public final class Knowledge {
     Figures figures = Figures.load(files, practice);
     Layers layers = Layers.of(layerRows);
     Materials materials = Materials.load(files, layers, figures);
+    Wording wording = Wording.load(files);
     return new Knowledge(
         facts,
         figures,
-        Wording.load(files),
+        wording,
         layers,
         materials,
         Steps.load(files),
@@ -98,7 +102,8 @@ public final class Knowledge {
         Boards.load(files, layers, figures),
         PriceBook.shipped(files, materials),
         Map.copyOf(scales),
-        sources);
+        sources,
+        Kinds.load(files, figures, wording, layers, scales, sources.keySet()));
   }
 
   /** The facts that scenarios may state. */
@@ -154,6 +159,11 @@ public final class Knowledge {
   /** The classes of material, each scale from the least to the strictest. */
   public Map<String, List<String>> scales() {
     return scales;
+  }
+
+  /** What there is to say of each kind of deck, covering, tile and so on. */
+  public Kinds kinds() {
+    return kinds;
   }
 
   /** The bibliography. */

@@ -149,6 +149,7 @@ public final class Planner implements Appraisal {
     return new BaseBelow(
         facts.text("base family"),
         facts.text("base"),
+        facts.text("base kind").equals("boards"),
         facts.number("deck thickness"),
         facts.number("joist breadth"),
         facts.number("joist depth"),

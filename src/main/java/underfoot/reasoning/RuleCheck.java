@@ -112,6 +112,10 @@ public final class RuleCheck {
       List<Effect.Place> places = said.effect().verb().places();
       for (int i = 0; i < places.size(); i++) {
         String word = said.effect().words().get(i);
+        if (Effect.isLookedUp(word)) {
+          lookedUp(rule, said, Effect.lookedUp(word));
+          continue;
+        }
         switch (places.get(i)) {
           case FIGURE -> need(rule, said.number(), "figure", word, figures);
           case LAYER -> need(rule, said.number(), "layer", word, layers);
@@ -143,6 +147,16 @@ public final class RuleCheck {
           new RuleFaults.Fault(
               rule.file(), said.number(), told + "danger; write danger: … and instead: …"));
     }
+  }
+
+  private void lookedUp(Rule rule, Said said, String name) {
+    Set<String> asked = new TreeSet<>();
+    for (Pattern pattern : rule.patterns()) {
+      if (pattern.quantity() == Pattern.Quantity.EACH) {
+        asked.add(pattern.type() == Pattern.Type.FACT ? pattern.name() : pattern.word("family"));
+      }
+    }
+    need(rule, said.number(), "fact or family of layers", name, asked);
   }
 
   private void pattern(Rule rule, Said said, Pattern pattern) {
@@ -213,7 +227,7 @@ public final class RuleCheck {
 
   private void need(Rule rule, int line, String sort, String name, Set<String> known) {
     if (!known.contains(name)) {
-      String what = rule.id() + " names the " + sort + " '" + name + "', which is not there";
+      String what = rule.key() + " names the " + sort + " '" + name + "', which is not there";
       miss(rule.file(), line, what, name, known);
     }
   }

@@ -80,7 +80,7 @@ final class RuleCompiler {
                   (Drools drools, Draft draft) ->
                       draft.conclude(rule.note(), effects, "", into(drools))));
     }
-    return PatternDSL.rule(PACKAGE, rule.id()).build(items.toArray(new RuleItemBuilder<?>[0]));
+    return PatternDSL.rule(PACKAGE, rule.key()).build(items.toArray(new RuleItemBuilder<?>[0]));
   }
 
   /** Conclusions hold only as long as what they rest on. */

@@ -58,13 +58,14 @@ final class UnusedNames {
   private void neverUsed() throws KnowledgeFault {
     Set<String> used = new HashSet<>();
     rules.forEach(rule -> words(rule, used));
+    files.list("kinds", ".yaml").forEach(path -> words(path, used));
     for (String folder : List.of("wording", "layers", "proposal")) {
       for (String path : files.list(folder, ".yaml")) {
         words(path, used);
       }
     }
     for (String path : files.list("", ".yaml")) {
-      if (!path.equals("sources.yaml") && !path.equals("steps.yaml")) {
+      if (!path.equals("sources.yaml")) {
         words(path, used);
       }
     }
@@ -87,11 +88,12 @@ final class UnusedNames {
     }
     Set<String> named = new HashSet<>();
     rules.forEach(rule -> words(rule, named));
+    files.list("kinds", ".yaml").forEach(path -> words(path, named));
     words("changes.yaml", named);
     unused("wording", "wordings", "no rule says the text '", named);
-    if (files.list("", ".yaml").contains("steps.yaml")) {
+    if (files.list("", ".yaml").contains("kinds.yaml")) {
       words("kinds.yaml", named);
-      unused("steps.yaml", "steps", "no rule allows time for the step '", named);
+      unused("tables/steps.yaml", "steps", "no rule allows time for the step '", named);
     }
     Set<String> laid = new HashSet<>(named);
     words("kinds.yaml", laid);

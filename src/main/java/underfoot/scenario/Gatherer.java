@@ -157,7 +157,10 @@ final class Gatherer {
   }
 
   private void entry(KeyNode node, Node.Entry entry, String about) {
-    written.add(Gathered.id(node.path, about));
+    if (!written.add(Gathered.id(node.path, about)) && node.fact != null) {
+      fault(entry, node.inWords() + " stands twice", "keep one of the two");
+      return;
+    }
     if (node.isList()) {
       list(node, entry);
       return;
