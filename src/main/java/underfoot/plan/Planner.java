@@ -158,8 +158,7 @@ public final class Planner implements Appraisal {
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
-  private Optional<LevelPlan> levels(
-      Scenario scenario, BuildUp buildUp, Justifier justifier) {
+  private Optional<LevelPlan> levels(Scenario scenario, BuildUp buildUp, Justifier justifier) {
     Optional<StackLayer> leveller =
         buildUp.stack().layers().stream()
             .filter(layer -> layer.kind().family().equals(LEVELLER))
