@@ -16,6 +16,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.PriceBook;
 import underfoot.measure.LevelSurvey;
+import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Assessment;
@@ -36,26 +37,28 @@ public final class Planner implements Appraisal {
 
   private final PriceBook prices;
   private final SetOuts setOuts;
+  private final Surveys surveys;
 
   /**
    * @param prices what things cost
    */
   public Planner(PriceBook prices) {
-    this(prices, new SetOuts());
+    this(prices, new SetOuts(), new Surveys());
   }
 
-  private Planner(PriceBook prices, SetOuts setOuts) {
+  private Planner(PriceBook prices, SetOuts setOuts, Surveys surveys) {
     this.prices = prices;
     this.setOuts = setOuts;
+    this.surveys = surveys;
   }
 
   /**
-   * One that works by other prices and remembers the same set-outs.
+   * One that works by other prices and remembers the same set-outs and levels.
    *
    * @param others what things cost
    */
   public Planner by(PriceBook others) {
-    return others == prices ? this : new Planner(others, setOuts);
+    return others == prices ? this : new Planner(others, setOuts, surveys);
   }
 
   /** What follows from the recommended build-up; nothing if there is none. */
@@ -155,13 +158,12 @@ public final class Planner implements Appraisal {
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
-  private static Optional<LevelPlan> levels(
-      Scenario scenario, BuildUp buildUp, Justifier justifier) {
+  private Optional<LevelPlan> levels(Scenario scenario, BuildUp buildUp, Justifier justifier) {
     Optional<StackLayer> leveller =
         buildUp.stack().layers().stream()
             .filter(layer -> layer.kind().family().equals(LEVELLER))
             .findFirst();
-    Optional<LevelSurvey> survey = LevelSurvey.of(scenario);
+    Optional<LevelSurvey> survey = surveys.of(scenario);
     double least = buildUp.facts().number("pour least");
     if (leveller.isEmpty() || survey.isEmpty() || Double.isNaN(least)) {
       return Optional.empty();
@@ -298,6 +300,11 @@ public final class Planner implements Appraisal {
 
   private static String items(Collection<String> items) {
     return String.join(SEPARATOR, items);
+  }
+
+  @Override
+  public Surveys surveys() {
+    return surveys;
   }
 
   @Override

@@ -45,7 +45,7 @@ public final class Advisor {
    * @param appraisal works out what a build-up costs and how long it takes
    */
   public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
-    this(rules, knowledge, appraisal, new Surveys(), false);
+    this(rules, knowledge, appraisal, appraisal.surveys(), false);
   }
 
   private Advisor(
