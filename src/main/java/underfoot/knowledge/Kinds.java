@@ -118,6 +118,15 @@ public final class Kinds {
    */
   public record Cell(String value, String reason, String source) {}
 
+  /** What all cells cite, one for each cell. */
+  public List<String> citations() {
+    return tables.stream()
+        .flatMap(table -> table.rows().stream())
+        .flatMap(row -> row.cells().values().stream())
+        .map(Cell::source)
+        .toList();
+  }
+
   static Kinds load(
       RuleFiles files,
       Figures figures,

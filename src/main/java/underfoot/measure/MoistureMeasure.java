@@ -13,6 +13,7 @@ final class MoistureMeasure implements Measure {
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     MeasuredFacts found = new MeasuredFacts();
+    newScreed(figures, facts, found);
     TracedFacts basis = new TracedFacts(figures, facts);
     double thickness = basis.fact("deck thickness");
     double firstDepth = basis.fact("drying first depth");
@@ -53,5 +54,31 @@ final class MoistureMeasure implements Measure {
                   ofRest);
             });
     return found.list();
+  }
+
+  /** How long a screed that is laid anew dries, by its own thickness. */
+  private static void newScreed(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
+    double thickness = basis.fact("new screed thickness");
+    DryingRates rates =
+        new DryingRates(
+            basis.figure("cement-screed-drying-first-depth"),
+            basis.figure("cement-screed-drying-rate-first"),
+            basis.figure("cement-screed-drying-rate-beyond"));
+    if (basis.complete()) {
+      Worked.with()
+          .key("screed", "cement")
+          .key("thickness", thickness)
+          .run(new DryingTime(rates, rates))
+          .ifPresent(
+              result ->
+                  found.addAs(
+                      "new screed drying time",
+                      "",
+                      Texts.of(result.value("days"), "days"),
+                      result.value("days") * 24,
+                      Worked.how(result),
+                      basis));
+    }
   }
 }

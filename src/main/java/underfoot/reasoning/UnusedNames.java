@@ -133,6 +133,7 @@ final class UnusedNames {
   private void citations() throws KnowledgeFault {
     Set<String> cited = new HashSet<>(formulas.getOrDefault("sources", Set.of()));
     rules.forEach(rule -> cited.add(Source.key(rule.note().source())));
+    knowledge.kinds().citations().forEach(citation -> cited.add(Source.key(citation)));
     for (Disagreement one : knowledge.disagreements()) {
       one.voices().forEach(voice -> cited.add(Source.key(voice.source())));
     }

@@ -67,7 +67,7 @@ public final class RulesReport {
         resting.forEach(rule -> line(rule, page));
       }
     }
-    page.heading("How well the rules are known, each row of a table counted");
+    page.heading("How well the rules are known, each row of a table and cell of a kind counted");
     byStatus().forEach(line -> page.para("  ", "    ", line, Tone.PLAIN));
   }
 
@@ -76,15 +76,17 @@ public final class RulesReport {
     return rule.each().stream().anyMatch(one -> Source.key(one.note().source()).equals(source));
   }
 
-  /** How many rules are known how well, each row a rule of its own; a sentence for each status. */
+  /** How many rules are known how well, rows and cells counted; a sentence for each status. */
   List<String> byStatus() {
     Map<String, Long> counts =
-        rules.stream()
-            .flatMap(rule -> rule.each().stream())
+        Stream.concat(
+                rules.stream()
+                    .flatMap(rule -> rule.each().stream())
+                    .map(rule -> rule.note().source()),
+                knowledge.kinds().citations().stream())
             .collect(
                 Collectors.groupingBy(
-                    rule -> knowledge.source(rule.note().source()).status(),
-                    Collectors.counting()));
+                    citation -> knowledge.source(citation).status(), Collectors.counting()));
     List<String> lines = new ArrayList<>();
     long facts = 0;
     long named = 0;
