@@ -49,6 +49,7 @@ final class PageServer implements AutoCloseable {
       Map.of(
           "", new Part("page/page.html", "text/html"),
           "page.js", new Part("page/page.js", "text/javascript"),
+          "plan.js", new Part("page/plan.js", "text/javascript"),
           "page.css", new Part("page/page.css", "text/css"),
           "report.css", new Part("report/html/page.css", "text/css"));
 

@@ -143,9 +143,9 @@ public final class Interview {
   }
 
   /**
-   * The next question; empty if no answer to any could change anything. First come those of which a
-   * likely answer could stop the work or bring another way of building ({@link #decides}), then all
-   * others.
+   * The next question; empty if no answers could change anything, one alone or several at once.
+   * First come those of which a likely answer could hurt, stop the work or bring another way of
+   * building ({@link #decides}), then all others.
    */
   public Optional<Place> next(Answers answers) {
     List<Place> missing = required(answers);
@@ -156,7 +156,8 @@ public final class Interview {
     List<Place> places = unanswered(answers, trials);
     return first(places, trials::decides)
         .or(() -> first(places, trials::soonMatter))
-        .or(() -> first(places, trials::matter));
+        .or(() -> first(places, trials::matter))
+        .or(() -> trials.withOthers(places));
   }
 
   private static Optional<Place> first(List<Place> places, Predicate<Place> test) {
@@ -164,8 +165,8 @@ public final class Interview {
   }
 
   /**
-   * Whether a place is a required one, or a likely answer to it could change the answer in one word
-   * or bring another way of building.
+   * Whether a place is a required one, or a likely answer to it, alone or with what goes together
+   * with it, could change the answer in one word, bring a danger or another way of building.
    */
   public boolean decides(Answers answers, Place place) {
     return !answers.complete() || trials(answers).decides(place);
