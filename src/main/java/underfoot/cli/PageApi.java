@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -102,10 +103,11 @@ final class PageApi {
    *
    * @param what one of {@link #ASKED}
    * @param body the request, JSON
+   * @param late whether nobody waits for the answer any more
    * @param out where the answer is written, JSON
    * @throws UserError if the rule base is at fault
    */
-  void answer(String what, byte[] body, StringWriter out) throws UserError {
+  void answer(String what, byte[] body, BooleanSupplier late, StringWriter out) throws UserError {
     Request request;
     try {
       request = read(body);
@@ -121,7 +123,7 @@ final class PageApi {
           case "say" -> say(known, request);
           case "next" -> next(known);
           case "question" -> question(known, request);
-          case "left" -> left(named);
+          case "left" -> left(named, late);
           case "first" -> first(named);
           case "file" -> Map.of("file", named.file());
           case "why" -> lines(known, request, conversation::why);
@@ -271,14 +273,14 @@ final class PageApi {
   private record Left(String id, String part, String ask) {}
 
   /** What is still open: the questions that matter as things stand. */
-  private Map<String, Object> left(Known known) {
+  private Map<String, Object> left(Known known, BooleanSupplier late) {
     List<Left> left =
-        conversation.interview().likely(known.answers()).stream()
+        conversation.interview().likely(known.answers(), late).stream()
             .filter(place -> !place.fact().key().equals(NAME))
             .map(place -> conversation.asked(known, place))
             .map(one -> new Left(one.place().id(), one.part(), one.ask()))
             .toList();
-    return Map.of("left", left);
+    return late.getAsBoolean() ? Map.of("late", true) : Map.of("left", left);
   }
 
   private record First(String id, String words) {}

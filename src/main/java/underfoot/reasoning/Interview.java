@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiPredicate;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
@@ -161,7 +162,7 @@ public final class Interview {
   }
 
   private static Optional<Place> first(List<Place> places, Predicate<Place> test) {
-    return places.parallelStream().filter(test).findFirst();
+    return places.stream().filter(test).findFirst(); // each floor is thought through on all cores
   }
 
   /**
@@ -181,7 +182,16 @@ public final class Interview {
 
   /** The questions that matter with likely values, in order; quicker than {@link #open}. */
   public List<Place> likely(Answers answers) {
-    return open(answers, Trials::soonMatter);
+    return likely(answers, () -> false);
+  }
+
+  /**
+   * The same, unless nobody waits for it any more.
+   *
+   * @param late whether that is so; then no more is tried, and what is told is not all
+   */
+  public List<Place> likely(Answers answers, BooleanSupplier late) {
+    return open(answers, (trials, place) -> !late.getAsBoolean() && trials.soonMatter(place));
   }
 
   /** All questions that matter as things stand, in the order they are asked. */

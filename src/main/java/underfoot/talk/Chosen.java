@@ -125,8 +125,8 @@ final class Chosen {
   static String how(FactDefinition fact, String hint) {
     return switch (fact.kind()) {
       case YES_NO -> "Say yes or no, or that you do not know.";
-      case CHOICE -> "Say one of those above, by its name or number, or that you do not know.";
-      case CHOICES -> "Say one or more of those above, with commas between.";
+      case CHOICE -> "Say one of the choices, by its name or number, or that you do not know.";
+      case CHOICES -> "Say one or more of the choices, with commas between.";
       default -> hint.isEmpty() ? "For example: " + fact.example() + "." : hint + ".";
     };
   }

@@ -215,7 +215,7 @@ public final class Conversation {
     if (write.matches()) {
       how = "Did you mean " + write.group(1) + "?";
     } else if (how.startsWith("choices: ")) {
-      how = "Say one of those above, by its name or number";
+      how = "Say one of the choices, by its name or number";
     } else if (how.startsWith("for example: ")) {
       how = "For example: " + fact.example();
     }

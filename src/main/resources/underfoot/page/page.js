@@ -15,6 +15,7 @@ function make(tag, attributes, ...children) {
   return node;
 }
 
+const capital = (words) => words.slice(0, 1).toUpperCase() + words.slice(1);
 const tell = (words) => { $("told").textContent = words; };
 
 // --- what is known: step by step, so that each can be taken back. It is kept in the browser.
@@ -49,7 +50,7 @@ function kept() {
 
 function step(more) {
   const last = { ...now() };
-  steps = steps.slice(0, at + 1).concat({ ...last, ask: "", heard: [], ends: false, ...more });
+  steps = steps.slice(0, at + 1).concat({ ...last, ask: "", heard: [], ends: false, objection: "", ...more });
   at = steps.length - 1;
   keep();
   history.pushState({ at, deep: ((history.state && history.state.deep) || 0) + 1 }, "");
@@ -174,7 +175,7 @@ function card(one) {
   const known = one.said && one.said !== "unknown" ? one.said.replace(/\n/g, ", ") : "";
   if (known && !drawn) input.value = known;
   const free = make("div", { class: "row free" },
-    make("label", { for: "words", class: "or", text: one.choices.length ? "Or in your own words" : "In your own words" }), input, make("button", { type: "submit", class: "main", id: "say", text: "Go on" }));
+    make("label", { for: "words", class: "or", text: one.choices.length ? "In your own words, or choose below" : "In your own words" }), input, make("button", { type: "submit", class: "main", id: "say", text: "Go on" }));
   const rest = make("div", { class: "row" },
     one.mayBeUnknown && make("button", { type: "button", id: "unknown", text: one.guess ? "Leave it at that guess" : "I do not know", onclick: () => answer(one, "", "") }),
     make("button", { type: "button", id: "back", text: "Back", onclick: back, disabled: at === 0 }));
@@ -186,24 +187,28 @@ function card(one) {
   }) }, make("summary", { id: "why", text: "Why it is asked" }), because);
   const look = make("details", { class: "help" }, make("summary", { id: "look", text: "How to find out" }),
     make("p", { text: one.means + "." }), one.look && make("p", { text: one.look + "." }));
-  $("card").replaceChildren(
+  show(
     make("p", { class: "part", text: one.part }),
     make("h2", { id: "ask", tabindex: "-1", text: one.ask }),
     one.guess && make("p", { class: "guess", text: `Taken as ${one.said}: ${one.guess}.` }),
     make("p", { class: "hint", id: "how", text: one.how }),
     picture(one.drawing, false),
+    free, wrong, means,
     one.choices.length > 0 && choices,
     drawn && drawn.field,
-    free, wrong, means, rest, make("div", { class: "helps" }, look, why));
+    rest, make("div", { class: "helps" }, look, why));
   $("card").dataset.id = one.id;
   $("card").onsubmit = (event) => {
     event.preventDefault();
     if (input.value.trim()) answer(one, input.value.trim(), input.dataset.meant || "");
     else { wrong.textContent = one.mayBeUnknown ? "Say something, or press “I do not know”." : "Say something first."; input.focus(); }
   };
+  if (now().objection) wrong.textContent = now().objection;
   if (drawn) ask("advice", (reply) => { drawn.drawn((reply.drawn || {})[one.id] || [], (reply.drawn || {})["room.outline"] || []); showAdvice(reply); });
   focusOn(input);
 }
+
+const show = (...nodes) => $("card").replaceChildren(...nodes.filter(Boolean));
 
 // The program's own drawings, and nothing else, come as markup.
 function picture(markup, small) {
@@ -213,10 +218,14 @@ function picture(markup, small) {
   return make("div", { class: small ? "small" : "large" }, svg);
 }
 
+// One saying after another: what is said while another is on its way would lose it.
 function answer(one, words, meant) {
-  return tried(async () => {
-    $("card").setAttribute("aria-busy", "true");
-    const reply = await send("say", { place: one.id, words, meant }).finally(() => $("card").removeAttribute("aria-busy"));
+  if ($("card").inert) return;
+  $("card").inert = true;
+  delete document.body.dataset.asked;
+  tried(async () => {
+    const reply = await send("say", { place: one.id, words, meant }).finally(() => { $("card").inert = false; });
+    document.body.dataset.asked = String(turn);
     if (reply.command) { command(reply.command); return; }
     if (reply.answered || reply.told.length) {
       const unknown = reply.told.length === 1 && reply.told[0].value === "unknown";
@@ -253,7 +262,7 @@ function command(word) {
 }
 
 function offered(reply) {
-  $("card").replaceChildren(
+  show(
     make("h2", { id: "ask", tabindex: "-1", text: "The rest makes it finer" }),
     make("p", { text: reply.offer }),
     make("div", { class: "row" },
@@ -265,7 +274,7 @@ function offered(reply) {
 }
 
 function ended(offer) {
-  $("card").replaceChildren(
+  show(
     make("h2", { id: "ask", tabindex: "-1", text: offer ? "Enough for now" : "That is all" }),
     make("p", { text: offer || "No other answer would change the advice." }),
     make("div", { class: "row" },
@@ -285,12 +294,12 @@ function heard(list) {
   $("heard").replaceChildren();
   if (!list.length) return;
   const chips = list.map((one) => make("li", { class: one.guess ? "only" : "" },
-    make("span", { text: one.unknown ? `${one.called} Not known.` : `${one.called}: ${one.value.replace(/\n/g, ", ")}` + (one.guess ? " (a guess)" : "") }),
+    make("span", { text: one.unknown ? `${one.called} Not known.` : capital(`${one.called}: ${one.value.replace(/\n/g, ", ")}`) + (one.guess ? " (a guess)" : "") }),
     make("button", { type: "button", text: "Change", "aria-label": "Change: " + one.called, onclick: () => change(one.id) })));
   const cost = make("ul", { class: "hint", id: "cost" });
   $("heard").append(make("p", { class: "part", text: "Understood" }), make("ul", { class: "chips" }, ...chips));
-  const guesses = list.filter((one) => one.guess && one.since).map((one) => make("li", { text: `${one.called}: ${one.since}.` }));
-  cost.append(...guesses);
+  const reasons = new Set(list.filter((one) => one.guess && one.since).map((one) => one.since));
+  cost.append(...[...reasons].map((since) => make("li", { text: "A guess: " + since + "." })));
   $("heard").append(cost);
   const mine = turn;
   if (list[0].unknown) tried(async () => {
@@ -305,7 +314,7 @@ function said(list) {
   const open = list.filter((one) => one.value === "unknown").length;
   $("said-count").textContent = `What you said (${list.length})` + (guesses ? `, ${guesses} of it a guess` : "") + (open ? `, ${open} not known` : "");
   $("said").replaceChildren(...list.map((one) => make("li", {},
-    make("span", { text: `${one.called}: ${one.value === "unknown" ? "not known" : one.value.replace(/\n/g, ", ")}` + (one.guess ? " (a guess)" : "") }),
+    make("span", { text: `${capital(one.called)}: ${one.value === "unknown" ? "not known" : one.value.replace(/\n/g, ", ")}` + (one.guess ? " (a guess)" : "") }),
     make("button", { type: "button", text: "Change", "aria-label": "Change: " + one.ask, onclick: () => change(one.id) }))));
 }
 
@@ -346,7 +355,7 @@ function showAdvice(reply) {
   if (there) {
     const grave = [...reply.halts, ...reply.dangers];
     const danger = grave.length ? ` ${grave.length} ${grave.length === 1 ? "danger" : "dangers"}.` : "";
-    $("preview").textContent = reply.preview[0].toUpperCase() + reply.preview.slice(1) + "." + danger;
+    $("preview").textContent = capital(reply.preview) + "." + danger;
     $("verdict").textContent = reply.verdictWords;
     $("verdict").className = reply.verdict;
     $("summary").textContent = reply.summary;

@@ -97,7 +97,7 @@ class BothMouthsTest {
     private String ask(String what, String more) throws Exception {
       StringWriter out = new StringWriter();
       String body = '{' + state + (more.isEmpty() ? "" : "," + more) + '}';
-      api.answer(what, body.getBytes(StandardCharsets.UTF_8), out);
+      api.answer(what, body.getBytes(StandardCharsets.UTF_8), () -> false, out);
       return out.toString();
     }
 

@@ -68,7 +68,34 @@ class InterviewTest {
       String who = "newcomer " + seed + " after " + asked + " questions";
       assertThat(asked).as(who).isPositive();
       assertThat(nothingChanges(interview, answers, List.of(), who)).as(who).isGreaterThan(50);
+      assertThat(nothingChangesTogether(interview, answers, random, who)).as(who).isPositive();
     }
+  }
+
+  /** Answers several of the questions that were not asked at once, whichever; tells how often. */
+  private static int nothingChangesTogether(
+      Interview interview, Answers answers, Random random, String who) {
+    Advisor advisor = Floors.advisor().remembering();
+    DecisionDigest now = DecisionDigest.of(advisor.advise(answers.scenario()));
+    int tried = 0;
+    for (int sample = 0; sample < 40; sample++) {
+      Scenario other = answers.scenario();
+      List<String> said = new ArrayList<>();
+      for (Place place : answers.places()) {
+        boolean asked = answers.has(place) || !interview.fits(answers, place);
+        if (!asked && random.nextInt(3) == 0) {
+          String value = pick(TriedValues.of(answers.scenario(), place), random);
+          Optional<Scenario> changed = TriedValues.changed(other, place, value);
+          if (changed.isPresent()) {
+            other = changed.get();
+            said.add(place + ": " + value);
+          }
+        }
+      }
+      tried += said.size() > 1 ? 1 : 0;
+      assertThat(DecisionDigest.of(advisor.advise(other))).as("%s: %s", who, said).isEqualTo(now);
+    }
+    return tried;
   }
 
   /**
