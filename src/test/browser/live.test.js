@@ -47,7 +47,7 @@ async function opened(options, look) {
   try {
     await lookedAt(options, look);
   } catch (fault) {
-    silent = fault.name === 'TimeoutError';
+    silent = program.exitCode !== null || fault.message.includes('ERR_CONNECTION_REFUSED');
     throw fault;
   }
 }

@@ -73,6 +73,7 @@ window.addEventListener("popstate", (event) => { if (event.state && "at" in even
 // Another tab went on: this one follows.
 window.addEventListener("storage", (event) => {
   if (event.key !== KEPT || !kept()) return;
+  history.replaceState({ at, deep: (history.state && history.state.deep) || 0 }, "");
   tell("Went on in another tab; this one shows the same.");
   shown();
 });
