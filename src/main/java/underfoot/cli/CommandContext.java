@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -19,8 +18,8 @@ import underfoot.knowledge.MissingKnowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.PriceBook;
 import underfoot.knowledge.ProposedKinds;
-import underfoot.language.Rule;
 import underfoot.language.RuleFaults;
+import underfoot.language.RuleForm;
 import underfoot.language.RuleSet;
 import underfoot.plan.Advice;
 import underfoot.plan.Planner;
@@ -32,6 +31,7 @@ import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleCheck;
 import underfoot.report.MadeBy;
 import underfoot.scenario.FactBook;
+import underfoot.scenario.InputFile;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
@@ -148,8 +148,8 @@ final class CommandContext {
   }
 
   /** The rules as they stand in their files. */
-  List<Rule> ruleTexts() throws UserError {
-    return rules().set().rules();
+  List<RuleForm> ruleTexts() throws UserError {
+    return rules().set().forms();
   }
 
   /** What asks about a floor. */
@@ -203,21 +203,12 @@ final class CommandContext {
 
   /** What tells a rule base from others: the beginning of a digest of its files. */
   static String idOf(RuleFiles files) {
-    MessageDigest digest = digest();
+    MessageDigest digest = InputFile.digest();
     for (String path : files.all()) {
       digest.update(path.getBytes(StandardCharsets.UTF_8));
       digest.update(files.read(path));
     }
     return HexFormat.of().formatHex(digest.digest(), 0, 6);
-  }
-
-  /** What makes digests, SHA-256. */
-  static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
   }
 
   /** The rules; one's own are looked through first, so that none is off without a word. */

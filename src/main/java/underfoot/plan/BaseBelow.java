@@ -5,6 +5,7 @@ package underfoot.plan;
  *
  * @param family {@code timber}, {@code floating} or {@code solid}
  * @param name what it is called
+ * @param boards whether it is of many narrow boards
  * @param thicknessMm how thick the deck or slab is, mm; NaN if unknown
  * @param joistBreadthMm mm; NaN where there are no joists or they are unknown
  * @param joistDepthMm mm; NaN as well
@@ -14,6 +15,7 @@ package underfoot.plan;
 public record BaseBelow(
     String family,
     String name,
+    boolean boards,
     double thicknessMm,
     double joistBreadthMm,
     double joistDepthMm,
@@ -21,6 +23,6 @@ public record BaseBelow(
     boolean taken) {
   /** Nothing known. */
   public static BaseBelow unknown() {
-    return new BaseBelow("", "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
+    return new BaseBelow("", "", false, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
   }
 }

@@ -25,6 +25,7 @@ import underfoot.scenario.Scenario;
 
 /** What follows from a build-up: what to buy, in what order to work, what it costs. */
 public final class Planner implements Appraisal {
+  private static final String SEPARATOR = ", ";
   private static final String CONTINGENCY = "contingency";
   private static final String LEVELLER = "leveller";
   private static final String UNPRICED = "unpriced";
@@ -73,7 +74,9 @@ public final class Planner implements Appraisal {
           new QuantityLine(
               amount.item().item(),
               amount.amount(),
-              amount.whole() ? amount.item().unit() : amount.item().unit() + " for each m2",
+              amount.whole() || Double.isNaN(amount.amount())
+                  ? amount.item().unit()
+                  : amount.item().unit() + " for each m2",
               packs(amount),
               justifier.of(amount.layer().because(), amount.used())));
     }
@@ -86,6 +89,7 @@ public final class Planner implements Appraisal {
         levels(assessment.scenario(), buildUp, justifier),
         BuildUpComparison.of(assessment, this, justifier),
         List.of(),
+        Optional.empty(),
         beneath(buildUp),
         SetOuts.room(assessment.scenario(), buildUp.facts()),
         setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
@@ -142,6 +146,7 @@ public final class Planner implements Appraisal {
     return new BaseBelow(
         facts.text("base family"),
         facts.text("base"),
+        facts.text("base kind").equals("boards"),
         facts.number("deck thickness"),
         facts.number("joist breadth"),
         facts.number("joist depth"),
@@ -292,7 +297,7 @@ public final class Planner implements Appraisal {
   }
 
   private static String items(Collection<String> items) {
-    return String.join(", ", items);
+    return String.join(SEPARATOR, items);
   }
 
   @Override
@@ -304,7 +309,7 @@ public final class Planner implements Appraisal {
       Fact here = buildUp.facts().find(UNPRICED);
       if (here != null) {
         unpriced.add(here);
-        items.add(here.text());
+        items.addAll(List.of(here.text().split(SEPARATOR)));
       }
       Fact foreign = buildUp.facts().find(FOREIGN);
       if (foreign != null && found.isEmpty()) {
@@ -312,9 +317,7 @@ public final class Planner implements Appraisal {
       }
     }
     if (!unpriced.isEmpty()) {
-      found.add(
-          Fact.measured(
-              "unpriced in some way", "", String.join("; ", items), Double.NaN, "", unpriced));
+      found.add(Fact.measured("unpriced in some way", "", items(items), Double.NaN, "", unpriced));
     }
     return found;
   }

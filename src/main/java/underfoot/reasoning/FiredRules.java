@@ -2,11 +2,14 @@ package underfoot.reasoning;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.RuleNote;
 
 /** Which rules had a say about a floor. */
 public final class FiredRules {
@@ -16,7 +19,15 @@ public final class FiredRules {
    * The ids of all rules that concluded anything, for any build-up, in the order of their names.
    */
   public static Set<String> of(Assessment assessment) {
-    Set<String> ids = new TreeSet<>();
+    return notes(assessment).stream()
+        .map(RuleNote::id)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** What those rules say of themselves; of one for each row of a table, the rows that did. */
+  public static Set<RuleNote> notes(Assessment assessment) {
+    Set<RuleNote> notes = new HashSet<>();
+    Set<Derivation> seen = new HashSet<>();
     Deque<Object> todo = new ArrayDeque<>(assessment.general());
     todo.addAll(assessment.facts().all());
     for (BuildUp buildUp : assessment.buildUps()) {
@@ -31,10 +42,11 @@ public final class FiredRules {
       } else if (one instanceof Fact fact) {
         because = fact.because();
       }
-      if (because != null && ids.add(because.rule().id())) {
+      if (because != null && seen.add(because)) {
+        notes.add(because.rule());
         todo.addAll(because.premises());
       }
     }
-    return ids;
+    return notes;
   }
 }
