@@ -37,6 +37,7 @@ import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.ScenarioReader;
 import underfoot.scenario.StatedFact;
+import underfoot.talk.Conversation;
 
 /** What commands share: the rule base, loaded as far as it is needed, and the files in and out. */
 final class CommandContext {
@@ -52,6 +53,7 @@ final class CommandContext {
   private Knowledge knowledge;
   private RuleBase compiled;
   private PriceBook prices;
+  private Conversation conversation;
 
   /**
    * @param folder a person's own copy of the rules; null for those that came with the program
@@ -151,9 +153,14 @@ final class CommandContext {
   }
 
   /** What asks about a floor. */
-  Interview interview() throws UserError {
-    InterviewBook order = byRules(() -> InterviewBook.load(files, facts()));
-    return new Interview(advisor(new Planner(knowledge().prices())), order);
+  Conversation conversation() throws UserError {
+    if (conversation == null) {
+      InterviewBook order = byRules(() -> InterviewBook.load(files, facts()));
+      Interview interview = new Interview(advisor(new Planner(knowledge().prices())), order);
+      Phrases words = phrases();
+      conversation = byRules(() -> new Conversation(interview, words));
+    }
+    return conversation;
   }
 
   private List<RuleFaults.Fault> unitFaults() throws KnowledgeFault, UserError {

@@ -1,14 +1,14 @@
-package underfoot.cli;
+package underfoot.talk;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import underfoot.knowledge.InterviewBook;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import underfoot.knowledge.InterviewBook.Taken;
 import underfoot.measure.Texts;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
@@ -23,13 +23,15 @@ import underfoot.scenario.StatedFact;
  * value that was only taken for want of knowing better is marked by its comment, so that it is not
  * known either when the file is taken up again.
  */
-final class AnswerFile {
+public final class AnswerFile {
   private static final String TAKEN = "Not certain; taken so:";
+  private static final String ONCE = "Once you know, delete this note.";
+  private static final Pattern MARK = Pattern.compile(TAKEN + " (.*?)\\.? ?(?:" + ONCE + "|$)");
 
   private AnswerFile() {}
 
   /** The text of the file. */
-  static String text(Answers answers, Map<String, InterviewBook.Taken> taken) {
+  static String text(Answers answers, Map<String, Taken> taken) {
     List<String> head = new ArrayList<>();
     head.add("Written by the interview: underfoot ask. Change it as you find out more.");
     head.add(
@@ -39,10 +41,10 @@ final class AnswerFile {
     return answers.file(
         head,
         place -> {
-          InterviewBook.Taken one = taken.get(place.id());
+          Taken one = taken.get(place.id());
           FactDefinition fact = place.fact();
           if (one != null && !one.certain()) {
-            return TAKEN + ' ' + one.since() + ". Once you know, delete this note.";
+            return TAKEN + ' ' + one.since() + ". " + ONCE;
           }
           boolean unknown =
               answers.said(place).map(said -> said.equals(Answers.UNKNOWN)).orElse(false);
@@ -54,56 +56,55 @@ final class AnswerFile {
   }
 
   /**
-   * What a file marks as taken for want of knowing better, by place.
+   * What a file says, which may be unfinished, and what of it was only taken.
    *
    * @param facts what may be said
    * @param name the file's name, for messages
    * @param content its bytes
-   * @param book why such values are taken
-   * @throws ScenarioFaults if anything is wrong with it
+   * @throws ScenarioFaults if anything is wrong with what it does say
    */
-  static Map<String, InterviewBook.Taken> taken(
-      FactBook facts, String name, byte[] content, InterviewBook book) throws ScenarioFaults {
-    Set<Integer> marked = marked(new String(content, StandardCharsets.UTF_8));
-    Map<String, InterviewBook.Taken> taken = new LinkedHashMap<>();
+  public static Known read(FactBook facts, String name, byte[] content) throws ScenarioFaults {
+    Map<Integer, String> marked = marked(new String(content, StandardCharsets.UTF_8));
+    Map<String, Taken> taken = new LinkedHashMap<>();
     for (StatedFact given : new ScenarioReader(facts).readUnfinished(name, content).givens()) {
-      if (given.known() && marked.contains(given.line())) {
+      if (given.known() && marked.containsKey(given.line())) {
         String id = new Place(given.definition(), given.about()).id();
-        taken.put(id, new InterviewBook.Taken(given.text(), false, book.since(given.definition())));
+        taken.put(id, new Taken(given.text(), false, marked.get(given.line())));
       }
     }
-    return taken;
+    return new Known(unnamed(Answers.of(facts, name, content)), taken);
   }
 
-  /** The lines that stand under such a mark, the first line of the file being 1. */
-  private static Set<Integer> marked(String text) {
-    Set<Integer> marked = new HashSet<>();
-    boolean mark = false;
+  /** The lines that stand under such a mark, with why it was taken; the first line is 1. */
+  private static Map<Integer, String> marked(String text) {
+    Map<Integer, String> marked = new LinkedHashMap<>();
+    StringBuilder comment = new StringBuilder();
     int number = 0;
     for (String line : text.split("\\R", -1)) {
       number++;
       String words = line.strip();
       if (words.startsWith("#")) {
-        mark |= words.substring(1).strip().startsWith(TAKEN);
+        comment.append(words.substring(1).strip()).append(' ');
       } else if (!words.isEmpty()) {
-        if (mark) {
-          marked.add(number);
+        Matcher mark = MARK.matcher(comment);
+        if (mark.find()) {
+          marked.put(number, mark.group(1));
         }
-        mark = false;
+        comment.setLength(0);
       }
     }
     return marked;
   }
 
   /** A name for a floor nobody named. */
-  static String name(Answers answers) {
+  public static String name(Answers answers) {
     String use = known(answers, "room.use").orElse("room");
     String deck = known(answers, "subfloor.deck").orElse("old floor");
     return Texts.capital(use) + " on " + deck;
   }
 
   /** The same without a name that an earlier talk gave; what is said now may call for another. */
-  static Answers unnamed(Answers answers) {
+  private static Answers unnamed(Answers answers) {
     Optional<Place> named =
         answers.places().stream()
             .filter(place -> place.fact().key().equals("scenario"))
