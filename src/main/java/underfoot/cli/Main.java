@@ -107,6 +107,7 @@ public final class Main implements Runnable {
     commands.put("check", () -> new Check(around));
     commands.put("rules", () -> new Rules(around));
     commands.put("lesson", () -> new LessonCommand(around));
+    commands.put("mark", () -> new MarkCommand(around));
     commands.put("work-out", WorkOut::new);
     commands.put("schema", () -> new Schema(around));
     commands.put("generate-completion", AutoComplete.GenerateCompletion::new);

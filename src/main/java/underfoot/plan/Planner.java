@@ -57,6 +57,11 @@ public final class Planner implements Appraisal {
     return others == prices ? this : new Planner(others, setOuts);
   }
 
+  /** The room of a floor as it is drawn; empty where its outline is not known. */
+  public static Optional<RoomPlan> room(Scenario scenario, Facts facts) {
+    return SetOuts.room(scenario, facts);
+  }
+
   /** What follows from the recommended build-up; nothing if there is none. */
   public Consequences of(Assessment assessment, Justifier justifier) {
     Optional<BuildUp> chosen = assessment.chosen();

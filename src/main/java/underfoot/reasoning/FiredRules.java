@@ -1,40 +1,58 @@
 package underfoot.reasoning;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 
-/** Which rules had a say about a floor. */
+/** Which rules had a say about a floor, or about one thing that was decided of it. */
 public final class FiredRules {
+  private final Map<String, Derivation> rules = new LinkedHashMap<>();
+  private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+
   private FiredRules() {}
 
   /**
    * The ids of all rules that concluded anything, for any build-up, in the order of their names.
    */
   public static Set<String> of(Assessment assessment) {
-    Set<String> ids = new TreeSet<>();
-    Deque<Object> todo = new ArrayDeque<>(assessment.general());
-    todo.addAll(assessment.facts().all());
+    FiredRules fired = new FiredRules();
+    fired.collect(assessment.general());
+    fired.collect(assessment.facts().all());
     for (BuildUp buildUp : assessment.buildUps()) {
-      todo.addAll(buildUp.concluded());
-      todo.addAll(buildUp.facts().all());
+      fired.collect(buildUp.concluded());
+      fired.collect(buildUp.facts().all());
     }
-    while (!todo.isEmpty()) {
-      Object one = todo.pop();
-      Derivation because = null;
+    return new TreeSet<>(fired.rules.keySet());
+  }
+
+  /** The rules that some conclusions, facts or derivations rest on, by id, what comes first first. */
+  static Map<String, Derivation> behind(Collection<?> decided) {
+    FiredRules fired = new FiredRules();
+    fired.collect(decided);
+    return fired.rules;
+  }
+
+  private void collect(Collection<?> from) {
+    for (Object one : from) {
       if (one instanceof Conclusion conclusion) {
-        because = conclusion.because();
-      } else if (one instanceof Fact fact) {
-        because = fact.because();
-      }
-      if (because != null && ids.add(because.rule().id())) {
-        todo.addAll(because.premises());
+        collect(List.of(conclusion.because()));
+      } else if (one instanceof Fact fact && seen.add(fact)) {
+        collect(fact.uses());
+        if (fact.because() != null) {
+          collect(List.of(fact.because()));
+        }
+      } else if (one instanceof Derivation because && seen.add(because)) {
+        collect(because.premises());
+        rules.putIfAbsent(because.rule().id(), because);
       }
     }
-    return ids;
   }
 }
