@@ -44,7 +44,9 @@ final class AnswerTalk {
     void take(int question, String answer) throws UserError;
   }
 
-  /** Asks a sheet and marks every answer at once. Where the input ends, the rest is not answered. */
+  /**
+   * Asks a sheet and marks every answer at once. Where the input ends, the rest is not answered.
+   */
   void ask(Sheet sheet) throws UserError {
     TextPage first = pages.page();
     first.para("", "", sheet.title(), Tone.BOLD);

@@ -12,7 +12,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import underfoot.lesson.ClassBook;
 
-/** The file of a class: it is read whole, and lines are only added to it, each whole or not at all. */
+/**
+ * The file of a class: it is read whole, and lines are only added to it, each whole or not at all.
+ */
 final class ClassFile {
   private static final long MOST = 200_000_000;
 

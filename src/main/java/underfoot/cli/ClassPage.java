@@ -42,7 +42,8 @@ final class ClassPage implements PageServer.Site {
 
   @Override
   public synchronized PageServer.Sent get(String what) {
-    return page(what.isEmpty() ? forms.list(kept.book(), open()) : form(handed(what).orElseThrow()));
+    return page(
+        what.isEmpty() ? forms.list(kept.book(), open()) : form(handed(what).orElseThrow()));
   }
 
   private static PageServer.Sent page(String html) {
@@ -70,15 +71,16 @@ final class ClassPage implements PageServer.Site {
       Question question = one.questions().get(i - 1);
       String reply = kept.book().reply(one.pupil(), one.sheet(), i);
       answers.add(reply);
-      again.add(Marking.of(question, reply).state() == Marking.State.AGAIN
-          ? Marking.of(question, reply).say() : "");
+      again.add(
+          Marking.of(question, reply).state() == Marking.State.AGAIN
+              ? Marking.of(question, reply).say()
+              : "");
     }
     return forms.form(one, answers, again);
   }
 
   @Override
-  public synchronized PageServer.Sent post(String what, String kind, byte[] body)
-      throws UserError {
+  public synchronized PageServer.Sent post(String what, String kind, byte[] body) throws UserError {
     ClassBook.Handed one = handed(what).orElseThrow();
     List<ClassBook.Reply> replies = new ArrayList<>();
     for (String pair : new String(body, StandardCharsets.UTF_8).split("&")) {

@@ -15,7 +15,6 @@ import underfoot.knowledge.Phrases;
 import underfoot.lesson.ClassBook;
 import underfoot.lesson.Course;
 import underfoot.lesson.CourseMaker;
-import underfoot.lesson.Lesson;
 import underfoot.lesson.Question;
 import underfoot.lesson.Sheet;
 import underfoot.report.JsonReport;

@@ -122,8 +122,7 @@ final class LessonCommand extends FloorCommand {
       JsonReport.write(lesson, out());
       out().println();
     } else if (file != null) {
-      LessonReport.Pages pages =
-          answers ? LessonReport.Pages.BOTH : LessonReport.Pages.SHEETS;
+      LessonReport.Pages pages = answers ? LessonReport.Pages.BOTH : LessonReport.Pages.SHEETS;
       file.write(report.html(title, List.of(sheet), pages), out());
     } else {
       report.text(sheet, answers, page);

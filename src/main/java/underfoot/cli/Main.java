@@ -103,6 +103,7 @@ public final class Main implements Runnable {
     commands.put("why", () -> new Why(around));
     commands.put("why-not", () -> new WhyNotCommand(around));
     commands.put("compare", () -> new Compare(around));
+    commands.put("compare-rules", () -> new CompareRules(around));
     commands.put("batch", () -> new Batch(around));
     commands.put("check", () -> new Check(around));
     commands.put("rules", () -> new Rules(around));

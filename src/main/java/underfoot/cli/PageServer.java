@@ -315,8 +315,8 @@ final class PageServer implements AutoCloseable {
     headers.putIfAbsent(
         "Content-Security-Policy",
         List.of(
-        "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
-            + " img-src 'self' data:; form-action 'none'; frame-ancestors 'none'; base-uri 'none'"));
+            "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
+                + " img-src 'self' data:; form-action 'none'; frame-ancestors 'none'; base-uri 'none'"));
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     exchange.sendResponseHeaders(code, bytes.length);
     exchange.getResponseBody().write(bytes);

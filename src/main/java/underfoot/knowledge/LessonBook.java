@@ -94,8 +94,7 @@ public record LessonBook(List<Item> topics, List<Item> kinds, List<Item> variati
     for (String path : files.list(FOLDER + "questions", ".yaml")) {
       kinds.addAll(read(files, path));
     }
-    LessonBook book =
-        new LessonBook(topics, kinds, read(files, FOLDER + "variations.yaml"));
+    LessonBook book = new LessonBook(topics, kinds, read(files, FOLDER + "variations.yaml"));
     List<KnowledgeFault> faults = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>();
     for (Item kind : kinds) {

@@ -36,7 +36,8 @@ final class Choices {
   }
 
   /** An option, whether it is right, and where it stands in the file. */
-  private record Tried(String text, boolean right, String shows, int place, List<Derivation> because) {}
+  private record Tried(
+      String text, boolean right, String shows, int place, List<Derivation> because) {}
 
   private Optional<Question> make() {
     List<Tried> tried = new ArrayList<>();

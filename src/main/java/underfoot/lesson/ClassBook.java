@@ -55,8 +55,7 @@ public record ClassBook(
    * @param title its title
    * @param questions what is asked, in order over all its floors
    */
-  public record Handed(
-      String pupil, long seed, int sheet, String title, List<Question> questions) {
+  public record Handed(String pupil, long seed, int sheet, String title, List<Question> questions) {
     /** Copies the list. */
     public Handed {
       questions = List.copyOf(questions);

@@ -113,7 +113,11 @@ final class Faults {
             right.add(Set.of(number));
             answers.add(
                 floor.say(
-                    "lesson-fault", "line", number, "what", values.fill(made.get(line).field("says"))));
+                    "lesson-fault",
+                    "line",
+                    number,
+                    "what",
+                    values.fill(made.get(line).field("says"))));
           }
         });
     return new Draft(kind, floor, values)
@@ -147,8 +151,7 @@ final class Faults {
             (key, value) -> {
               String phrase = "lesson-part-" + key.replace(' ', '-');
               if (kind.list("shown").contains(key)) {
-                text.append(
-                    floor.say(phrase, "value", value.replace("[", "").replace("]", "")));
+                text.append(floor.say(phrase, "value", value.replace("[", "").replace("]", "")));
               }
             });
     return text.toString();

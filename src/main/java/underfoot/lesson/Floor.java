@@ -31,9 +31,9 @@ import underfoot.reasoning.BuildUp;
 
 /**
  * A floor and what was decided on it, as lesson files ask after it. What they say of a floor is a
- * condition, such as {@code layer tile-bed}, {@code stop rot-stops}, {@code not danger silica}, {@code
- * class of tile-bed is C2 S1}, {@code base family is timber or floating} or {@code floor humidity
- * above humidity-limit}. Of several doors the first is meant.
+ * condition, such as {@code layer tile-bed}, {@code stop rot-stops}, {@code not danger silica},
+ * {@code class of tile-bed is C2 S1}, {@code base family is timber or floating} or {@code floor
+ * humidity above humidity-limit}. Of several doors the first is meant.
  */
 final class Floor {
   private static final int CITED = 3;
@@ -207,7 +207,10 @@ final class Floor {
       case "class" -> {
         String[] of = id.substring("of ".length()).split(" is ");
         for (LayerClass one : assessment.of(LayerClass.class)) {
-          add(one, one.layer().equals(of[0]) && (of.length < 2 || one.grade().equals(of[1])), found);
+          add(
+              one,
+              one.layer().equals(of[0]) && (of.length < 2 || one.grade().equals(of[1])),
+              found);
         }
       }
       case "fact" -> {

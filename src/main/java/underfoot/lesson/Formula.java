@@ -18,6 +18,7 @@ final class Formula {
           "abs", Math::abs,
           "up", x -> Math.ceil(x - HAIR),
           "down", x -> Math.floor(x + HAIR));
+
   /** How people call what is reckoned. */
   static final Map<String, String> WORDS =
       Map.of(

@@ -14,13 +14,14 @@ import underfoot.quantity.Quantity;
 import underfoot.quantity.Unit;
 
 /**
- * Marks what somebody answered. What can only be a slip of the pen - a letter that is not there, two
- * letters where one is asked for, a line given twice, another sort of unit, a point in the wrong
- * place - costs no mark: it is given back to be written again.
+ * Marks what somebody answered. What can only be a slip of the pen - a letter that is not there,
+ * two letters where one is asked for, a line given twice, another sort of unit, a point in the
+ * wrong place - costs no mark: it is given back to be written again.
  */
 public final class Marking {
   private static final Pattern NUMBER =
-      Pattern.compile("([-+]?[0-9]+(?:[.,][0-9]+)*(?:[eE][-+]?[0-9]{1,2})?)\\s*(.*)", Pattern.DOTALL);
+      Pattern.compile(
+          "([-+]?[0-9]+(?:[.,][0-9]+)*(?:[eE][-+]?[0-9]{1,2})?)\\s*(.*)", Pattern.DOTALL);
   private static final double HALVES = 2;
   private static final double HAIR = 1e-9;
   private static final int TENS = 6;
@@ -228,7 +229,8 @@ public final class Marking {
     if (digits.indexOf(',') == digits.lastIndexOf(',') && !digits.contains(".")) {
       add(digits.replace(',', '.'), match.group(2).strip(), unit, meant);
     }
-    if (digits.matches("[-+]?[0-9]{1,3}(,[0-9]{3})*(\\.[0-9]+)?(?:[eE].*)?|[-+]?[0-9]+(\\.[0-9]+)?(?:[eE].*)?")) {
+    if (digits.matches(
+        "[-+]?[0-9]{1,3}(,[0-9]{3})*(\\.[0-9]+)?(?:[eE].*)?|[-+]?[0-9]+(\\.[0-9]+)?(?:[eE].*)?")) {
       add(digits.replace(",", ""), match.group(2).strip(), unit, meant);
     }
     return meant;

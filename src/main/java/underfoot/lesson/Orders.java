@@ -24,8 +24,7 @@ final class Orders {
     for (StepTime time : floor.assessment().of(StepTime.class)) {
       if (kind.list("steps").contains(time.step())) {
         steps
-            .computeIfAbsent(
-                floor.knowledge().steps().get(time.step()), step -> new ArrayList<>())
+            .computeIfAbsent(floor.knowledge().steps().get(time.step()), step -> new ArrayList<>())
             .add(time.because());
       }
     }

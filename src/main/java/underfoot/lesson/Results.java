@@ -142,7 +142,7 @@ public record Results(String course, List<Result> pupils, Result together) {
       topics.merge(question.topic(), new Tally(marked.got(), most), (a, b) -> a.plus(b.got, b.of));
       sheets.merge(place.sheet(), new Tally(marked.got(), most), (a, b) -> a.plus(b.got, b.of));
       marked.shows().forEach(one -> misunderstood.merge(one, 1, Integer::sum));
-      if (marked.got() < most) {
+      if (marked.read() && marked.got() < most) {
         lost.merge(
             question.kind(),
             new Next(question.topic(), question.aim(), most - marked.got()),

@@ -42,7 +42,10 @@ final class Sums {
     return Optional.of(
         new Draft(kind, floor, values)
             .number(number, within, slips)
-            .answer(Texts.of(number, number == 1 && kind.fields().containsKey("one") ? kind.field("one") : unit))
+            .answer(
+                Texts.of(
+                    number,
+                    number == 1 && kind.fields().containsKey("one") ? kind.field("one") : unit))
             .worked(values.steps())
             .made());
   }

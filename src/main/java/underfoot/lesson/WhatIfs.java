@@ -10,6 +10,7 @@ import java.util.Set;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.LessonBook.Item;
 import underfoot.measure.Texts;
+import underfoot.reasoning.Difference;
 import underfoot.reasoning.TraceDifference;
 import underfoot.scenario.StatedFact;
 
@@ -48,13 +49,23 @@ final class WhatIfs {
       differences.forEach(one -> texts.add(one.difference().text()));
       return texts;
     }
+
+    /** What makes an option: the class of the tile is that of its grout, and reads amiss. */
+    List<TraceDifference> askable() {
+      return differences.stream()
+          .filter(
+              one ->
+                  one.difference().kind() != Difference.Kind.CLASS
+                      || !one.difference().ids().contains("tile"))
+          .toList();
+    }
   }
 
   private Optional<Question> make(Values values) {
     List<Trial> trials = trials();
     for (Trial trial : floor.drawn(trials, trials.size())) {
       List<TraceDifference> told =
-          trial.differences().stream()
+          trial.askable().stream()
               .filter(TraceDifference::explains)
               .filter(one -> !givesAway(trial, one.difference().text()))
               .toList();
@@ -63,7 +74,8 @@ final class WhatIfs {
         String shows =
             floor.say("lesson-shows-what-if", "fact", called(trial), "other", called(other));
         boolean another = !called(trial).equals(called(other));
-        other.texts().stream()
+        other.askable().stream()
+            .map(one -> one.difference().text())
             .filter(text -> another && !givesAway(trial, text) && !givesAway(other, text))
             .forEach(text -> wrong.putIfAbsent(text, shows));
       }
@@ -150,8 +162,7 @@ final class WhatIfs {
 
   private void tell(String phrase, List<Derivation> rules, List<String> worked) {
     for (Derivation one : rules.subList(Math.max(0, rules.size() - REASONS), rules.size())) {
-      worked.add(
-          floor.say(phrase, "reason", one.rule().reason(), "rule", one.rule().id()));
+      worked.add(floor.say(phrase, "reason", one.rule().reason(), "rule", one.rule().id()));
     }
   }
 }

@@ -44,11 +44,7 @@ public record Workshop(
    * @param proposals what proposals may say
    */
   public Workshop(
-      Advisor advisor,
-      LessonBook book,
-      PriceBook prices,
-      ProposedKinds kinds,
-      FactBook proposals) {
+      Advisor advisor, LessonBook book, PriceBook prices, ProposedKinds kinds, FactBook proposals) {
     this(advisor, book, prices, kinds, proposals, Map.of());
   }
 

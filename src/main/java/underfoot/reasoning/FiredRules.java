@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,10 +12,12 @@ import java.util.TreeSet;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.Figure;
 
 /** Which rules had a say about a floor, or about one thing that was decided of it. */
 public final class FiredRules {
   private final Map<String, Derivation> rules = new LinkedHashMap<>();
+  private final Set<Figure> figures = new LinkedHashSet<>();
   private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
 
   private FiredRules() {}
@@ -33,11 +36,20 @@ public final class FiredRules {
     return new TreeSet<>(fired.rules.keySet());
   }
 
-  /** The rules that some conclusions, facts or derivations rest on, by id, what comes first first. */
+  /**
+   * The rules that some conclusions, facts or derivations rest on, by id, what comes first first.
+   */
   static Map<String, Derivation> behind(Collection<?> decided) {
     FiredRules fired = new FiredRules();
     fired.collect(decided);
     return fired.rules;
+  }
+
+  /** The figures that some conclusions, facts or derivations rest on. */
+  static Set<Figure> figuresBehind(Collection<?> decided) {
+    FiredRules fired = new FiredRules();
+    fired.collect(decided);
+    return fired.figures;
   }
 
   private void collect(Collection<?> from) {
@@ -52,6 +64,8 @@ public final class FiredRules {
       } else if (one instanceof Derivation because && seen.add(because)) {
         collect(because.premises());
         rules.putIfAbsent(because.rule().id(), because);
+      } else if (one instanceof Figure figure) {
+        figures.add(figure);
       }
     }
   }

@@ -16,6 +16,7 @@ import underfoot.buildup.StackLayer;
 import underfoot.buildup.StopFinding;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.Figure;
 
 /**
  * Why one thing is decided otherwise: what two traces do not have in common on the way to it.
@@ -23,13 +24,18 @@ import underfoot.knowledge.Fact;
  * @param difference what is decided otherwise
  * @param noLonger the rules behind the first decision that no longer hold, what comes first first
  * @param newly the rules behind the second decision that did not hold before
+ * @param figures the figures behind the second decision
  */
 public record TraceDifference(
-    Difference difference, List<Derivation> noLonger, List<Derivation> newly) {
+    Difference difference,
+    List<Derivation> noLonger,
+    List<Derivation> newly,
+    List<Figure> figures) {
   /** Copies the lists. */
   public TraceDifference {
     noLonger = List.copyOf(noLonger);
     newly = List.copyOf(newly);
+    figures = List.copyOf(figures);
   }
 
   /** Whether the traces tell why: a decision that is added has a rule that newly holds. */
@@ -51,9 +57,20 @@ public record TraceDifference(
         if (way) { // what is held against the one way speaks for the other
           is.putAll(against(one.was(), then));
         }
+        if (one.kind() == Difference.Kind.VERDICT && now.chosen().isPresent()) {
+          Map<String, Derivation> first = against(now.chosen().get().way(), then);
+          first.putAll(is); // a floor stops where no way is left: that is what the ways fall by
+          is = first;
+        }
+        List<Object> rests = new ArrayList<>(decided(one, then));
+        rests.addAll(decided(one, now));
+        rests.addAll(is.values());
+        rests.addAll(was.values());
+        List<Figure> figures = new ArrayList<>(FiredRules.figuresBehind(rests));
         was.keySet().removeAll(holds);
         is.keySet().removeAll(held);
-        all.add(new TraceDifference(one, List.copyOf(was.values()), List.copyOf(is.values())));
+        all.add(
+            new TraceDifference(one, List.copyOf(was.values()), List.copyOf(is.values()), figures));
       }
     }
     return all;
@@ -89,6 +106,11 @@ public record TraceDifference(
   }
 
   private static Map<String, Derivation> behind(Difference one, Assessment assessment) {
+    return FiredRules.behind(decided(one, assessment));
+  }
+
+  /** What was decided of that which is decided otherwise. */
+  private static List<Object> decided(Difference one, Assessment assessment) {
     List<Object> decided = new ArrayList<>();
     for (String id : one.ids()) {
       String wording = id.contains(" @") ? id.substring(0, id.indexOf(" @")) : id;
@@ -100,8 +122,8 @@ public record TraceDifference(
             thickness(layer, assessment, decided);
           }
         }
-        case CLASS -> gather(
-            assessment, LayerClass.class, each -> each.layer().equals(id), decided);
+        case CLASS ->
+            gather(assessment, LayerClass.class, each -> each.layer().equals(id), decided);
         case FIRST_ADDED, FIRST_LEFT_OUT -> {
           gather(
               assessment,
@@ -110,16 +132,17 @@ public record TraceDifference(
               decided);
           gather(assessment, ClientLimit.class, each -> each.wording().equals(wording), decided);
         }
-        case DANGER_ADDED, DANGER_LEFT_OUT -> gather(
-            assessment,
-            Caution.class,
-            each -> each.wording().equals(wording) && each.about().equals(about),
-            decided);
-        default -> gather(
-            assessment, StopFinding.class, each -> each.wording().equals(wording), decided);
+        case DANGER_ADDED, DANGER_LEFT_OUT ->
+            gather(
+                assessment,
+                Caution.class,
+                each -> each.wording().equals(wording) && each.about().equals(about),
+                decided);
+        default ->
+            gather(assessment, StopFinding.class, each -> each.wording().equals(wording), decided);
       }
     }
-    return FiredRules.behind(decided);
+    return decided;
   }
 
   private static List<StackLayer> layers(Assessment assessment, String id) {
@@ -129,13 +152,19 @@ public record TraceDifference(
         .toList();
   }
 
-  /** The fact that a layer's thickness is taken from, if it is one. */
+  /** The fact or figure that a layer's thickness is taken from, if it is one. */
   private static void thickness(StackLayer layer, Assessment assessment, List<Object> decided) {
     String source = layer.kind().thickness();
+    if (assessment.knowledge().figures().has(source)) {
+      decided.add(assessment.knowledge().figures().get(source));
+    }
     if (source.startsWith("the ")) {
-      Fact fact = assessment.factsOfChosen().find(source.substring("the ".length()));
-      if (fact != null) {
-        decided.add(fact);
+      String name = source.substring("the ".length());
+      for (String one : List.of(name, name + " mean")) {
+        Fact fact = assessment.factsOfChosen().find(one);
+        if (fact != null) {
+          decided.add(fact);
+        }
       }
     }
   }

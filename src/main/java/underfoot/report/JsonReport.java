@@ -32,6 +32,7 @@ import underfoot.plan.Refusal;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
+import underfoot.reasoning.RulesCompared;
 import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
@@ -270,6 +271,11 @@ public final class JsonReport extends RecordWriter {
   public static void write(Lesson lesson, Writer out) {
     write(
         new Document("underfoot.lesson/1", Optional.empty(), null, lesson), true, OF_LESSONS, out);
+  }
+
+  /** Writes two rule bases compared, format {@code underfoot.compare-rules/1}. */
+  public static void write(RulesCompared compared, Writer out) {
+    write("underfoot.compare-rules/1", compared, out);
   }
 
   /** Writes what a class knows, format {@code underfoot.results/1}. */

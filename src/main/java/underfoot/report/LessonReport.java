@@ -114,13 +114,11 @@ public final class LessonReport {
   /** What each wrong answer shows, a line each. */
   private List<String> shown(Question question) {
     List<String> lines = new ArrayList<>();
-    Set<String> right =
-        question.right().stream().flatMap(Set::stream).collect(Collectors.toSet());
+    Set<String> right = question.right().stream().flatMap(Set::stream).collect(Collectors.toSet());
     for (Question.Option option : question.options()) {
       boolean lines2 = question.reply() == Question.Reply.LINES;
       if (!option.shows().isEmpty() && lines2 == right.contains(option.label())) {
-        lines.add(
-            phrases.say("lesson-shows", "answer", option.label(), "shows", option.shows()));
+        lines.add(phrases.say("lesson-shows", "answer", option.label(), "shows", option.shows()));
       }
     }
     for (Question.Slip slip : question.slips()) {
@@ -353,10 +351,7 @@ public final class LessonReport {
 
   private void htmlAnswers(Sheet sheet, String breaks, HtmlWriter out) {
     out.block(
-        "h2",
-        phrases.say("lesson-answers") + ": " + sheet.title() + owner(sheet),
-        "class",
-        breaks);
+        "h2", phrases.say("lesson-answers") + ": " + sheet.title() + owner(sheet), "class", breaks);
     sheet.lessons().forEach(lesson -> soft(varied(lesson), out));
     int number = 0;
     for (Question question : sheet.questions()) {

@@ -1,5 +1,6 @@
 package underfoot.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import underfoot.knowledge.LessonBook;
@@ -77,9 +78,12 @@ public final class ResultsReport {
   }
 
   private List<String> lines(Result result) {
-    return result.topics().entrySet().stream()
-        .map(one -> topic(one.getKey()) + ": " + share(one.getValue()))
-        .toList();
+    List<String> lines = new ArrayList<>();
+    result.topics().forEach((topic, tally) -> lines.add(topic(topic) + ": " + share(tally)));
+    if (result.leftOut() > 0) {
+      lines.add(phrases.say("mark-left-out", "count", Integer.toString(result.leftOut())));
+    }
+    return lines;
   }
 
   private List<String> misunderstood(Result result) {

@@ -7,7 +7,9 @@ import underfoot.plan.BaseBelow;
 import underfoot.report.HtmlWriter;
 import underfoot.report.html.Svg.Anchor;
 
-/** A floor as it is found: the room from above, and what is there cut through. Nothing new is shown. */
+/**
+ * A floor as it is found: the room from above, and what is there cut through. Nothing new is shown.
+ */
 public final class FloorDrawing {
   private static final double WIDTH = 360;
   private static final double LEFT = 20;
@@ -79,8 +81,7 @@ public final class FloorDrawing {
         double y = bottom + 12;
         double from = first + broad / 2;
         svg.line(from, y, from + step, y, Ink.FAINT, 1);
-        svg.text(
-            from + step / 2, y + 11, Texts.mm(below.joistCentresMm()), LETTERS, Anchor.MIDDLE);
+        svg.text(from + step / 2, y + 11, Texts.mm(below.joistCentresMm()), LETTERS, Anchor.MIDDLE);
       }
       svg.text(
           RIGHT + 8,
