@@ -21,6 +21,8 @@ import underfoot.knowledge.ProposedKinds;
 import underfoot.language.RuleFaults;
 import underfoot.language.RuleForm;
 import underfoot.language.RuleSet;
+import underfoot.lesson.LessonMaker;
+import underfoot.lesson.Workshop;
 import underfoot.plan.Advice;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
@@ -145,6 +147,21 @@ final class CommandContext {
   /** What lessons are made of. */
   LessonBook lessons() throws UserError {
     return byRules(() -> LessonBook.load(files));
+  }
+
+  /** Who makes lessons on floors of one price book. */
+  LessonMaker lessonMaker(Scenario scenario) throws UserError {
+    PriceBook priced = prices(scenario);
+    return new LessonMaker(
+        new Workshop(advisor(new Planner(priced)), lessons(), priced, kinds(), proposalFacts()));
+  }
+
+  /** A file that comes with the rules. */
+  byte[] ruleFile(String name) throws UserError {
+    if (!files.all().contains(name)) {
+      throw UserError.usage("The rules have no file " + name);
+    }
+    return files.read(name);
   }
 
   /** The rules as they stand in their files. */

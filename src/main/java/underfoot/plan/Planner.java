@@ -61,6 +61,11 @@ public final class Planner implements Appraisal {
     return others == prices ? this : new Planner(others, setOuts, surveys);
   }
 
+  /** The room of a floor as it is drawn; empty where its outline is not known. */
+  public static Optional<RoomPlan> room(Scenario scenario, Facts facts) {
+    return SetOuts.room(scenario, facts);
+  }
+
   /** What follows from the recommended build-up; nothing if there is none. */
   public Consequences of(Assessment assessment, Justifier justifier) {
     Optional<BuildUp> chosen = assessment.chosen();
@@ -146,15 +151,7 @@ public final class Planner implements Appraisal {
   /** What the lowest layer lies on, as it is drawn. */
   private static BaseBelow beneath(BuildUp buildUp) {
     Facts facts = buildUp.facts();
-    return new BaseBelow(
-        facts.text("base family"),
-        facts.text("base"),
-        facts.text("base kind").equals("boards"),
-        facts.number("deck thickness"),
-        facts.number("joist breadth"),
-        facts.number("joist depth"),
-        facts.number("joist centres"),
-        buildUp.stack().replacesDeck());
+    return BaseBelow.of(facts, buildUp.stack().replacesDeck());
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
