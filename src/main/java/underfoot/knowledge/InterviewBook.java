@@ -111,7 +111,7 @@ public final class InterviewBook {
 
   static {
     try {
-      NO_HELP = new Help(new Entries.Entry("", QUESTIONS, 0, Map.of(), Map.of()));
+      NO_HELP = new Help(new Entries.Entry("", QUESTIONS, 0, Map.of(), Map.of(), Map.of()));
     } catch (KnowledgeFault e) {
       throw new IllegalStateException(e);
     }
