@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,14 +19,12 @@ import tools.jackson.core.json.JsonFactory;
 import underfoot.buildup.Severity;
 import underfoot.knowledge.InterviewBook.Taken;
 import underfoot.knowledge.Phrases;
-import underfoot.knowledge.Sketches.Sketch;
 import underfoot.plan.Advice;
 import underfoot.reasoning.Assessment;
 import underfoot.report.MadeBy;
 import underfoot.report.RecordWriter;
 import underfoot.report.html.Drawings;
 import underfoot.report.html.HtmlReport;
-import underfoot.report.html.SketchDrawing;
 import underfoot.scenario.Answers;
 import underfoot.scenario.Place;
 import underfoot.scenario.ScenarioFaults;
@@ -235,7 +232,7 @@ final class PageApi {
   private Map<String, Object> next(Known known) {
     Map<String, Object> told = new LinkedHashMap<>();
     Optional<Asked> next = conversation.next(known);
-    next.ifPresent(one -> told.put("question", view(one)));
+    next.ifPresent(one -> told.put("question", PageQuestion.of(one, conversation)));
     Known named = conversation.named(known);
     boolean finer =
         next.isPresent() && !conversation.interview().decides(named.answers(), next.get().place());
@@ -266,7 +263,10 @@ final class PageApi {
     Map<String, Object> told = new LinkedHashMap<>();
     conversation
         .place(known, request.text("place"))
-        .ifPresent(place -> told.put("question", view(conversation.asked(known, place))));
+        .ifPresent(
+            place ->
+                told.put(
+                    "question", PageQuestion.of(conversation.asked(known, place), conversation)));
     return told;
   }
 
@@ -370,44 +370,5 @@ final class PageApi {
     }
     Advice advice = thorough.advise(answers.scenario());
     return Map.of("report", HtmlReport.body(advice, phrases, madeBy));
-  }
-
-  private record Question(
-      String id,
-      String part,
-      String ask,
-      String how,
-      String means,
-      String look,
-      String drawing,
-      String kind,
-      boolean mayBeUnknown,
-      String said,
-      String guess,
-      List<Choice> choices) {}
-
-  private record Choice(String value, String looks, String drawing) {}
-
-  private Question view(Asked asked) {
-    return new Question(
-        asked.place().id(),
-        asked.part(),
-        asked.ask(),
-        asked.how(),
-        asked.means(),
-        asked.look(),
-        drawing(asked.drawing()),
-        asked.place().fact().kind().name().toLowerCase(Locale.ROOT),
-        asked.mayBeUnknown(),
-        asked.said(),
-        asked.guess(),
-        asked.choices().stream()
-            .map(one -> new Choice(one.value(), one.looks(), drawing(one.drawing())))
-            .toList());
-  }
-
-  private String drawing(String name) {
-    Sketch sketch = conversation.interview().book().sketches().all().get(name);
-    return sketch == null ? "" : SketchDrawing.svg(sketch);
   }
 }

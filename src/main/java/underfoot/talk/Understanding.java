@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.InterviewBook.Taken;
 import underfoot.knowledge.KnowledgeFault;
@@ -26,9 +25,6 @@ import underfoot.scenario.Place;
  * the same breath. All words it knows are data of the rule base. Safe to share between threads.
  */
 public final class Understanding {
-  /** Where something else was asked, only words this long may hold a slip of the pen. */
-  private static final int LONG = 6;
-
   private static final String NONE = "none";
 
   private final InterviewBook book;
@@ -36,7 +32,7 @@ public final class Understanding {
   private final Sayings sayings;
   private final Lexicon lexicon;
   private final Numbers numbers;
-  private final List<List<String>> rivals;
+  private final Meanings meanings;
 
   /**
    * @param book how people are asked, and what their words mean
@@ -49,23 +45,7 @@ public final class Understanding {
     this.sayings = book.sayings();
     this.lexicon = new Lexicon(book, facts);
     this.numbers = new Numbers(book, facts, lexicon);
-    this.rivals = List.of(sayings.words("one of these"), sayings.words("or one of these"));
-  }
-
-  /** A phrase found in a saying, from one of its content words to before another. */
-  private record Found(
-      FactDefinition fact, Lexicon.Entry entry, int from, int to, int slips, String value) {
-    boolean overlaps(Found other) {
-      return from < other.to && other.from < to;
-    }
-
-    boolean sameSpan(Found other) {
-      return from == other.from && to == other.to;
-    }
-
-    int length() {
-      return to - from;
-    }
+    this.meanings = new Meanings(book, facts, lexicon);
   }
 
   /** The command a saying is, such as {@code back}; empty if it is none. */
@@ -125,14 +105,14 @@ public final class Understanding {
     if (fact.kind() == Kind.CHOICES) {
       return choices(asked, text, content);
     }
-    List<Found> found = meant(asked, tokens, content, said);
-    for (Found one : found) {
+    List<Meanings.Found> found = meanings.meant(asked, tokens, content, said);
+    for (Meanings.Found one : found) {
       if (!one.entry().refused().isEmpty()) {
         return Heard.no(one.entry().refused() + ".", "");
       }
     }
     Map<String, Heard.One> heard = new LinkedHashMap<>();
-    for (Found one : found) {
+    for (Meanings.Found one : found) {
       Place place = one.fact().equals(fact) ? asked : new Place(one.fact(), "");
       put(heard, place, one, perhaps(tokens, content, one.from()), said);
     }
@@ -208,7 +188,7 @@ public final class Understanding {
   }
 
   private void put(
-      Map<String, Heard.One> heard, Place place, Found one, boolean perhaps, Known said) {
+      Map<String, Heard.One> heard, Place place, Meanings.Found one, boolean perhaps, Known said) {
     String value = one.value();
     boolean certain = one.entry().phrase().certain() && !perhaps;
     if (value.isEmpty()) { // the same as the other side
@@ -232,164 +212,8 @@ public final class Understanding {
     return Optional.of(Heard.One.sure(asked, yes > no ? "yes" : "no"));
   }
 
-  // --- words
-
-  /** The phrases that are meant, no two rivals by the same words. */
-  private List<Found> meant(Place asked, List<String> tokens, List<String> content, Known said) {
-    List<Found> all = new ArrayList<>();
-    for (FactDefinition fact : facts.definitions()) {
-      if (fact.ofEntries() && !fact.equals(asked.fact()) || !Lexicon.isWorded(fact)) {
-        continue;
-      }
-      String sides = book.help(asked.fact()).text("sides");
-      boolean isAsked = fact.equals(asked.fact()) || fact.key().equals(sides);
-      for (Lexicon.Entry entry : lexicon.entries(fact)) {
-        boolean same = entry.phrase().value().isEmpty(); // as the other side
-        if (isAsked && (!same || fact.equals(asked.fact())) || entry.phrase().anywhere()) {
-          find(fact, entry, isAsked, tokens, content, all::add);
-        }
-      }
-    }
-    all.sort(
-        Comparator.<Found>comparingInt(one -> one.fact().equals(asked.fact()) ? 0 : 1)
-            .thenComparingInt(one -> -one.length())
-            .thenComparingInt(Found::slips)
-            .thenComparingInt(one -> -likely(one, content, said))
-            .thenComparingInt(Found::from));
-    List<Found> lying = lyingOver(asked, tokens, content);
-    List<Found> kept = new ArrayList<>(lying);
-    for (Found one : all) {
-      boolean sure = one.entry().phrase().certain();
-      boolean better =
-          kept.removeIf(
-              other ->
-                  sure
-                      && other.fact().equals(one.fact())
-                      && !other.entry().phrase().certain()
-                      && !lying.contains(other)
-                      && !other.overlaps(one));
-      if (better || kept.stream().noneMatch(other -> excludes(asked, other, one))) {
-        kept.add(one);
-      }
-    }
-    return kept;
-  }
-
-  /** Whether one phrase that is meant leaves no room for another. */
-  private boolean excludes(Place asked, Found kept, Found other) {
-    if (kept.fact().equals(other.fact())) {
-      return true;
-    }
-    if (!kept.overlaps(other)) {
-      return false;
-    }
-    boolean says = other.from() < kept.from() || other.to() > kept.to();
-    boolean more = kept.fact().equals(asked.fact()) && says;
-    return rivals(kept.fact(), other.fact()) || !kept.sameSpan(other) && !more;
-  }
-
-  private void find(
-      FactDefinition fact,
-      Lexicon.Entry entry,
-      boolean isAsked,
-      List<String> tokens,
-      List<String> content,
-      Consumer<Found> found) {
-    List<String> words = entry.words();
-    if (words.stream().allMatch(lexicon::isFiller)) {
-      if (tokens.equals(words)) {
-        found.accept(new Found(fact, entry, 0, 0, 0, entry.phrase().value()));
-      }
-      return;
-    }
-    for (int from = 0; from + words.size() <= content.size(); from++) {
-      int slips = 0;
-      for (int i = 0; i < words.size() && slips >= 0; i++) {
-        int apart = lexicon.apart(content.get(from + i), words.get(i));
-        apart = apart > 0 && !isAsked && words.get(i).length() < LONG ? -1 : apart;
-        slips = apart < 0 ? -1 : slips + apart;
-      }
-      if (slips >= 0) {
-        String value = entry.phrase().value();
-        boolean turned = from > 0 && lexicon.begins("not", content, from - 1) > 0;
-        if (turned) {
-          value = turned(fact, value);
-        }
-        if (!turned || !value.isEmpty()) {
-          found.accept(new Found(fact, entry, from, from + words.size(), slips, value));
-        }
-      }
-    }
-  }
-
-  /** The other way round; empty if that leaves open what it is. */
-  private static String turned(FactDefinition fact, String value) {
-    if (fact.kind() == Kind.YES_NO) {
-      return value.equals("yes") ? "no" : "yes";
-    }
-    return fact.of().contains(NONE) ? NONE : "";
-  }
-
-  private boolean rivals(FactDefinition a, FactDefinition b) {
-    return rivals.stream().anyMatch(one -> one.contains(a.key()) && one.contains(b.key()));
-  }
-
-  /** Of what is told from each other by the words around: how likely this one is. */
-  private int likely(Found one, List<String> content, Known said) {
-    List<String> kinds = rivals.get(0);
-    if (!kinds.contains(one.fact().key())) {
-      return 0;
-    }
-    String before = one.from() > 0 ? content.get(one.from() - 1) : "";
-    String begins = content.get(one.from());
-    List<String> floor = sayings.words("of the floor");
-    boolean lies = lexicon.begins("over", content, one.to()) > 0;
-    boolean ofFloor = lies || floor.contains(before) || floor.contains(begins);
-    boolean ofTile = sayings.words("of the tile").contains(before);
-    boolean isTile = kinds.indexOf(one.fact().key()) == 1;
-    int open = said.answers().has(new Place(one.fact(), "")) ? 0 : 2;
-    return open + (isTile ? ofTile ? 4 : ofFloor ? 0 : 1 : ofFloor ? 4 : 0);
-  }
-
-  /** "Vinyl on concrete": the first lies on the second. */
-  private List<Found> lyingOver(Place asked, List<String> tokens, List<String> content) {
-    List<String> pair = sayings.words("first over second");
-    String key = asked.fact().key();
-    if (pair.size() != 2 || rivals.get(0).contains(key) && !pair.contains(key)) {
-      return List.of();
-    }
-    FactDefinition top = facts.find(pair.get(0)).orElseThrow();
-    FactDefinition below = facts.find(pair.get(1)).orElseThrow();
-    List<Found> tops = new ArrayList<>();
-    List<Found> belows = new ArrayList<>();
-    lexicon.entries(top).forEach(entry -> find(top, entry, true, tokens, content, tops::add));
-    lexicon.entries(below).forEach(entry -> find(below, entry, true, tokens, content, belows::add));
-    Comparator<Found> longest = Comparator.comparingInt(one -> -one.length());
-    tops.sort(longest);
-    belows.sort(longest);
-    List<String> between = sayings.words("of the floor");
-    for (Found first : tops) {
-      int at = first.to();
-      int over = lexicon.begins("over", content, at);
-      if (over == 0) {
-        continue;
-      }
-      at += over;
-      while (at < content.size() && between.contains(content.get(at))) {
-        at++;
-      }
-      for (Found second : belows) {
-        boolean begins = second.from() == at || second.from() == first.to() + over;
-        if (begins && !second.value().equals(first.value())) {
-          return List.of(first, second);
-        }
-      }
-    }
-    return List.of();
-  }
-
   /** Which tokens are phrases, so that a number in them is not taken again. */
-  private boolean[] claimed(List<Found> found, List<String> tokens, List<String> content) {
+  private boolean[] claimed(List<Meanings.Found> found, List<String> tokens, List<String> content) {
     boolean[] claimed = new boolean[tokens.size()];
     int n = 0;
     for (int i = 0; i < tokens.size(); i++) {
@@ -403,18 +227,19 @@ public final class Understanding {
 
   private Heard list(Place asked, String text, List<String> tokens, Known said) {
     List<String> content = lexicon.content(tokens);
-    List<Found> none = new ArrayList<>();
+    List<Meanings.Found> none = new ArrayList<>();
     for (Lexicon.Entry entry : lexicon.entries(asked.fact())) {
-      find(asked.fact(), entry, true, tokens, content, none::add);
+      meanings.find(asked.fact(), entry, true, tokens, content, none::add);
     }
-    Optional<Found> whole = none.stream().filter(one -> one.length() == content.size()).findFirst();
+    Optional<Meanings.Found> whole =
+        none.stream().filter(one -> one.length() == content.size()).findFirst();
     String names =
         whole.isPresent()
             ? whole.get().value()
             : Chosen.names(asked.fact(), text, tokens, lexicon::isFiller, facts);
     List<Heard.One> all = new ArrayList<>(List.of(Heard.One.sure(asked, names)));
     if (!book.help(asked.fact()).text("tells").isEmpty() && whole.isEmpty()) {
-      for (Found one : meant(asked, tokens, content, said)) {
+      for (Meanings.Found one : meanings.meant(asked, tokens, content, said)) {
         Place place = new Place(one.fact(), "");
         if (one.fact().kind() == Kind.YES_NO && !said.answers().has(place)) {
           all.add(Heard.One.sure(place, one.value()));
@@ -426,12 +251,12 @@ public final class Understanding {
 
   /** Several choices, in the order they were said. */
   private Heard choices(Place asked, String text, List<String> content) {
-    List<Found> all = new ArrayList<>();
+    List<Meanings.Found> all = new ArrayList<>();
     for (Lexicon.Entry entry : lexicon.entries(asked.fact())) {
-      find(asked.fact(), entry, true, List.of(), content, all::add);
+      meanings.find(asked.fact(), entry, true, List.of(), content, all::add);
     }
-    all.sort(Comparator.comparingInt(Found::from).thenComparingInt(one -> -one.length()));
-    List<String> named = all.stream().map(Found::value).distinct().toList();
+    all.sort(Comparator.comparingInt(Meanings.Found::from).thenComparingInt(one -> -one.length()));
+    List<String> named = all.stream().map(Meanings.Found::value).distinct().toList();
     return named.isEmpty()
         ? objection(asked, text, content, List.of())
         : new Heard(List.of(Heard.One.sure(asked, String.join(", ", named))), "", "");
