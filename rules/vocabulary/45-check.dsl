@@ -8,7 +8,6 @@
 [condition][]What is missing is {layer}=$thing : Fact( says == "missing layer: {layer}" )
 [condition][]Something that is asked for is missing=$thing : Fact( name == "missing layer" )
 [condition][]A membrane is proposed=exists Fact( says == "proposed layer: decoupling membrane" )
-[condition][]No membrane is proposed=not Fact( says == "proposed layer: decoupling membrane" )
 [condition][]What it carries is not missing as well=Fact( about == $thing.about, says == "missing with what it carries: no" )
 [condition][]Nothing of the same name lies beside it=Fact( about == $thing.about, says == "missing beside its like: no" )
 [condition][]No fixing says that it is there=Fact( about == $thing.about, says == "missing but for its fixing: no" )
@@ -42,7 +41,6 @@
 # --- its screws
 [condition][]Its screw would come out below the deck=$driven : Fact( name == "screw length", about == $thing.about ) Fact( name == "screw longest", about == "", number < $driven.number )
 [condition][]A longer stocked screw would fit=$short : Fact( name == "screw length", about == $thing.about ) Fact( name == "board screw", about == "", number > $short.number )
-[condition][]No screw is said to go through it=Fact( name == "proposed fixing", about == $thing.about, text in ( "bonded only" ) )
 [condition][]It is nailed or stapled=Fact( name == "proposed fixing", about == $thing.about, text in ( "nailed", "stapled" ) )
 [condition][]A screw is said to go through it=Fact( name == "proposed fixing", about == $thing.about, text in ( "bonded and screwed", "screwed only" ) )
 

@@ -15,8 +15,10 @@
 [condition][]The {name} is above {figure}=$high : Fact( name == "{name}", about == "" ) Figure( name == "{figure}", number < $high.number )
 [condition][]The {name} is at least {figure}=$least : Fact( name == "{name}", about == "" ) Figure( name == "{figure}", number <= $least.number )
 [condition][]The {name} is at most {figure}=$most : Fact( name == "{name}", about == "" ) Figure( name == "{figure}", number >= $most.number )
+[condition][]Also the {name} is less than the {other}=$alsoLess : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number > $alsoLess.number )
 [condition][]The {name} is less than the {other}=$lesser : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number > $lesser.number )
 [condition][]The {name} is more than the {other}=$greater : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number < $greater.number )
+[condition][]The {name} is no more than the {other}=$noMore : Fact( name == "{name}", about == "" ) Fact( name == "{other}", about == "", number >= $noMore.number )
 
 # --- one of several things: a door, a heavy item, a notch, a hole. "Its" leans on the thing named before.
 [condition][]There is {article:a|an} {thing} named=$thing : Fact( name == "{thing}" )
@@ -42,9 +44,11 @@
 [condition][]No {name} is {value}=not Fact( says == "{name}: {value}" )
 [condition][]Any {name} is {value}=Fact( says == "{name}: {value}" )
 [condition][]The {name} is not {value}=Fact( name == "{name}", about == "", text != "{value}" )
+[condition][]The {name} are {value}=Fact( about == "", says == "{name}: {value}" )
 [condition][]The {name} is {value}=Fact( about == "", says == "{name}: {value}" )
 
 # --- what follows
+[consequence][]Say of the {name} what its row says=rows( "{name}" )
 [consequence][]Assume its {name} is as {figure}=assumeAs( "{name}", $thing.about, "{figure}" )
 [consequence][]Assume the {name} is as {figure}=assumeAs( "{name}", "", "{figure}" )
 [consequence][]Assume its {name} is {value}=assume( "{name}", $thing.about, "{value}" )

@@ -12,6 +12,8 @@ public enum Judgement {
   SHORT_OF,
   /** It is there, and in the wrong place or at the wrong time. */
   WRONG_ORDER,
+  /** It keeps to what holds here, and to no limit that was borrowed from elsewhere; no fault. */
+  ADVISED,
   /** The proposal does not say; no fault. */
   NOT_SAID,
   /** It is what is asked. */
@@ -31,6 +33,6 @@ public enum Judgement {
 
   /** Whether it has to be put right before anybody builds so. */
   public boolean isFault() {
-    return compareTo(NOT_SAID) < 0;
+    return compareTo(ADVISED) < 0;
   }
 }

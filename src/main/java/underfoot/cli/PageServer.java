@@ -50,6 +50,7 @@ final class PageServer implements AutoCloseable {
       Map.of(
           "", new Part("page/page.html", "text/html"),
           "page.js", new Part("page/page.js", "text/javascript"),
+          "plan.js", new Part("page/plan.js", "text/javascript"),
           "page.css", new Part("page/page.css", "text/css"),
           "report.css", new Part("report/html/page.css", "text/css"));
 
@@ -283,6 +284,9 @@ final class PageServer implements AutoCloseable {
       return;
     }
     StringWriter out = new StringWriter();
+    if (what.equals("say")) {
+      newest.incrementAndGet(); // what was asked of an earlier state nobody waits for any more
+    }
     if (PageApi.HEAVY.contains(what)) {
       // One after another: they use all cores as it is, and the advice must not wait for them. What
       // somebody asked before the last waits no longer: the page may have been left since.
@@ -290,7 +294,7 @@ final class PageServer implements AutoCloseable {
       heavy.acquireUninterruptibly();
       try {
         if (ticket == newest.get()) {
-          desk.answer(what, body, out);
+          desk.answer(what, body, () -> ticket != newest.get(), out);
         } else {
           out.write("{\"late\":true}");
         }
@@ -298,7 +302,7 @@ final class PageServer implements AutoCloseable {
         heavy.release();
       }
     } else {
-      desk.answer(what, body, out);
+      desk.answer(what, body, () -> false, out);
     }
     send(exchange, FINE, "application/json; charset=utf-8", out.toString());
   }

@@ -71,7 +71,7 @@ final class WhyNotCommand extends FloorCommand {
     MaterialLookup words =
         new MaterialLookup(
             context.knowledge(),
-            context.ruleTexts(),
+            context.rules().set().rules(),
             context.kinds(),
             proposals.find(KIND_OF_LAYER).orElseThrow());
     MaterialLookup.Meant meant = words.find(material);

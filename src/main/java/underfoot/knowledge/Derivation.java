@@ -20,7 +20,7 @@ public final class Derivation {
     this.rule = Objects.requireNonNull(rule);
     this.premises = List.copyOf(premises);
     // Chains are deep and hashes are asked for often: worked out once.
-    this.hash = 31 * rule.id().hashCode() + this.premises.hashCode();
+    this.hash = 31 * rule.key().hashCode() + this.premises.hashCode();
   }
 
   /** The rule that fired. */
@@ -38,7 +38,7 @@ public final class Derivation {
     return this == other
         || (other instanceof Derivation that
             && hash == that.hash
-            && rule.id().equals(that.rule.id())
+            && rule.key().equals(that.rule.key())
             && premises.equals(that.premises));
   }
 

@@ -12,8 +12,8 @@ import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.YamlTree;
 
 /**
- * Reads a file of the knowledge base: named entries, each a text or a small table of texts and
- * lists.
+ * Reads a file of the knowledge base: named entries, each a text or a small table of texts, lists
+ * and rows of their own.
  */
 final class Entries {
   private static final int MOST_BYTES = 1 << 20;
@@ -28,13 +28,15 @@ final class Entries {
    * @param line where it stands
    * @param fields its texts by name; a bare text has the name {@code text}
    * @param lists its lists by name; a bare list has the name {@code list}
+   * @param rows its tables, one or a list of them, by name; each bears the name of the entry itself
    */
   record Entry(
       String name,
       String file,
       int line,
       Map<String, String> fields,
-      Map<String, List<String>> lists) {
+      Map<String, List<String>> lists,
+      Map<String, List<Entry>> rows) {
     String field(String field) {
       return fields.getOrDefault(field, "");
     }
@@ -91,22 +93,44 @@ final class Entries {
   }
 
   private static Entry read(String path, Node.Entry entry) throws KnowledgeFault {
+    return read(path, entry.key(), entry.line(), entry.value());
+  }
+
+  private static Entry read(String path, String name, int line, Node value) throws KnowledgeFault {
     Map<String, String> fields = new LinkedHashMap<>();
     Map<String, List<String>> lists = new LinkedHashMap<>();
-    if (entry.value() instanceof Node.Keys keys) {
+    Map<String, List<Entry>> rows = new LinkedHashMap<>();
+    if (value instanceof Node.Keys keys) {
       for (Node.Entry field : keys.entries()) {
-        if (field.value() instanceof Node.Items items) {
+        List<Node> tables = tables(field.value());
+        if (!tables.isEmpty()) {
+          List<Entry> each = new ArrayList<>();
+          for (Node table : tables) {
+            each.add(read(path, name, table.line(), table));
+          }
+          rows.put(field.key(), List.copyOf(each));
+        } else if (field.value() instanceof Node.Items items) {
           lists.put(field.key(), list(path, items));
         } else if (fields.put(field.key(), scalar(path, field.value())) != null) {
           throw new KnowledgeFault(path, field.line(), "'" + field.key() + "' stands twice");
         }
       }
-    } else if (entry.value() instanceof Node.Items items) {
+    } else if (value instanceof Node.Items items) {
       lists.put("list", list(path, items));
     } else {
-      fields.put("text", scalar(path, entry.value()));
+      fields.put("text", scalar(path, value));
     }
-    return new Entry(entry.key(), path, entry.line(), fields, lists);
+    return new Entry(name, path, line, fields, lists, rows);
+  }
+
+  private static List<Node> tables(Node value) {
+    return value instanceof Node.Keys
+        ? List.of(value)
+        : value instanceof Node.Items items
+                && !items.items().isEmpty()
+                && items.items().get(0) instanceof Node.Keys
+            ? items.items()
+            : List.of();
   }
 
   private static List<String> list(String path, Node.Items items) throws KnowledgeFault {

@@ -11,8 +11,8 @@ package underfoot.knowledge;
  * @param number the value in the base unit of its dimension (mm, m2, C, %, h, kg, km/h), which
  *     rules compare with facts; the same as {@code value} for other units
  * @param practice {@code uk}, {@code north-america} or {@code any}
- * @param source the id of an entry of the bibliography
- * @param status how well the value is known: published, quoted, common-practice or from-memory
+ * @param source what it cites: the id of an entry of the bibliography, and a clause
+ * @param status how well the value is known, an entry of {@code statuses.yaml}
  * @param note what else there is to say, rival values included; may be empty
  */
 public record Figure(

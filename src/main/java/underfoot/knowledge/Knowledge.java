@@ -22,6 +22,9 @@ public final class Knowledge {
   private final PriceBook prices;
   private final Map<String, List<String>> scales;
   private final Map<String, Source> sources;
+  private final Map<String, Status> statuses;
+  private final List<Disagreement> disagreements;
+  private final Kinds kinds;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -36,7 +39,10 @@ public final class Knowledge {
       Boards boards,
       PriceBook prices,
       Map<String, List<String>> scales,
-      Map<String, Source> sources) {
+      Map<String, Source> sources,
+      Map<String, Status> statuses,
+      List<Disagreement> disagreements,
+      Kinds kinds) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -49,6 +55,9 @@ public final class Knowledge {
     this.prices = prices;
     this.scales = scales;
     this.sources = sources;
+    this.statuses = statuses;
+    this.disagreements = disagreements;
+    this.kinds = kinds;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -74,22 +83,33 @@ public final class Knowledge {
       }
     }
     Map<String, Source> sources = new LinkedHashMap<>();
+    Map<String, Status> statuses = Status.load(files);
     for (Entries.Entry entry : Entries.readFile(files, "sources.yaml")) {
+      if (!statuses.containsKey(entry.required("status"))) {
+        throw new KnowledgeFault(
+            entry.file(),
+            entry.line(),
+            "'%s' has the status '%s', which is none; write one of %s"
+                .formatted(
+                    entry.name(), entry.field("status"), String.join(", ", statuses.keySet())));
+      }
       sources.put(
           entry.name(),
           new Source(
               entry.name(),
               entry.required("title"),
               entry.required("status"),
-              entry.field("note")));
+              entry.field("note"),
+              entry.field("holds")));
     }
     Figures figures = Figures.load(files, practice);
     Layers layers = Layers.of(layerRows);
     Materials materials = Materials.load(files, layers, figures);
+    Wording wording = Wording.load(files);
     return new Knowledge(
         facts,
         figures,
-        Wording.load(files),
+        wording,
         layers,
         materials,
         Steps.load(files),
@@ -98,7 +118,10 @@ public final class Knowledge {
         Boards.load(files, layers, figures),
         PriceBook.shipped(files, materials),
         Map.copyOf(scales),
-        sources);
+        sources,
+        statuses,
+        Disagreement.load(files),
+        Kinds.load(files, figures, wording, layers, scales, sources.keySet()));
   }
 
   /** The facts that scenarios may state. */
@@ -156,22 +179,37 @@ public final class Knowledge {
     return scales;
   }
 
+  /** What there is to say of each kind of deck, covering, tile and so on. */
+  public Kinds kinds() {
+    return kinds;
+  }
+
   /** The bibliography. */
   public Map<String, Source> sources() {
     return sources;
   }
 
   /**
-   * One entry of the bibliography.
+   * What a rule or a figure cites: an entry of the bibliography, with the clause.
    *
-   * @throws MissingKnowledge if there is none of that id
+   * @throws MissingKnowledge if there is no such entry
    */
-  public Source source(String id) {
-    Source source = sources.get(id);
+  public Source source(String citation) {
+    Source source = sources.get(Source.key(citation));
     if (source == null) {
-      throw new MissingKnowledge("source", id);
+      throw new MissingKnowledge("source", Source.key(citation));
     }
-    return source;
+    return source.cited(citation);
+  }
+
+  /** Where sources differ. */
+  public List<Disagreement> disagreements() {
+    return disagreements;
+  }
+
+  /** How well things may be known, the best first. */
+  public Map<String, Status> statuses() {
+    return statuses;
   }
 
   /** The scenario key of a fact by the name rules use; the name itself if it is in no scenario. */

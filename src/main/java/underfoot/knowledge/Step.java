@@ -4,7 +4,7 @@ package underfoot.knowledge;
  * A step of the work.
  *
  * @param id the name rules use
- * @param place its place in the order of the work
+ * @param place its place in the order of the work, from 0
  * @param title what is done or waited for
  * @param kind whether hands work or time passes
  * @param from the step at whose end it begins and that it does not hold up; empty for one that

@@ -1,13 +1,19 @@
 package underfoot.knowledge;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import underfoot.quantity.Nearest;
 import underfoot.scenario.RuleFiles;
 
-/** The steps of the work, by the names rules use. */
+/**
+ * The steps of the work, by the names rules use. Their order is told by relations: each says which
+ * steps it comes after, and together these must leave no pair without an order.
+ */
 public final class Steps {
-  private static final String FILE = "steps.yaml";
+  private static final String FILE = "tables/steps.yaml";
 
   private final Map<String, Step> byId;
 
@@ -17,19 +23,12 @@ public final class Steps {
 
   static Steps load(RuleFiles files) throws KnowledgeFault {
     Map<String, Step> byId = new LinkedHashMap<>();
-    for (Entries.Entry entry : Entries.readFile(files, FILE)) {
-      int place;
-      try {
-        place = Integer.parseInt(entry.required("place"));
-      } catch (NumberFormatException e) {
-        throw new KnowledgeFault(
-            FILE, entry.line(), "'" + entry.name() + "' needs a whole number as place");
-      }
+    for (Entries.Entry entry : inOrder(Entries.readFile(files, FILE))) {
       byId.put(
           entry.name(),
           new Step(
               entry.name(),
-              place,
+              byId.size(),
               entry.required("title"),
               kind(entry),
               entry.field("from"),
@@ -38,6 +37,54 @@ public final class Steps {
               entry.field("in-use").equals("yes")));
     }
     return new Steps(byId);
+  }
+
+  /** The one order that the relations allow. */
+  private static List<Entries.Entry> inOrder(List<Entries.Entry> entries) throws KnowledgeFault {
+    Map<String, Entries.Entry> left = new LinkedHashMap<>();
+    entries.forEach(entry -> left.put(entry.name(), entry));
+    for (Entries.Entry entry : entries) {
+      String before = entry.field("after");
+      if (!before.isEmpty() && !left.containsKey(before)) {
+        throw new KnowledgeFault(
+            FILE,
+            entry.line(),
+            "'"
+                + entry.name()
+                + "' comes after '"
+                + before
+                + "', which is no step"
+                + "; nearest: "
+                + Nearest.to(before, left.keySet()));
+      }
+    }
+    List<Entries.Entry> order = new ArrayList<>();
+    while (!left.isEmpty()) {
+      List<Entries.Entry> next =
+          left.values().stream().filter(one -> !left.containsKey(one.field("after"))).toList();
+      Entries.Entry one = next.isEmpty() ? left.values().iterator().next() : next.get(0);
+      if (next.size() > 1) {
+        throw new KnowledgeFault(
+            FILE,
+            next.get(1).line(),
+            "nothing says which comes first, '"
+                + one.name()
+                + "' or '"
+                + next.get(1).name()
+                + "'; write in the later one, or in one before it, what it comes after");
+      } else if (next.isEmpty()) {
+        throw new KnowledgeFault(
+            FILE,
+            one.line(),
+            "'"
+                + one.name()
+                + "' comes after itself: "
+                + String.join(", ", left.keySet())
+                + " go round in a ring; one of them must come after another step");
+      }
+      order.add(left.remove(one.name()));
+    }
+    return order;
   }
 
   private static Step.Kind kind(Entries.Entry entry) throws KnowledgeFault {

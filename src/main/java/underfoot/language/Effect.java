@@ -18,6 +18,19 @@ public record Effect(Verb verb, List<String> words) {
   /** Stands for what the thing is about that the conditions named {@code $thing}. */
   public static final String ABOUT = "$thing.about";
 
+  /**
+   * Whether a word only says where to look: {@code [usual wetness]} stands for the value of that
+   * fact, {@code [board]} for the layer of that family, among what the rule matched.
+   */
+  public static boolean isLookedUp(String word) {
+    return word.startsWith("[") && word.endsWith("]");
+  }
+
+  /** What is looked up by such a word. */
+  public static String lookedUp(String word) {
+    return word.substring(1, word.length() - 1);
+  }
+
   /** Copies the list. */
   public Effect {
     words = List.copyOf(words);
@@ -49,6 +62,7 @@ public record Effect(Verb verb, List<String> words) {
     ASSUME_AS(Place.FACT, Place.ABOUT, Place.FIGURE),
     CONCLUDE(Place.FACT, Place.ABOUT, Place.WORD),
     CONCLUDE_AS(Place.FACT, Place.ABOUT, Place.FIGURE),
+    ROWS(Place.FACT),
     OFFER(Place.WAY, Place.WORD),
     RULE_OUT(Place.WORDING),
     LAY(Place.LAYER),

@@ -8,10 +8,11 @@ import underfoot.knowledge.RuleNote;
  *
  * @param note what it says of itself
  * @param pass the pass it belongs to
- * @param file the rule file
- * @param line the line of its name
+ * @param file the rule file, or the table if it is a row's
+ * @param line the line of its name, or of the row
  * @param conditions what it asks for, a sentence each
  * @param consequences what it concludes, a sentence each
+ * @param form the rule as it stands in its file, one for all rows of a table
  */
 public record Rule(
     RuleNote note,
@@ -19,7 +20,8 @@ public record Rule(
     String file,
     int line,
     List<Said> conditions,
-    List<Said> consequences) {
+    List<Said> consequences,
+    RuleForm form) {
 
   /** Copies the lists. */
   public Rule {
@@ -27,9 +29,14 @@ public record Rule(
     consequences = List.copyOf(consequences);
   }
 
-  /** Its id. */
+  /** Its id, which rules for the rows of a table share. */
   public String id() {
     return note.id();
+  }
+
+  /** Its id, and its row if it is one of several. */
+  public String key() {
+    return note.key();
   }
 
   /** Its conditions as they are written. */
@@ -54,6 +61,11 @@ public record Rule(
 
   /** The same with other conditions and conclusions. */
   public Rule with(List<Said> otherConditions, List<Said> otherConsequences) {
-    return new Rule(note, pass, file, line, otherConditions, otherConsequences);
+    return new Rule(note, pass, file, line, otherConditions, otherConsequences, form);
+  }
+
+  /** The same, but for what it says of itself. */
+  public Rule with(RuleNote other) {
+    return new Rule(other, pass, file, line, conditions, consequences, form);
   }
 }

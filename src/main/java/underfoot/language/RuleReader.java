@@ -1,12 +1,16 @@
 package underfoot.language;
 
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.RuleNote;
+import underfoot.knowledge.TableRow;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -14,6 +18,10 @@ import underfoot.scenario.RuleFiles;
  * {@code when} and {@code then}.
  */
 final class RuleReader {
+  private static final String FOR_EACH = "for each ";
+  private static final String ROW_OF = "row of ";
+
+  private final RuleFiles files;
   private final Vocabulary vocabulary;
   private final Pass pass;
   private final String path;
@@ -24,19 +32,25 @@ final class RuleReader {
   private String name;
   private int start;
   private final Map<String, String> tags = new HashMap<>();
-  private List<Said> when = new ArrayList<>();
-  private List<Said> then = new ArrayList<>();
-  private List<Said> into;
-  private boolean concludes;
+  private String table;
+  private List<RuleForm.Line> when = new ArrayList<>();
+  private List<RuleForm.Line> then = new ArrayList<>();
+  private List<RuleForm.Line> into;
 
-  RuleReader(Vocabulary vocabulary, Pass pass, String path, List<RuleFaults.Fault> faults) {
+  RuleReader(
+      RuleFiles files,
+      Vocabulary vocabulary,
+      Pass pass,
+      String path,
+      List<RuleFaults.Fault> faults) {
+    this.files = files;
     this.vocabulary = vocabulary;
     this.pass = pass;
     this.path = path;
     this.faults = faults;
   }
 
-  List<Rule> read(RuleFiles files) {
+  List<Rule> read() {
     for (String raw : RuleLines.of(files, path, faults)) {
       number++;
       String line = raw.strip();
@@ -63,6 +77,9 @@ final class RuleReader {
       wrong(start, id() + " has no end; write end on its last line");
       name = null;
       begin(line);
+    } else if (into == null && line.startsWith(FOR_EACH)) {
+      String named = line.substring(FOR_EACH.length()).strip();
+      table = named.startsWith(ROW_OF) ? named.substring(ROW_OF.length()) : named;
     } else if (into == null) {
       tag(line);
     } else {
@@ -86,10 +103,10 @@ final class RuleReader {
     name = quoted;
     start = number;
     tags.clear();
+    table = "";
     when = new ArrayList<>();
     then = new ArrayList<>();
     into = null;
-    concludes = false;
   }
 
   private void tag(String line) {
@@ -108,21 +125,13 @@ final class RuleReader {
     }
     wrong(
         number,
-        "between a rule's name and when, only @reason(\"…\") and @source(\"…\") may stand, found: "
+        "between a rule's name and when, only @reason(\"…\"), @source(\"…\") and for each … may"
+            + " stand, found: "
             + cut(line));
   }
 
   private void sentence(String line) {
-    boolean condition = into == when;
-    concludes |= !condition;
-    if (line.chars().anyMatch(c -> "\"\\{}$".indexOf(c) >= 0)) {
-      wrong(
-          number,
-          id() + " has a quotation mark, a backslash, a brace or a $ in a sentence; leave it out");
-      return;
-    }
-    (condition ? vocabulary.condition(line, number) : vocabulary.consequence(line, number))
-        .ifPresentOrElse(into::add, () -> wrong(number, vocabulary.unknown(id(), line, condition)));
+    into.add(new RuleForm.Line(line, number));
   }
 
   private void end() {
@@ -139,23 +148,90 @@ final class RuleReader {
     if (note.source().isBlank()) {
       wrong(start, id() + " has no source; write @source(\"an entry of sources.yaml\")");
     }
-    if (!concludes) {
+    if (then.isEmpty()) {
       wrong(start, id() + " concludes nothing; write a sentence after then");
     }
-    leaning();
-    rules.add(new Rule(note, pass, path, start, when, then));
+    RuleForm form = new RuleForm(note, path, start, table, rows(), when, then);
+    for (RuleForm each : form.each()) {
+      if (form.isForEach() && each.consequences().isEmpty()) {
+        faults.add(
+            new RuleFaults.Fault(
+                each.file(),
+                each.line(),
+                each.note().key()
+                    + " has nothing to conclude; its row may say "
+                    + String.join(", ", form.names())));
+      } else {
+        add(form, each);
+      }
+    }
     name = null;
   }
 
+  private List<TableRow> rows() {
+    if (table.isEmpty()) {
+      return List.of();
+    }
+    List<TableRow> rows = List.of();
+    try {
+      rows = TableRow.of(files, table);
+      if (rows.isEmpty()) {
+        wrong(start, id() + " is written for each of '" + table + "', and there is none");
+      }
+    } catch (KnowledgeFault | UncheckedIOException cannotBeRead) {
+      wrong(start, id() + " is written for each of '" + table + "': " + cannotBeRead.getMessage());
+    }
+    return rows;
+  }
+
+  /** Adds a rule, read from its form or from a form that was filled. */
+  private void add(RuleForm form, RuleForm filled) {
+    Rule rule =
+        new Rule(
+            filled.note(),
+            pass,
+            filled.file(),
+            filled.line(),
+            said(filled, filled.conditions(), true),
+            said(filled, filled.consequences(), false),
+            form);
+    leaning(rule);
+    rules.add(rule);
+  }
+
+  private List<Said> said(RuleForm form, List<RuleForm.Line> lines, boolean condition) {
+    List<Said> all = new ArrayList<>();
+    for (RuleForm.Line line : lines) {
+      String text = line.text();
+      Optional<Said> said = Optional.empty();
+      String wrong = "";
+      if (text.chars().anyMatch(c -> "\"\\{}$".indexOf(c) >= 0)) {
+        wrong = " has a quotation mark, a backslash, a brace or a $ in a sentence; leave it out";
+      } else {
+        said =
+            condition
+                ? vocabulary.condition(text, line.number())
+                : vocabulary.consequence(text, line.number());
+      }
+      if (said.isPresent()) {
+        all.add(said.get());
+      } else {
+        String what = wrong.isEmpty() ? vocabulary.unknown(id(), text, condition) : id() + wrong;
+        faults.add(new RuleFaults.Fault(form.file(), line.number(), what));
+      }
+    }
+    return all;
+  }
+
   /** A sentence that leans on something needs an earlier one that names it. */
-  private void leaning() {
+  private void leaning(Rule rule) {
     Set<String> named = new HashSet<>();
-    for (Said said : when) {
+    for (Said said : rule.conditions()) {
       for (Pattern pattern : said.patterns()) {
         for (Constraint constraint : pattern.constraints()) {
           for (String variable : constraint.variables()) {
             if (!named.contains(variable)) {
-              leansOnNothing(said);
+              leansOnNothing(rule, said);
               named.add(variable);
             }
           }
@@ -165,21 +241,23 @@ final class RuleReader {
         }
       }
     }
-    for (Said said : then) {
+    for (Said said : rule.consequences()) {
       if (said.effect().leans() && !named.contains("thing")) {
-        leansOnNothing(said);
+        leansOnNothing(rule, said);
       }
     }
   }
 
-  private void leansOnNothing(Said said) {
-    wrong(
-        said.number(),
-        id()
-            + " says '"
-            + said.text()
-            + "', which leans on something that no line before it names; name it first, as in There"
-            + " is a … named");
+  private void leansOnNothing(Rule rule, Said said) {
+    faults.add(
+        new RuleFaults.Fault(
+            rule.file(),
+            said.number(),
+            id()
+                + " says '"
+                + said.text()
+                + "', which leans on something that no line before it names; name it first, as in"
+                + " There is a … named"));
   }
 
   private String id() {

@@ -42,7 +42,7 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
     List<Rule> rules = new ArrayList<>();
     for (Pass pass : Pass.values()) {
       for (String path : files.list(pass.folder(), ".dslr")) {
-        rules.addAll(new RuleReader(vocabulary, pass, path, faults).read(files));
+        rules.addAll(new RuleReader(files, vocabulary, pass, path, faults).read());
       }
     }
     for (String path : files.list("", ".dslr")) {
@@ -53,7 +53,7 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
     Map<String, Rule> byId = new HashMap<>();
     for (Rule rule : rules) {
       Rule other = byId.putIfAbsent(rule.id(), rule);
-      if (other != null) {
+      if (other != null && other.form() != rule.form()) {
         faults.add(
             new RuleFaults.Fault(
                 rule.file(),
@@ -68,6 +68,11 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
       }
     }
     return new RuleSet(vocabulary, rules);
+  }
+
+  /** The rules as they stand in their files, those for each row of a table once. */
+  public List<RuleForm> forms() {
+    return rules.stream().map(Rule::form).distinct().toList();
   }
 
   /** The rules of one pass. */

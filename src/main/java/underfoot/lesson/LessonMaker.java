@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
-import underfoot.knowledge.Facts;
 import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.LessonBook.Item;
 import underfoot.measure.Texts;
@@ -117,15 +116,7 @@ public final class LessonMaker {
   }
 
   private static BaseBelow below(Floor floor) {
-    Facts facts = floor.facts();
-    return new BaseBelow(
-        facts.text("base family"),
-        facts.text("base"),
-        facts.number("deck thickness"),
-        facts.number("joist breadth"),
-        facts.number("joist depth"),
-        facts.number("joist centres"),
-        false);
+    return BaseBelow.of(floor.facts(), false);
   }
 
   /** What the topics asked of teach, with the figures that they name. */

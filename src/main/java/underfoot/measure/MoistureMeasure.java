@@ -1,7 +1,6 @@
 package underfoot.measure;
 
 import java.util.List;
-import java.util.Map;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
@@ -11,27 +10,19 @@ import underfoot.working.DryingTime;
 
 /** How long a slab or screed takes to dry, and how much of that is still to come. */
 final class MoistureMeasure implements Measure {
-  /** How the figures for drying begin, by base. */
-  private static final Map<String, String> BY_BASE =
-      Map.of(
-          "cement:sand screed", "cement-screed",
-          "calcium sulfate screed", "calcium-sulfate-screed",
-          "concrete slab", "concrete-slab");
-
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     MeasuredFacts found = new MeasuredFacts();
+    newScreed(figures, facts, found);
     TracedFacts basis = new TracedFacts(figures, facts);
-    String stem = BY_BASE.get(basis.word("base"));
     double thickness = basis.fact("deck thickness");
-    if (stem == null || !basis.complete()) {
+    double firstDepth = basis.fact("drying first depth");
+    double first = basis.fact("drying rate at first");
+    double beyond = basis.fact("drying rate deeper down");
+    if (!basis.complete()) {
       return found.list();
     }
-    DryingRates rates =
-        new DryingRates(
-            basis.figure(stem + "-drying-first-depth"),
-            basis.figure(stem + "-drying-rate-first"),
-            basis.figure(stem + "-drying-rate-beyond"));
+    DryingRates rates = new DryingRates(firstDepth, first, beyond);
     Worked.with()
         .key("screed", "cement")
         .key("thickness", thickness)
@@ -63,5 +54,31 @@ final class MoistureMeasure implements Measure {
                   ofRest);
             });
     return found.list();
+  }
+
+  /** How long a screed that is laid anew dries, by its own thickness. */
+  private static void newScreed(Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
+    double thickness = basis.fact("new screed thickness");
+    DryingRates rates =
+        new DryingRates(
+            basis.figure("cement-screed-drying-first-depth"),
+            basis.figure("cement-screed-drying-rate-first"),
+            basis.figure("cement-screed-drying-rate-beyond"));
+    if (basis.complete()) {
+      Worked.with()
+          .key("screed", "cement")
+          .key("thickness", thickness)
+          .run(new DryingTime(rates, rates))
+          .ifPresent(
+              result ->
+                  found.addAs(
+                      "new screed drying time",
+                      "",
+                      Texts.of(result.value("days"), "days"),
+                      result.value("days") * 24,
+                      Worked.how(result),
+                      basis));
+    }
   }
 }

@@ -1,7 +1,6 @@
 package underfoot.measure;
 
 import java.util.List;
-import java.util.Map;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Figures;
@@ -12,13 +11,6 @@ import underfoot.working.HeatingStart;
 /** How long a solid base must still wait: for its age, and for the first heating of its pipes. */
 final class ReadinessMeasure implements Measure {
   private static final double HOURS_A_DAY = 24;
-  private static final Map<String, String> LEAST_AGE =
-      Map.of(
-          "cement:sand screed", "cement-screed-age-least", "concrete slab", "concrete-age-least");
-  private static final Map<String, String> FIRST_HEATING =
-      Map.of(
-          "cement:sand screed", "cement-screed-first-heating",
-          "calcium sulfate screed", "calcium-sulfate-screed-first-heating");
 
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
@@ -30,10 +22,9 @@ final class ReadinessMeasure implements Measure {
 
   private static void age(Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
-    String least = LEAST_AGE.get(basis.word("base"));
+    double needed = basis.fact("least base age");
     double age = basis.fact("base age");
-    if (least != null && basis.complete()) {
-      double needed = basis.figure(least);
+    if (basis.complete()) {
       double lacking = Math.max(0, needed - age);
       found.addAs("age lacking", "", days(lacking), lacking, minus(needed, age), basis);
     }
@@ -41,14 +32,12 @@ final class ReadinessMeasure implements Measure {
 
   private static void firstHeating(Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
-    String screed = basis.word("base");
-    String earliest = FIRST_HEATING.get(screed);
+    double first = basis.fact("first heating from");
     double age = basis.fact("base age");
     double from = basis.fact("working temperature");
-    if (earliest == null || !basis.word("heating commissioned").equals("no") || !basis.complete()) {
+    if (!basis.word("heating commissioned").equals("no") || !basis.complete()) {
       return;
     }
-    double first = basis.figure(earliest);
     TracedFacts ofWait = new TracedFacts(figures, facts);
     basis.uses().forEach(ofWait::use);
     double wait = Math.max(0, first - age);
@@ -58,18 +47,13 @@ final class ReadinessMeasure implements Measure {
     double most = basis.figure("first-heating-top");
     double top = Math.max(from, Double.isNaN(water) ? most : Math.min(water, most));
     Worked.with()
-        .key("screed", screed.startsWith("cement") ? "cement" : "calcium sulfate")
+        .key("screed", "cement")
         .key("start-day", 0)
         .key("from", from)
         .key("to", top)
         .key("step", basis.figure("first-heating-raise"))
         .key("hold", basis.figure("first-heating-hold"))
-        .run(
-            new HeatingProgramme(
-                new HeatingStart(
-                    figures.get(FIRST_HEATING.get("cement:sand screed")).number() / HOURS_A_DAY,
-                    figures.get(FIRST_HEATING.get("calcium sulfate screed")).number()
-                        / HOURS_A_DAY)))
+        .run(new HeatingProgramme(new HeatingStart(first / HOURS_A_DAY, first / HOURS_A_DAY)))
         .ifPresent(
             result -> {
               double done = result.value("done-day") * HOURS_A_DAY;

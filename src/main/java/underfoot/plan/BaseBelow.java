@@ -1,10 +1,13 @@
 package underfoot.plan;
 
+import underfoot.knowledge.Facts;
+
 /**
  * What the lowest layer lies on, as it is drawn.
  *
  * @param family {@code timber}, {@code floating} or {@code solid}
  * @param name what it is called
+ * @param boards whether it is of many narrow boards
  * @param thicknessMm how thick the deck or slab is, mm; NaN if unknown
  * @param joistBreadthMm mm; NaN where there are no joists or they are unknown
  * @param joistDepthMm mm; NaN as well
@@ -14,13 +17,32 @@ package underfoot.plan;
 public record BaseBelow(
     String family,
     String name,
+    boolean boards,
     double thicknessMm,
     double joistBreadthMm,
     double joistDepthMm,
     double joistCentresMm,
     boolean taken) {
+  /**
+   * What is held of the base.
+   *
+   * @param facts the facts of a floor or of a build-up
+   * @param taken whether it is taken up
+   */
+  public static BaseBelow of(Facts facts, boolean taken) {
+    return new BaseBelow(
+        facts.text("base family"),
+        facts.text("base"),
+        facts.text("base kind").equals("boards"),
+        facts.number("deck thickness"),
+        facts.number("joist breadth"),
+        facts.number("joist depth"),
+        facts.number("joist centres"),
+        taken);
+  }
+
   /** Nothing known. */
   public static BaseBelow unknown() {
-    return new BaseBelow("", "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
+    return new BaseBelow("", "", false, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
   }
 }

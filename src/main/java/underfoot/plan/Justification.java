@@ -55,7 +55,7 @@ public final class Justification {
 
   private boolean tellsTheSameAs(Justification other) {
     return this == other
-        || (rule.id().equals(other.rule.id())
+        || (rule.key().equals(other.rule.key())
             && figures.equals(other.figures)
             && told(facts).equals(told(other.facts)));
   }

@@ -67,6 +67,9 @@ public final class CoverageGaps {
   }
 
   private static String lacks(Assessment assessment) {
+    if (assessment.facts().number("build-ups worked out") == 0) {
+      return "no way of building is offered; offer one in a rule of the pass propose";
+    }
     BuildUp chosen = assessment.chosen().orElse(null);
     if (chosen == null) {
       boolean halted = assessment.general().stream().anyMatch(one -> one instanceof StopFinding);

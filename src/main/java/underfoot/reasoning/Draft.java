@@ -26,6 +26,7 @@ import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.From;
+import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MissingKnowledge;
@@ -38,6 +39,9 @@ import underfoot.language.Effect.Place;
  * draft serves one session.
  */
 final class Draft {
+  /** How many rules lie between a limit and what is judged by it: one lays, one asked for it. */
+  private static final int REACH = 2;
+
   private final Knowledge knowledge;
   private RuleNote rule;
   private Match match;
@@ -67,26 +71,69 @@ final class Draft {
    * @param into takes each conclusion
    */
   void conclude(RuleNote fired, List<Effect> effects, String about, Consumer<Object> into) {
-    rule = fired;
     for (Effect effect : effects) {
-      into.accept(conclusion(effect, about));
+      rule = fired;
+      if (effect.verb() == Effect.Verb.ROWS) {
+        rows(matched(effect.word(Place.FACT)), into);
+      } else {
+        into.accept(conclusion(effect, about));
+      }
     }
+  }
+
+  /** What the row of a fact's kind says of it, each for the reason that stands there. */
+  private void rows(Fact fact, Consumer<Object> into) {
+    RuleNote fired = rule;
+    for (Kinds.Said said : knowledge.kinds().of(fact.name(), fact.text())) {
+      rule = new RuleNote(fired.id(), fired.title(), said.reason(), said.source());
+      boolean number = said.sort() == Kinds.Sort.FIGURE;
+      Figure figure = number ? knowledge.figures().get(said.value()) : null;
+      Derivation because = because(figure);
+      into.accept(
+          number
+              ? fact(said.called(), fact.about(), figure, From.CONCLUDED, because)
+              : fact(said.called(), fact.about(), said.value(), From.CONCLUDED, because));
+    }
+  }
+
+  /**
+   * A word of an effect, or what it looks up. What a row says brings the row's reason with it,
+   * which is nearer to the point than that of a rule for all rows.
+   */
+  private String word(Effect effect, Place place) {
+    String word = effect.word(place);
+    if (!Effect.isLookedUp(word)) {
+      return word;
+    }
+    if (place == Place.LAYER) {
+      for (Object one : match.getObjects()) {
+        if (one instanceof Laid laid && laid.getFamily().equals(Effect.lookedUp(word))) {
+          return laid.getLayer();
+        }
+      }
+    }
+    Fact fact = matched(Effect.lookedUp(word));
+    if (knowledge.kinds().says(fact.name())) {
+      RuleNote row = fact.because().rule();
+      rule = new RuleNote(rule.id(), rule.title(), row.reason(), row.source(), rule.row());
+    }
+    return fact.text();
   }
 
   private Object conclusion(Effect effect, String ofThing) {
     String about = effect.word(Place.ABOUT).equals(Effect.ABOUT) ? ofThing : "";
-    String wording = effect.word(Place.WORDING);
-    String word = effect.word(Place.WORD);
-    String layer = effect.word(Place.LAYER);
+    String wording = word(effect, Place.WORDING);
+    String word = word(effect, Place.WORD);
+    String layer = word(effect, Place.LAYER);
     String named = effect.word(Place.FIGURE);
     String step = effect.word(Place.STEP);
     String name = effect.word(Place.FACT);
     Figure figure = named.isEmpty() ? null : knowledge.figures().get(named);
     Derivation because = because(figure);
     return switch (effect.verb()) {
-      case ASSUME -> fact(name, about, word, From.ASSUMED, because);
+      case ASSUME -> fact(name, about, effect, word, From.ASSUMED, because);
       case ASSUME_AS -> fact(name, about, figure, From.ASSUMED, because);
-      case CONCLUDE -> fact(name, about, word, From.CONCLUDED, because);
+      case CONCLUDE -> fact(name, about, effect, word, From.CONCLUDED, because);
       case CONCLUDE_AS -> fact(name, about, figure, From.CONCLUDED, because);
       case OFFER -> new OfferedWay(because, effect.word(Place.WAY), word);
       case RULE_OUT -> new RuledOut(because, wording);
@@ -107,12 +154,41 @@ final class Draft {
       case ALLOW -> new StepTime(because, step, figure.number(), StepTime.Pace.FIXED);
       case ALLOW_FOR_CURE -> new StepTime(because, step, figure.number(), StepTime.Pace.CURES);
       case ALLOW_BY_AREA -> new StepTime(because, step, figure.number(), StepTime.Pace.BY_AREA);
-      case ALLOW_AS_FACT -> new StepTime(because, step, matched(name), StepTime.Pace.FIXED);
+      case ALLOW_AS_FACT ->
+          new StepTime(because, step, matched(name).number(), StepTime.Pace.FIXED);
       case BEYOND -> new ClientLimit(because, wording);
       case RANK -> new Criterion(because, Integer.parseInt(word), name);
       case SUGGEST -> new Suggestion(because, wording);
-      case FIND -> new Finding(because, Judgement.of(word), wording, about);
+      case FIND -> new Finding(because, judgement(word, because), wording, about);
+      case ROWS -> throw new IllegalArgumentException("a row says more than one thing");
     };
+  }
+
+  /** What is asked by a limit that holds elsewhere is advised; to miss it is no fault. */
+  private Judgement judgement(String word, Derivation because) {
+    Judgement judgement = Judgement.of(word);
+    return judgement.isFault() && isBorrowed(because, REACH) ? Judgement.ADVISED : judgement;
+  }
+
+  /** Whether a rule, or one that concluded what it matched, rests on what holds elsewhere only. */
+  private boolean isBorrowed(Derivation because, int reach) {
+    return !knowledge.source(because.rule().source()).holds().isEmpty()
+        || reach > 0
+            && because.premises().stream()
+                .anyMatch(
+                    one ->
+                        one instanceof Fact fact
+                            && fact.because() != null
+                            && isBorrowed(fact.because(), reach - 1));
+  }
+
+  /** A fact in words, or with the number of the fact that the word looks up. */
+  private Fact fact(
+      String name, String about, Effect effect, String value, From from, Derivation because) {
+    String word = effect.word(Place.WORD);
+    double number = Effect.isLookedUp(word) ? matched(Effect.lookedUp(word)).number() : Double.NaN;
+    return new Fact(
+        knowledge.keyOf(name), name, about, value, number, from, "", List.of(), because);
   }
 
   private Fact fact(String name, String about, String value, From from, Derivation because) {
@@ -133,14 +209,14 @@ final class Draft {
         because);
   }
 
-  /** The number of a fact that the rule matched. */
-  private double matched(String name) {
+  /** A fact that the rule matched. */
+  private Fact matched(String name) {
     for (Object one : match.getObjects()) {
-      if (one instanceof Fact fact && fact.name().equals(name) && fact.hasNumber()) {
-        return fact.number();
+      if (one instanceof Fact fact && fact.name().equals(name)) {
+        return fact;
       }
     }
-    throw new MissingKnowledge("time among what " + rule() + " asks for", name);
+    throw new MissingKnowledge("fact among what " + rule() + " asks for", name);
   }
 
   private LayerKind kind(String id) {

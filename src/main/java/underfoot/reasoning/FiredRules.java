@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
+import underfoot.knowledge.RuleNote;
 
 /** Which rules had a say about a floor, or about one thing that was decided of it. */
 public final class FiredRules {
@@ -26,6 +28,19 @@ public final class FiredRules {
    * The ids of all rules that concluded anything, for any build-up, in the order of their names.
    */
   public static Set<String> of(Assessment assessment) {
+    return notes(assessment).stream()
+        .map(RuleNote::id)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** What those rules say of themselves; of one for each row of a table, the rows that did. */
+  public static Set<RuleNote> notes(Assessment assessment) {
+    return all(assessment).rules.values().stream()
+        .map(Derivation::rule)
+        .collect(Collectors.toSet());
+  }
+
+  private static FiredRules all(Assessment assessment) {
     FiredRules fired = new FiredRules();
     fired.collect(assessment.general());
     fired.collect(assessment.facts().all());
@@ -33,7 +48,7 @@ public final class FiredRules {
       fired.collect(buildUp.concluded());
       fired.collect(buildUp.facts().all());
     }
-    return new TreeSet<>(fired.rules.keySet());
+    return fired;
   }
 
   /**
@@ -63,7 +78,7 @@ public final class FiredRules {
         }
       } else if (one instanceof Derivation because && seen.add(because)) {
         collect(because.premises());
-        rules.putIfAbsent(because.rule().id(), because);
+        rules.putIfAbsent(because.rule().key(), because);
       } else if (one instanceof Figure figure) {
         figures.add(figure);
       }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.Listed;
@@ -64,6 +65,9 @@ public final class Lint {
     Lint lint = new Lint(files, knowledge);
     lint.faults.addAll(RuleCheck.faults(lint.set, knowledge));
     lint.faults.addAll(lint.set.sentenceFaults());
+    lint.faults.addAll(
+        KindLint.faults(
+            lint.set.rules(), knowledge, lint.formulas.getOrDefault("kinds", Set.of())));
     lint.neverFiring();
     lint.insideAnother();
     lint.faults.addAll(new RuleConflicts(lint.set.rules(), knowledge).faults());
@@ -72,7 +76,7 @@ public final class Lint {
   }
 
   private void add(Rule rule, String what) {
-    faults.add(new RuleFaults.Fault(rule.file(), rule.line(), rule.id() + what));
+    faults.add(new RuleFaults.Fault(rule.file(), rule.line(), rule.key() + what));
   }
 
   // --- rules that never fire
@@ -90,11 +94,28 @@ public final class Lint {
         open.add(fact.called());
       }
     }
+    for (Kinds.Table table : knowledge.kinds().tables()) {
+      for (String fact : table.facts().keySet()) {
+        for (Kinds.Row row : table.rows()) {
+          for (Kinds.Said said : knowledge.kinds().of(fact, row.kind())) {
+            values.computeIfAbsent(said.called(), any -> new TreeSet<>()).add(said.value());
+            if (said.sort() == Kinds.Sort.FIGURE) {
+              open.add(said.called());
+            }
+          }
+        }
+      }
+    }
     for (Rule rule : set.rules()) {
       for (Effect effect : rule.effects()) {
         String name = effect.verb() == Verb.OFFER ? "build-up" : effect.word(Place.FACT);
         if (effect.verb() == Verb.OFFER) {
           values.computeIfAbsent(name, any -> new TreeSet<>()).add(effect.word(Place.WAY));
+        } else if (effect.isFact() && Effect.isLookedUp(effect.word(Place.WORD))) {
+          String from = Effect.lookedUp(effect.word(Place.WORD));
+          values
+              .computeIfAbsent(name, any -> new TreeSet<>())
+              .addAll(values.getOrDefault(from, Set.of()));
         } else if (effect.isFact() && effect.word(Place.FIGURE).isEmpty()) {
           values.computeIfAbsent(name, any -> new TreeSet<>()).add(effect.word(Place.WORD));
         } else if (effect.isFact()) {
@@ -169,7 +190,7 @@ public final class Lint {
             add(
                 inner,
                 " adds nothing: "
-                    + outer.id()
+                    + outer.key()
                     + " ("
                     + outer.file()
                     + ":"

@@ -12,6 +12,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Listed;
+import underfoot.knowledge.Source;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
 import underfoot.language.Effect;
@@ -101,7 +102,18 @@ public final class RuleCheck {
   }
 
   private void rule(Rule rule) {
-    need(rule, rule.line(), "source", rule.note().source(), knowledge.sources().keySet());
+    String citation = rule.note().source();
+    need(rule, rule.line(), "source", Source.key(citation), knowledge.sources().keySet());
+    Source source = knowledge.sources().get(Source.key(citation));
+    if (source != null && rank(source.cited(citation).status()) < rank(source.status())) {
+      String what =
+          " cites '%s' from memory, but %s is known no better than %s anyway; leave 'from memory' out";
+      faults.add(
+          new RuleFaults.Fault(
+              rule.file(),
+              rule.line(),
+              rule.id() + what.formatted(citation, source.id(), source.status())));
+    }
     for (Said said : rule.conditions()) {
       for (Pattern pattern : said.patterns()) {
         pattern(rule, said, pattern);
@@ -112,6 +124,10 @@ public final class RuleCheck {
       List<Effect.Place> places = said.effect().verb().places();
       for (int i = 0; i < places.size(); i++) {
         String word = said.effect().words().get(i);
+        if (Effect.isLookedUp(word)) {
+          lookedUp(rule, said, Effect.lookedUp(word));
+          continue;
+        }
         switch (places.get(i)) {
           case FIGURE -> need(rule, said.number(), "figure", word, figures);
           case LAYER -> need(rule, said.number(), "layer", word, layers);
@@ -145,6 +161,16 @@ public final class RuleCheck {
     }
   }
 
+  private void lookedUp(Rule rule, Said said, String name) {
+    Set<String> asked = new TreeSet<>();
+    for (Pattern pattern : rule.patterns()) {
+      if (pattern.quantity() == Pattern.Quantity.EACH) {
+        asked.add(pattern.type() == Pattern.Type.FACT ? pattern.name() : pattern.word("family"));
+      }
+    }
+    need(rule, said.number(), "fact or family of layers", name, asked);
+  }
+
   private void pattern(Rule rule, Said said, Pattern pattern) {
     String named = pattern.word("name");
     if (pattern.type() == Pattern.Type.FIGURE && !named.isEmpty()) {
@@ -166,7 +192,18 @@ public final class RuleCheck {
 
   private void figures() {
     for (Figure figure : knowledge.figures().all()) {
-      if (!knowledge.sources().containsKey(figure.source())) {
+      Source source = knowledge.sources().get(Source.key(figure.source()));
+      if (source != null && rank(figure.status()) < rank(source.status())) {
+        String what = "figure '%s' has the status '%s', but its source %s has '%s'; ";
+        String how = "a figure is known no better than its source";
+        faults.add(
+            new RuleFaults.Fault(
+                "figures",
+                0,
+                what.formatted(figure.name(), figure.status(), source.id(), source.status())
+                    + how));
+      }
+      if (source == null) {
         miss(
             "figures",
             0,
@@ -179,6 +216,11 @@ public final class RuleCheck {
             knowledge.sources().keySet());
       }
     }
+  }
+
+  /** How far from the best a status is; one that is none is better than any, so that it is told. */
+  private int rank(String status) {
+    return List.copyOf(knowledge.statuses().keySet()).indexOf(status);
   }
 
   private void layer(LayerKind kind) {
@@ -213,7 +255,7 @@ public final class RuleCheck {
 
   private void need(Rule rule, int line, String sort, String name, Set<String> known) {
     if (!known.contains(name)) {
-      String what = rule.id() + " names the " + sort + " '" + name + "', which is not there";
+      String what = rule.key() + " names the " + sort + " '" + name + "', which is not there";
       miss(rule.file(), line, what, name, known);
     }
   }

@@ -105,9 +105,9 @@ final class RuleConflicts {
         new RuleFaults.Fault(
             other.rule().file(),
             other.rule().line(),
-            other.rule().id()
+            other.rule().key()
                 + " and "
-                + one.rule().id()
+                + one.rule().key()
                 + " ("
                 + one.rule().file()
                 + ":"
@@ -194,16 +194,19 @@ final class RuleConflicts {
 
   /**
    * The values that facts may have where a rule fires, also those that follow from what it asks for
-   * because only some rules conclude that.
+   * because only some rules conclude that or only some kinds have it.
    */
   private Map<String, Set<String>> allowed(Rule rule, int depth) {
-    String key = depth + rule.id();
+    String key = depth + rule.key();
     Map<String, Set<String>> known = allowedBefore.get(key);
     if (known == null) {
       known = new HashMap<>();
       for (Pattern pattern : rule.patterns()) {
         Set<String> values =
             pattern.value().isEmpty() ? words(pattern, Operator.IS) : Set.of(pattern.value());
+        if (pattern.isFactThere() && values.isEmpty()) {
+          values = knowledge.kinds().values(pattern.name());
+        }
         if (pattern.isFactThere() && !values.isEmpty()) {
           narrow(known, pattern.name(), values);
           if (depth < DEPTH) {
@@ -232,30 +235,37 @@ final class RuleConflicts {
     if (stated.contains(name)) {
       return;
     }
-    Map<String, Set<String>> any = null;
+    List<Map<String, Set<String>>> ways = new ArrayList<>();
     for (Rule rule : rules) {
       for (Effect effect : rule.effects()) {
         if (effect.isFact()
             && effect.word(Place.FACT).equals(name)
-            && values.contains(effect.word(Place.WORD))) {
-          Map<String, Set<String>> of = allowed(rule, depth + 1);
-          if (any == null) {
-            any = new HashMap<>(of);
-          } else {
-            any.keySet().retainAll(of.keySet());
-            any.replaceAll(
-                (fact, had) -> {
-                  Set<String> either = new HashSet<>(had);
-                  either.addAll(of.get(fact));
-                  return either;
-                });
-          }
+            && (values.contains(effect.word(Place.WORD))
+                || Effect.isLookedUp(effect.word(Place.WORD)))) {
+          ways.add(allowed(rule, depth + 1));
         }
       }
     }
-    if (any != null) {
-      any.forEach((fact, of) -> narrow(allowed, fact, of));
+    knowledge
+        .kinds()
+        .having(name, values)
+        .forEach(
+            (fact, kinds) -> {
+              Map<String, Set<String>> of = new HashMap<>(Map.of(fact, kinds));
+              if (depth < DEPTH) {
+                follow(of, fact, kinds, depth + 1);
+              }
+              ways.add(of);
+            });
+    Map<String, Set<String>> any = new HashMap<>();
+    for (String fact : ways.isEmpty() ? Set.<String>of() : ways.get(0).keySet()) {
+      if (ways.stream().allMatch(way -> way.containsKey(fact))) {
+        Set<String> either = new HashSet<>();
+        ways.forEach(way -> either.addAll(way.get(fact)));
+        any.put(fact, either);
+      }
     }
+    any.forEach((fact, of) -> narrow(allowed, fact, of));
   }
 
   /** Whether one rule asks that a number be below what another asks it to be above. */

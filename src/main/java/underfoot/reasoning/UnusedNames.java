@@ -9,11 +9,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import underfoot.knowledge.Disagreement;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.Listed;
 import underfoot.knowledge.MaterialItem;
+import underfoot.knowledge.Source;
 import underfoot.language.Effect;
 import underfoot.language.Effect.Place;
 import underfoot.language.Effect.Verb;
@@ -58,13 +60,14 @@ final class UnusedNames {
   private void neverUsed() throws KnowledgeFault {
     Set<String> used = new HashSet<>();
     rules.forEach(rule -> words(rule, used));
+    files.list("kinds", ".yaml").forEach(path -> words(path, used));
     for (String folder : List.of("wording", "layers", "proposal")) {
       for (String path : files.list(folder, ".yaml")) {
         words(path, used);
       }
     }
     for (String path : files.list("", ".yaml")) {
-      if (!path.equals("sources.yaml") && !path.equals("steps.yaml")) {
+      if (!path.equals("sources.yaml")) {
         words(path, used);
       }
     }
@@ -87,11 +90,12 @@ final class UnusedNames {
     }
     Set<String> named = new HashSet<>();
     rules.forEach(rule -> words(rule, named));
+    files.list("kinds", ".yaml").forEach(path -> words(path, named));
     words("changes.yaml", named);
     unused("wording", "wordings", "no rule says the text '", named);
-    if (files.list("", ".yaml").contains("steps.yaml")) {
+    if (files.list("", ".yaml").contains("kinds.yaml")) {
       words("kinds.yaml", named);
-      unused("steps.yaml", "steps", "no rule allows time for the step '", named);
+      unused("tables/steps.yaml", "steps", "no rule allows time for the step '", named);
     }
     Set<String> laid = new HashSet<>(named);
     words("kinds.yaml", laid);
@@ -128,9 +132,13 @@ final class UnusedNames {
 
   private void citations() throws KnowledgeFault {
     Set<String> cited = new HashSet<>(formulas.getOrDefault("sources", Set.of()));
-    rules.forEach(rule -> cited.add(rule.note().source()));
+    rules.forEach(rule -> cited.add(Source.key(rule.note().source())));
+    knowledge.kinds().citations().forEach(citation -> cited.add(Source.key(citation)));
+    for (Disagreement one : knowledge.disagreements()) {
+      one.voices().forEach(voice -> cited.add(Source.key(voice.source())));
+    }
     for (Figure figure : knowledge.figures().all()) {
-      cited.add(figure.source());
+      cited.add(Source.key(figure.source()));
     }
     for (Listed source : entries("sources.yaml")) {
       if (!cited.contains(source.name())) {

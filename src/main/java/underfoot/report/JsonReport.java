@@ -60,7 +60,7 @@ public final class JsonReport extends RecordWriter {
                   + " consequences= ranking findOutFirst"),
           entry(
               Consequences.class,
-              "quantities programme schedule ways changes=leastChanges cost levels? setOut?"),
+              "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,

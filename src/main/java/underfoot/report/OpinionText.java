@@ -139,6 +139,8 @@ public final class OpinionText {
             });
     found("check-whole", one -> one.isFault() && one != Judgement.MISSING)
         .forEach(item -> told(" - ", item, null));
+    found("check-advised", Judgement.ADVISED::equals)
+        .forEach(item -> told(" - ", item, Judgement.ADVISED));
     found("check-open", Judgement.NOT_SAID::equals)
         .forEach(
             item -> page.item(Texts.capital(item.text()) + ". " + TextReport.ids(item.because())));

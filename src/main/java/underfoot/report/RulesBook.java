@@ -12,31 +12,32 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
+import underfoot.knowledge.Disagreement;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Source;
-import underfoot.language.Rule;
+import underfoot.language.RuleForm;
 
 /** The whole rule base as one page of HTML, with an index by theme and one by source. */
 public final class RulesBook {
   private static final String EXCEPT = "except when ";
 
-  private final List<Rule> rules;
+  private final List<RuleForm> rules;
   private final Knowledge knowledge;
   private final RulesReport report;
   private final RuleUses uses;
   private final Set<String> ids = new LinkedHashSet<>();
   private final Map<String, Map<String, String>> namedBy = new HashMap<>();
-  private final Map<String, List<Rule>> byFigure = new LinkedHashMap<>();
+  private final Map<String, List<RuleForm>> byFigure = new LinkedHashMap<>();
   private final HtmlWriter out = HtmlPage.begin("The rules");
 
-  private RulesBook(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
+  private RulesBook(List<RuleForm> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
     this.uses = uses;
     rules.forEach(rule -> ids.add(rule.note().id()));
-    for (Rule rule : rules) {
+    for (RuleForm rule : rules) {
       for (String word : RulesReport.words(rule)) {
         if (ids.contains(word) && !word.equals(rule.note().id())) {
           namedBy.computeIfAbsent(word, id -> new TreeMap<>()).put(rule.note().id(), "");
@@ -55,7 +56,7 @@ public final class RulesBook {
    * @param knowledge what they refer to
    * @param uses which scenarios use which rules
    */
-  public static String html(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
+  public static String html(List<RuleForm> rules, Knowledge knowledge, RuleUses uses) {
     return new RulesBook(rules, knowledge, uses).write();
   }
 
@@ -66,16 +67,20 @@ public final class RulesBook {
     return words.isEmpty() ? file : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
-  private Map<String, List<Rule>> byTheme() {
+  private Map<String, List<RuleForm>> byTheme() {
     return rules.stream()
         .collect(groupingBy(rule -> theme(rule.file()), LinkedHashMap::new, toList()));
   }
 
-  private Map<String, List<Rule>> bySource() {
-    Map<String, List<Rule>> sources = new LinkedHashMap<>();
+  private Map<String, List<RuleForm>> bySource() {
+    Map<String, List<RuleForm>> sources = new LinkedHashMap<>();
     knowledge.sources().keySet().forEach(id -> sources.put(id, new ArrayList<>()));
-    rules.forEach(
-        rule -> sources.computeIfAbsent(rule.note().source(), id -> new ArrayList<>()).add(rule));
+    for (RuleForm rule : rules) {
+      rule.each().stream()
+          .map(one -> Source.key(one.note().source()))
+          .distinct()
+          .forEach(id -> sources.computeIfAbsent(id, any -> new ArrayList<>()).add(rule));
+    }
     return sources;
   }
 
@@ -92,9 +97,11 @@ public final class RulesBook {
     out.open("nav", "aria-label", "Parts").open("p");
     link("by-theme", "By theme").text(" · ");
     link("by-source", "By source").text(" · ");
+    link("disagreements", "Where sources differ").text(" · ");
     link("rules", "Rules").text(" · ");
     link("figures", "Figures").close("p").end("nav");
     index();
+    disagreements();
     out.block("h2", "Rules", "id", "rules", "class", "new-page");
     byTheme()
         .forEach(
@@ -120,7 +127,9 @@ public final class RulesBook {
               links(titles(all));
               out.end("dd");
             });
-    out.end("dl").block("h2", "By source", "id", "by-source");
+    out.end("dl").block("h2", "By source", "id", "by-source").open("ul").line();
+    report.byStatus().forEach(line -> out.block("li", line));
+    out.end("ul");
     bySource()
         .forEach(
             (id, all) -> {
@@ -139,7 +148,7 @@ public final class RulesBook {
             });
   }
 
-  private static Map<String, String> titles(List<Rule> all) {
+  private static Map<String, String> titles(List<RuleForm> all) {
     Map<String, String> titles = new LinkedHashMap<>();
     all.forEach(rule -> titles.put(rule.note().id(), rule.note().title()));
     return titles;
@@ -159,11 +168,12 @@ public final class RulesBook {
     return id.replaceAll("[^A-Za-z0-9-]+", "-");
   }
 
-  private void rule(Rule rule) {
+  private void rule(RuleForm rule) {
     String id = rule.note().id();
     out.open("section", "class", "rule", "id", anchor(id)).line().open("h3");
     out.element("span", id, "class", "id").text(" " + rule.note().title()).end("h3");
     out.open("dl").line();
+    entry("for each of", rule.isForEach() ? List.of(rule.table()) : List.of());
     entry("when", rule.when().stream().filter(line -> !line.startsWith(EXCEPT)).toList());
     entry("then", rule.then());
     entry(
@@ -173,11 +183,10 @@ public final class RulesBook {
             .map(line -> line.substring(EXCEPT.length()))
             .toList());
     entry("because", List.of(rule.note().reason()));
-    String resting = rule.note().source();
-    Source source = knowledge.sources().get(resting);
+    Source source = knowledge.source(rule.note().source());
     out.element("dt", "source").open("dd");
-    link("source-" + resting, source == null ? resting : source.title());
-    out.text(source == null ? "" : " (" + source.status() + ")").end("dd");
+    link("source-" + source.id(), source.title()).text(" (" + source.status() + ")").end("dd");
+    entry("row", report.rows(rule));
     for (Figure figure : report.figures(rule)) {
       out.element("dt", "figure").open("dd");
       link("figure-" + figure.name(), figure.name()).text(" = " + figure.text() + ", ");
@@ -224,6 +233,24 @@ public final class RulesBook {
       out.text(line.substring(at));
     }
     out.end("dd");
+  }
+
+  /** Where sources differ: who says what, which is used, and why. */
+  private void disagreements() {
+    out.block("h2", "Where sources differ", "id", "disagreements", "class", "new-page");
+    for (Disagreement one : knowledge.disagreements()) {
+      out.open("section", "class", "rule").line().block("h3", one.about()).open("dl").line();
+      for (Disagreement.Voice voice : one.voices()) {
+        Source source = knowledge.source(voice.source());
+        out.open("dt");
+        link("source-" + source.id(), source.title()).text(" (" + source.status() + ")");
+        out.close("dt");
+        out.element("dd", RulesReport.filled(voice.says(), knowledge)).line();
+      }
+      entry("used here", List.of(RulesReport.filled(one.used(), knowledge)));
+      entry("because", List.of(one.because()));
+      out.end("dl").end("section");
+    }
   }
 
   private void figures() {

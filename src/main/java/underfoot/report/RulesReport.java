@@ -18,8 +18,9 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.Source;
+import underfoot.knowledge.Status;
 import underfoot.knowledge.Wording;
-import underfoot.language.Rule;
+import underfoot.language.RuleForm;
 import underfoot.quantity.Nearest;
 import underfoot.report.TextPage.Tone;
 
@@ -30,10 +31,11 @@ public final class RulesReport {
       Map.of(
           RuleView.class,
           "rule/note/id rule/note/title rule/file rule/line rule/note/reason source"
-              + " status=sourceStatus rule/when rule/then figures/name=figures");
+              + " status=sourceStatus rule/when rule/then rule/table=forEach? rows?"
+              + " figures/name=figures");
   private static final Pattern FIGURE = Pattern.compile("\\{([^}]+)\\}");
 
-  private final List<Rule> rules;
+  private final List<RuleForm> rules;
   private final Knowledge knowledge;
   private final RuleUses uses;
 
@@ -41,7 +43,7 @@ public final class RulesReport {
    * @param rules every rule, in the order of files and lines
    * @param knowledge what they refer to
    */
-  public RulesReport(List<Rule> rules, Knowledge knowledge) {
+  public RulesReport(List<RuleForm> rules, Knowledge knowledge) {
     this(rules, knowledge, new RuleUses());
   }
 
@@ -50,7 +52,7 @@ public final class RulesReport {
    * @param knowledge what they refer to
    * @param uses which scenarios use them
    */
-  public RulesReport(List<Rule> rules, Knowledge knowledge, RuleUses uses) {
+  public RulesReport(List<RuleForm> rules, Knowledge knowledge, RuleUses uses) {
     this.rules = List.copyOf(rules);
     this.knowledge = knowledge;
     this.uses = uses;
@@ -59,16 +61,60 @@ public final class RulesReport {
   /** Writes one line for each rule, by the source it rests on. */
   public void bySource(TextPage page) {
     for (Source source : knowledge.sources().values()) {
-      List<Rule> resting =
-          rules.stream().filter(rule -> rule.note().source().equals(source.id())).toList();
+      List<RuleForm> resting = rules.stream().filter(rule -> restsOn(rule, source.id())).toList();
       if (!resting.isEmpty()) {
         page.heading(source.title() + " (" + source.status() + ")");
         resting.forEach(rule -> line(rule, page));
       }
     }
+    page.heading("How well the rules are known, each row of a table and cell of a kind counted");
+    byStatus().forEach(line -> page.para("  ", "    ", line, Tone.PLAIN));
   }
 
-  private static void line(Rule rule, TextPage page) {
+  /** Whether a rule, or one of its rows, rests on a source. */
+  private static boolean restsOn(RuleForm rule, String source) {
+    return rule.each().stream().anyMatch(one -> Source.key(one.note().source()).equals(source));
+  }
+
+  /** How many rules are known how well, rows and cells counted; a sentence for each status. */
+  List<String> byStatus() {
+    Map<String, Long> counts =
+        Stream.concat(
+                rules.stream()
+                    .flatMap(rule -> rule.each().stream())
+                    .map(rule -> rule.note().source()),
+                knowledge.kinds().citations().stream())
+            .collect(
+                Collectors.groupingBy(
+                    citation -> knowledge.source(citation).status(), Collectors.counting()));
+    List<String> lines = new ArrayList<>();
+    long facts = 0;
+    long named = 0;
+    for (Status status : knowledge.statuses().values()) {
+      long count = counts.getOrDefault(status.id(), 0L);
+      lines.add(count + " " + status.id() + ": " + status.means());
+      facts += status.fact() ? count : 0;
+      named += status.fact() && status.document() ? count : 0;
+    }
+    lines.add(
+        "Of %d rules that state a fact of the trade, %d name a document (%d %%)."
+            .formatted(facts, named, facts == 0 ? 0 : 100 * named / facts));
+    return lines;
+  }
+
+  /** A row in one paragraph: what it concludes, when and why, and by which source of its own. */
+  private String row(RuleForm row, RuleForm of) {
+    String when = row.when().isEmpty() ? "" : " when: " + String.join("; ", row.when()) + ".";
+    String own = row.note().source().equals(of.note().source()) ? "" : ". Source: " + source(row);
+    return String.join("; ", row.then()) + "." + when + " Because: " + row.note().reason() + own;
+  }
+
+  /** What a rule is for each of its rows; nothing if it is written for no table. */
+  List<String> rows(RuleForm rule) {
+    return rule.isForEach() ? rule.each().stream().map(one -> row(one, rule)).toList() : List.of();
+  }
+
+  private static void line(RuleForm rule, TextPage page) {
     String id = String.format(Locale.ROOT, "  %-10s ", rule.note().id());
     page.para(id, "             ", rule.note().title(), Tone.PLAIN);
   }
@@ -76,7 +122,7 @@ public final class RulesReport {
   /** Writes one line for each rule, by file. */
   public void index(TextPage page) {
     String file = "";
-    for (Rule rule : rules) {
+    for (RuleForm rule : rules) {
       if (!rule.file().equals(file)) {
         file = rule.file();
         page.heading(file);
@@ -94,7 +140,7 @@ public final class RulesReport {
    */
   public boolean page(String id, TextPage page) {
     int before = page.text().length();
-    for (Rule rule : rules) {
+    for (RuleForm rule : rules) {
       if (rule.note().id().equalsIgnoreCase(id)) {
         rule(rule, page);
       }
@@ -137,16 +183,17 @@ public final class RulesReport {
     page.para("  " + name, "          ", words, Tone.PLAIN);
   }
 
-  private void rule(Rule rule, TextPage page) {
+  private void rule(RuleForm rule, TextPage page) {
     page.heading(rule.note().id() + " " + rule.note().title());
     page.faint(rule.file() + ":" + rule.line());
+    if (rule.isForEach()) {
+      entry("for each of ", rule.table() + ", " + rule.rows().size() + " in all", page);
+    }
     sentences("  when ", rule.when().isEmpty() ? List.of("") : rule.when(), page);
     sentences("  then ", rule.then(), page);
     entry("because ", rule.note().reason(), page);
-    Source source = knowledge.sources().get(rule.note().source());
-    String cited =
-        source == null ? rule.note().source() : source.title() + " (" + source.status() + ")";
-    entry("source: ", cited, page);
+    entry("source: ", source(rule), page);
+    rows(rule).forEach(row -> entry("row:    ", row, page));
     for (Figure figure : figures(rule)) {
       String words = figure.name() + " = " + figure.text() + ", " + figure.description();
       entry("figure: ", words + "; " + source(figure), page);
@@ -193,12 +240,17 @@ public final class RulesReport {
 
   /** The source of a figure, and how well it is known. */
   String source(Figure figure) {
-    Source source = knowledge.sources().get(figure.source());
-    return (source == null ? figure.source() : source.title()) + " (" + figure.status() + ")";
+    return knowledge.source(figure.source()).title() + " (" + figure.status() + ")";
+  }
+
+  /** The source of a rule, and how well it is known. */
+  String source(RuleForm rule) {
+    Source source = knowledge.source(rule.note().source());
+    return source.title() + " (" + source.status() + ")";
   }
 
   /** The figures a rule reads, those in the texts it gives included. */
-  List<Figure> figures(Rule rule) {
+  List<Figure> figures(RuleForm rule) {
     Set<Figure> found = new LinkedHashSet<>();
     for (String word : words(rule)) {
       if (knowledge.figures().has(word)) {
@@ -218,9 +270,10 @@ public final class RulesReport {
     return List.copyOf(found);
   }
 
-  List<String> wordings(Rule rule) {
+  List<String> wordings(RuleForm rule) {
     Set<String> known = knowledge.wording().ids();
-    return rule.then().stream()
+    return rule.each().stream()
+        .flatMap(one -> one.then().stream())
         .flatMap(sentence -> WORD.matcher(sentence).results())
         .map(MatchResult::group)
         .filter(word -> word.contains("-") && known.contains(word))
@@ -229,8 +282,9 @@ public final class RulesReport {
   }
 
   /** The words of a rule's sentences. */
-  static Set<String> words(Rule rule) {
-    return Stream.concat(rule.when().stream(), rule.then().stream())
+  static Set<String> words(RuleForm rule) {
+    return rule.each().stream()
+        .flatMap(one -> Stream.concat(one.when().stream(), one.then().stream()))
         .flatMap(sentence -> WORD.matcher(sentence).results())
         .map(MatchResult::group)
         .collect(Collectors.toCollection(LinkedHashSet::new));
@@ -241,7 +295,7 @@ public final class RulesReport {
     return ids(rule -> !rule.note().id().equals(id) && words(rule).contains(id));
   }
 
-  private List<String> ids(Predicate<Rule> which) {
+  private List<String> ids(Predicate<RuleForm> which) {
     return rules.stream().filter(which).map(rule -> rule.note().id()).toList();
   }
 
@@ -285,7 +339,7 @@ public final class RulesReport {
     if (!source.note().isEmpty()) {
       entry("note:   ", source.note(), page);
     }
-    used(ids(rule -> rule.note().source().equals(source.id())), page);
+    used(ids(rule -> restsOn(rule, source.id())), page);
   }
 
   /**
@@ -305,14 +359,11 @@ public final class RulesReport {
     return written.size();
   }
 
-  private record RuleView(Rule rule, String source, String status, List<Figure> figures) {}
+  private record RuleView(
+      RuleForm rule, String source, String status, List<String> rows, List<Figure> figures) {}
 
-  private RuleView view(Rule rule) {
-    Source source = knowledge.sources().get(rule.note().source());
-    return new RuleView(
-        rule,
-        source == null ? rule.note().source() : source.title(),
-        source == null ? "" : source.status(),
-        figures(rule));
+  private RuleView view(RuleForm rule) {
+    Source source = knowledge.source(rule.note().source());
+    return new RuleView(rule, source.title(), source.status(), rows(rule), figures(rule));
   }
 }

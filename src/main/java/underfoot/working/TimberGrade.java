@@ -9,7 +9,7 @@ package underfoot.working;
  * @param bendingStrength characteristic bending strength, N/mm2
  * @param shearStrength characteristic shear strength, N/mm2
  * @param density mean density, kg/L
- * @param status how well the values are known: published, quoted, common-practice or from-memory
+ * @param status how well the values are known, an entry of {@code statuses.yaml}
  */
 public record TimberGrade(
     String name,

@@ -38,7 +38,7 @@ class PlantedFaultsTest {
                   "a-board-that-is-only-screwed", Set.of("Adhesive bed under the board: CHECK-11")),
               Map.entry(
                   "cement-on-bare-calcium-sulfate",
-                  Set.of("Sealer on the calcium sulfate: CHECK-13")),
+                  Set.of("Sealer on the calcium sulfate: CHECK-12")),
               Map.entry(
                   "tiles-before-the-seal-is-dry-and-seal-under-the-compound",
                   Set.of("layer 4: CHECK-05", "layer 4: CHECK-72", "lay the tiles: CHECK-08"))));

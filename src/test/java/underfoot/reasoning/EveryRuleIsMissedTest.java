@@ -27,7 +27,9 @@ class EveryRuleIsMissedTest {
       cases.add(one.rule());
     }
     for (Rule rule : Floors.advisor().rules().set().rules()) {
-      assertThat(cases).contains(rule.note().id());
+      if (!RuleCasesTest.IN_OWN_RULES.contains(rule.key())) {
+        assertThat(cases).contains(rule.key());
+      }
     }
   }
 
@@ -39,7 +41,7 @@ class EveryRuleIsMissedTest {
     Collections.shuffle(deleted, new Random(7));
     Map<String, RuleCase> byName = NearMiss.byName();
     for (Mutant mutant : deleted.subList(0, Math.min(TAKEN_OUT, deleted.size()))) {
-      String id = mutant.rule().note().id();
+      String id = mutant.rule().key();
       Advisor without = mutants.advisor(mutant);
       String says;
       try {

@@ -5,9 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
+import underfoot.knowledge.RuleNote;
 import underfoot.plan.Planner;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
@@ -75,8 +78,10 @@ public final class Floors {
     return scenario.with(key.substring(0, open + 1) + key.substring(close), about, value);
   }
 
-  /** The ids of all rules that concluded anything about a floor, for any build-up. */
+  /** The keys of all rules that concluded anything about a floor, for any build-up. */
   public static Set<String> rulesOf(Assessment assessment) {
-    return FiredRules.of(assessment);
+    return FiredRules.notes(assessment).stream()
+        .map(RuleNote::key)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 }

@@ -14,13 +14,17 @@ import underfoot.buildup.Conclusion;
 import underfoot.buildup.CoverageTarget;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Remedy;
+import underfoot.buildup.RuledOut;
 import underfoot.buildup.StackLayer;
 import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Derivation;
+import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
+import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
+import underfoot.knowledge.Source;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.State;
 import underfoot.scenario.StatedFact;
@@ -56,6 +60,7 @@ final class Invariants {
         .as("a build-up unless the work stops")
         .isNotEqualTo(stops);
     everyConclusionIsJustified(assessment);
+    nothingBorrowedRefusesOnAGuess(assessment);
     whatCanKillIsHeldUp(assessment);
     if (stops) {
       assertThat(
@@ -69,6 +74,21 @@ final class Invariants {
     }
     for (BuildUp buildUp : assessment.buildUps()) {
       everyBuildUpKeepsTheTradesRules(buildUp);
+    }
+  }
+
+  /** A limit that holds elsewhere refuses nothing on a value that is only assumed. */
+  private static void nothingBorrowedRefusesOnAGuess(Assessment assessment) {
+    List<Conclusion> all = new java.util.ArrayList<>(assessment.general());
+    assessment.buildUps().forEach(buildUp -> all.addAll(buildUp.concluded()));
+    for (Conclusion one : all) {
+      boolean refuses = one instanceof StopFinding || one instanceof RuledOut;
+      String source = one.because().rule().source();
+      if (refuses && !assessment.knowledge().source(source).holds().isEmpty()) {
+        assertThat(one.because().premises())
+            .as("%s refuses by a borrowed limit", one.because().rule().id())
+            .noneMatch(premise -> premise instanceof Fact fact && fact.from() == From.ASSUMED);
+      }
     }
   }
 
@@ -86,7 +106,8 @@ final class Invariants {
 
   private static void justified(Derivation because, Knowledge knowledge) {
     assertThat(NOTES).as("the rules of the rule base").contains(because.rule());
-    assertThat(knowledge.sources()).containsKey(because.rule().source());
+    Source source = knowledge.source(because.rule().source());
+    assertThat(knowledge.statuses()).containsKey(source.status());
     assertThat(because.premises()).as("what %s rests on", because.rule().id()).isNotEmpty();
   }
 

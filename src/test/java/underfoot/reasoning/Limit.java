@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
+import underfoot.knowledge.Kinds;
 import underfoot.language.Constraint;
 import underfoot.language.Pass;
 import underfoot.language.Pattern;
@@ -16,7 +17,8 @@ import underfoot.language.RuleSet;
 import underfoot.language.Said;
 
 /**
- * A limit as the rules themselves have it: a number, or the sum of some, held against a figure.
+ * A limit as the rules themselves have it: a number, or the sum of some, held against a figure or
+ * against a fact whose figure stands in a row of its kind.
  *
  * @param facts the facts whose sum is compared, by name
  * @param figure the figure it is compared with
@@ -29,7 +31,7 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
   }
 
   /** Every limit of the rule base by name, read from the rules and the meaning of sentences. */
-  static Map<String, Limit> all(RuleSet set) {
+  static Map<String, Limit> all(RuleSet set, Kinds kinds) {
     Map<String, Limit> found = new TreeMap<>();
     for (Rule rule : set.rules()) {
       if (rule.pass() == Pass.CHECK) {
@@ -39,12 +41,12 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
         Map<String, String> named = new LinkedHashMap<>();
         for (Pattern pattern : said.patterns()) {
           named.put(pattern.variable(), pattern.name());
-          if (pattern.type() == Pattern.Type.FIGURE) {
-            for (Constraint constraint : pattern.constraints()) {
-              if (constraint.operator().ofNumbers()) {
-                List<String> facts = constraint.variables().stream().map(named::get).toList();
-                Limit limit = new Limit(facts, pattern.word("name"), new TreeSet<>());
-                found.computeIfAbsent(limit.name(), name -> limit).rules().add(rule.id());
+          for (Constraint constraint : pattern.constraints()) {
+            if (constraint.operator().ofNumbers()) {
+              List<String> facts = constraint.variables().stream().map(named::get).toList();
+              for (String figure : figures(pattern, kinds)) {
+                Limit limit = new Limit(facts, figure, new TreeSet<>());
+                found.computeIfAbsent(limit.name(), name -> limit).rules().add(rule.key());
               }
             }
           }
@@ -52,6 +54,13 @@ record Limit(List<String> facts, String figure, Set<String> rules) {
       }
     }
     return found;
+  }
+
+  /** The figure a pattern stands for, or those that the rows of kinds give to its fact. */
+  private static Set<String> figures(Pattern pattern, Kinds kinds) {
+    return pattern.type() == Pattern.Type.FIGURE
+        ? Set.of(pattern.word("name"))
+        : pattern.type() == Pattern.Type.FACT ? kinds.values(pattern.name()) : Set.of();
   }
 
   /**

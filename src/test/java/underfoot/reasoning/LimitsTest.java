@@ -57,7 +57,7 @@ class LimitsTest {
       String because) {}
 
   private static Map<String, Limit> limits() throws RuleFaults {
-    return Limit.all(Floors.advisor().rules().set());
+    return Limit.all(Floors.advisor().rules().set(), Floors.advisor().knowledge().kinds());
   }
 
   @Test

@@ -46,9 +46,9 @@ final class Mutants {
 
   /** The same rule under another id, for another reason. */
   static Rule with(Rule rule, String id, String reason) {
-    RuleNote note = new RuleNote(id, rule.note().title(), reason, rule.note().source());
-    return new Rule(
-        note, rule.pass(), rule.file(), rule.line(), rule.conditions(), rule.consequences());
+    RuleNote own = rule.note();
+    return rule.with(
+        new RuleNote(id, own.title(), reason, own.source(), own.id().equals(id) ? own.row() : ""));
   }
 
   /** Every rule without one of its conditions, if it still says something. */

@@ -126,7 +126,7 @@ class NearMissSearch {
   }
 
   private static String id(Mutant mutant) {
-    return mutant.rule().note().id();
+    return mutant.rule().key();
   }
 
   private void told(String what) {
@@ -301,7 +301,7 @@ class NearMissSearch {
           values(read, floor, "", Floors.advisor().knowledge().facts(), changes);
           next.addAll(read);
         }
-        for (RuleCase other : cases.getOrDefault(rule.note().id(), List.of())) {
+        for (RuleCase other : cases.getOrDefault(rule.key(), List.of())) {
           if (other != one && (other.proposal().isEmpty() || proposal)) {
             changes.add(other.fires());
             changes.add(RuleCasesTest.changes(other, true));
@@ -392,7 +392,7 @@ class NearMissSearch {
   }
 
   private boolean concludes(Rule rule, String name) {
-    if (rule.note().id().equals(name)) {
+    if (rule.key().equals(name)) {
       return true;
     }
     for (Effect effect : rule.effects()) {

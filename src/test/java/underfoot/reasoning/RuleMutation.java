@@ -30,7 +30,7 @@ class RuleMutation {
     Mutants mutants = new Mutants();
     List<Mutant> all = new ArrayList<>(mutants.all());
     String rules = System.getProperty("rules", ".*");
-    all.removeIf(mutant -> !mutant.rule().note().id().matches(rules));
+    all.removeIf(mutant -> !mutant.rule().key().matches(rules));
     int there = all.size();
     Collections.shuffle(all, new Random(seed));
     all = all.subList(0, Math.min(all.size(), Integer.getInteger("mutants", 300)));
@@ -44,7 +44,7 @@ class RuleMutation {
     Map<String, int[]> bySort = new TreeMap<>();
     List<String> survivors = new ArrayList<>();
     for (Mutant mutant : all) {
-      String rule = mutant.rule().note().id();
+      String rule = mutant.rule().key();
       Advisor advisor = mutants.advisor(mutant);
       boolean killed =
           noticed(advisor, rule, cases.getOrDefault(rule, List.of()), says.getOrDefault(rule, ""))

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import underfoot.buildup.Conclusion;
@@ -39,10 +40,10 @@ final class RuleSays {
           one instanceof Conclusion conclusion
               ? conclusion.because()
               : one instanceof Fact fact ? fact.because() : null;
-      if (because == null || !seen.add(one)) {
+      if (because == null || !seen.add(Map.entry(one, because))) {
         continue;
       }
-      if (because.rule().id().equals(rule)) {
+      if (because.rule().key().equals(rule)) {
         said.add(words(one));
       }
       todo.addAll(because.premises());

@@ -78,7 +78,7 @@ class RuleStaysQuietTest {
   private static Map<String, List<String>> conditions() throws RuleFaults {
     Map<String, List<String>> conditions = new TreeMap<>();
     for (Rule rule : Floors.advisor().rules().set().rules()) {
-      conditions.put(rule.note().id(), rule.when());
+      conditions.put(rule.key(), rule.when());
     }
     return conditions;
   }

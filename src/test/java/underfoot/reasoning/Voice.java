@@ -36,7 +36,7 @@ record Voice(String rule, String way, String about) {
   private static Set<Voice> of(Assessment assessment) {
     Set<Voice> voices = new HashSet<>();
     // Also what others only rest on; of that it is not told apart what it is about.
-    FiredRules.of(assessment).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
+    Floors.rulesOf(assessment).forEach(rule -> voices.add(new Voice(rule, SOMEWHERE, "")));
     gather(assessment.general(), "", voices);
     gather(assessment.facts().all(), "", voices);
     Set<Object> common = new HashSet<>(assessment.facts().all());
@@ -63,7 +63,7 @@ record Voice(String rule, String way, String about) {
               ? conclusion.because()
               : one instanceof Fact fact ? fact.because() : null;
       if (because != null) {
-        voices.add(new Voice(because.rule().id(), way, about(one)));
+        voices.add(new Voice(because.rule().key(), way, about(one)));
       }
     }
   }

@@ -19,7 +19,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import underfoot.buildup.Severity;
 import underfoot.knowledge.Phrases;
-import underfoot.language.Rule;
+import underfoot.language.RuleForm;
 import underfoot.plan.Advice;
 import underfoot.plan.AdviceMaker;
 import underfoot.plan.Justifier;
@@ -174,11 +174,11 @@ class DetailTest {
 
   @Test
   void the_book_has_every_rule_once_and_links_only_to_what_is_in_it() throws Exception {
-    List<Rule> rules = Floors.advisor().rules().set().rules();
+    List<RuleForm> rules = Floors.advisor().rules().set().forms();
     RuleUses uses = new RuleUses();
     uses.add("A <floor>", List.of("OVER-50"), List.of("OVER-50"));
     String book = RulesBook.html(rules, Floors.advisor().knowledge(), uses);
-    for (Rule rule : rules) {
+    for (RuleForm rule : rules) {
       assertThat(book.split("id=\"" + rule.note().id() + "\"", -1)).as(rule.note().id()).hasSize(2);
     }
     linksLead(book);

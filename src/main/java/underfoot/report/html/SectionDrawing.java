@@ -160,7 +160,7 @@ final class SectionDrawing {
     } else {
       if (deck > 0) {
         hatched(LEFT, base, RIGHT - LEFT, deck * scale, MaterialStyle.TIMBER);
-        if (advice.base().contains("boards")) {
+        if (beneath.boards()) {
           double joint = LEFT + (RIGHT - LEFT) * 0.3;
           svg.line(joint, base, joint, under, Ink.INK, 1.2);
         }
