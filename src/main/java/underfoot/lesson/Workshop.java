@@ -26,6 +26,7 @@ import underfoot.scenario.ScenarioReader;
  * @param prices in what packs things are sold
  * @param kinds what people call layers
  * @param proposals what proposals may say
+ * @param judge thinks proposals through, and may remember; what it cites may be what it remembers
  * @param remembered what was tried on the one floor that is asked about
  */
 public record Workshop(
@@ -34,6 +35,7 @@ public record Workshop(
     PriceBook prices,
     ProposedKinds kinds,
     FactBook proposals,
+    Advisor judge,
     Map<List<String>, Optional<Assessment>> remembered) {
 
   /**
@@ -45,13 +47,13 @@ public record Workshop(
    */
   public Workshop(
       Advisor advisor, LessonBook book, PriceBook prices, ProposedKinds kinds, FactBook proposals) {
-    this(advisor, book, prices, kinds, proposals, Map.of());
+    this(advisor, book, prices, kinds, proposals, advisor, Map.of());
   }
 
   /** The same, and what is thought through is remembered: for one floor and what is tried on it. */
   Workshop remembering() {
     return new Workshop(
-        advisor.remembering(), book, prices, kinds, proposals, new java.util.HashMap<>());
+        advisor, book, prices, kinds, proposals, advisor.remembering(), new java.util.HashMap<>());
   }
 
   /**
@@ -99,7 +101,7 @@ public record Workshop(
               .read("proposal", draft.yaml().getBytes(StandardCharsets.UTF_8));
       List<Finding> faults = new ArrayList<>();
       for (Finding one :
-          new ProposalAssessor(advisor, kinds).examine(assessment.scenario(), read).findings()) {
+          new ProposalAssessor(judge, kinds).examine(assessment.scenario(), read).findings()) {
         if (one.judgement().isFault()) {
           faults.add(one);
         }

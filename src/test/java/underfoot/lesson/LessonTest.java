@@ -424,7 +424,7 @@ class LessonTest {
           case "left-under-the-leaf" -> n[1] - n[0];
           case "how-much-is-cut" -> n[0] + n[2] - n[1];
           case "step-at-the-threshold" -> Math.abs(n[0] - n[1]);
-          case "time-in-the-cold" -> n[0] / n[3];
+          case "time-in-the-cold" -> n[0] / n[2];
           case "speed-in-the-cold" -> rate(n[0], n[1]);
           case "longest-screw" -> n[0] + n[1] - n[2];
           default -> throw new AssertionError("no independent sum for " + question.kind());
