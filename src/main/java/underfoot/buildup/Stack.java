@@ -42,6 +42,8 @@ public record Stack(List<StackLayer> layers) {
     }
     List<StackLayer> layers = new ArrayList<>();
     for (List<Laid> laid : byKind.values()) {
+      // The reason told first is that of the rule that made the layer as thick as it is.
+      laid.sort(Comparator.comparingDouble(one -> -LayerThickness.of(one, figures, facts).max()));
       LayerThickness thickness = LayerThickness.even(0);
       for (Laid one : laid) {
         thickness = thickness.or(LayerThickness.of(one, figures, facts));

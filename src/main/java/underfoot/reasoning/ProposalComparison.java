@@ -113,14 +113,7 @@ final class ProposalComparison {
     if (mm > 0) {
       // A pour is never known to better than a tenth.
       double tenth = Math.floor(mm * 10 + 1e-6) / 10;
-      Derivation thickest = part.laid().get(0).because();
-      for (var laid : part.laid()) {
-        if (knowledge.figures().has(laid.figure())
-            && knowledge.figures().get(laid.figure()).number() >= part.thickness().max()) {
-          thickest = laid.because();
-        }
-      }
-      number("thickness asked", label, tenth, "mm", thickest);
+      number("thickness asked", label, tenth, "mm", part.laid().get(0).because());
     }
   }
 
