@@ -31,7 +31,8 @@ final class AnswerTable {
   }
 
   private static String quoted(String text) {
-    String safe = text.matches("[=+@-].*") ? "'" + text : text; // no spreadsheet reckons with it
+    boolean reckoned = !text.isEmpty() && "=+@-".indexOf(text.charAt(0)) >= 0;
+    String safe = reckoned ? "'" + text : text; // no spreadsheet reckons with it
     return safe.matches("[^,;\"\t]*") ? safe : '"' + safe.replace("\"", "\"\"") + '"';
   }
 

@@ -70,7 +70,7 @@ class KindsTest {
                 "timber",
                 "Timber moves with moisture and with each footstep, so it is treated as a moving"
                     + " base",
-                "bs-5385-3-2014"));
+                "bs-5385-3, edition of 2014"));
   }
 
   @Test

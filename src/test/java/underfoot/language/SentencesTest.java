@@ -63,9 +63,9 @@ class SentencesTest {
 
   @Test
   void a_sentence_that_leans_on_nothing_is_told_with_its_own_line() {
-    assertThat(faults("    Its leaf may then be cut"))
+    assertThat(faults("    Its leaf must then never be cut"))
         .contains(
-            "understand/99-test.dslr:7: TEST-01 says 'Its leaf may then be cut', which leans");
+            "understand/99-test.dslr:7: TEST-01 says 'Its leaf must then never be cut', which leans");
   }
 
   @Test

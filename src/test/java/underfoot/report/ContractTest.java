@@ -28,7 +28,15 @@ import underfoot.scenario.Scenario;
 class ContractTest {
   private static final int LARGEST = 1_000_000;
   private static final Set<String> STATUSES =
-      Set.of("published", "quoted", "common-practice", "from-memory");
+      Set.of(
+          "published",
+          "quoted",
+          "named-from-memory",
+          "common-practice",
+          "house-judgement",
+          "planning-allowance",
+          "assumption",
+          "contract");
   private static final Set<String> FROM = Set.of("scenario", "measured", "assumed", "concluded");
 
   private static final Set<String> RULES = new HashSet<>();

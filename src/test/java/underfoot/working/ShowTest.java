@@ -61,13 +61,13 @@ class ShowTest {
   @DisplayName("what kind of value a key takes, with its units and range")
   void ranges() {
     assertThat(Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x").range())
-        .isEqualTo("a length in mm, cm, m, in, ft or yd, 1 mm to 9 mm");
+        .isEqualTo("a length in mm, um, cm, m, in, ft or yd, 1 mm to 9 mm");
     assertThat(Key.of("a", Dimension.LENGTH, "mm", 0, 9, "x", Key.Trait.ABOVE).range())
         .endsWith(", more than 0 mm, at most 9 mm");
     assertThat(Key.of("a", Dimension.ANGLE, "deg", 0, 90, "x", Key.Trait.BARE).range())
         .isEqualTo("an angle, a bare number or in degrees, 0 deg to 90 deg");
     assertThat(Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x").as(Key.Shape.LIST).range())
-        .isEqualTo("a list with commas, each a length in mm, cm, m, in, ft or yd, 1 mm to 9 mm");
+        .isEqualTo("a list with commas, each a length in mm, um, cm, m, in, ft or yd, 1 mm to 9 mm");
     assertThat(
             Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x", Key.Trait.BARE)
                 .as(Key.Shape.LIST)

@@ -200,7 +200,7 @@ class WorkingsTest {
   void suggestions() {
     assertThat(refusal("joist-span", "bredth=47 mm"))
         .isEqualTo(
-            "\"bredth\" is not a key of joist-span; did you mean breadth, a length in mm, cm, m,"
+            "\"bredth\" is not a key of joist-span; did you mean breadth, a length in mm, um, cm, m,"
                 + " in, ft or yd, 10 mm to 1000 mm?");
     assertThatThrownBy(() -> WORKINGS.named("joist-spam"))
         .hasMessage("no working is called \"joist-spam\"; did you mean joist-span?");
