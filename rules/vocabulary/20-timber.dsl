@@ -2,6 +2,8 @@
 
 # --- what the floor is
 
+[condition][]What carries the floor is worked out here=not Fact( name == "carrier judged by" )
+
 # --- what has been looked at, and what has not
 [condition][]The joists have all been measured=not Unknown( about == "", name in ( "joist breadth", "joist depth", "joist centres", "joist span" ) )
 [condition][]Some measure of the joists has not been taken=exists Unknown( about == "", name in ( "joist breadth", "joist depth", "joist centres", "joist span" ) )

@@ -47,7 +47,7 @@ async function opened(options, look) {
   try {
     await lookedAt(options, look);
   } catch (fault) {
-    silent = fault.name === 'TimeoutError';
+    silent = program.exitCode !== null || fault.message.includes('ERR_CONNECTION_REFUSED');
     throw fault;
   }
 }
@@ -75,34 +75,48 @@ async function lookedAt(options, look) {
   await context.close();
 }
 
-/** Waits until the advice answers what was said last; the questions, too; the whole advice, too. */
-const advised = (page) => page.waitForSelector('body[data-advised]');
+/** Waits until the page shows what it was asked to show: the question, the advice, what is open, what to find out. */
 const asked = (page) => page.waitForSelector('body[data-asked]');
+const advised = (page) => page.waitForSelector('body[data-advised]');
+const left = (page) => page.waitForSelector('body[data-left]');
 const settled = (page) => page.waitForSelector('body[data-settled]');
 
-const box = (page, id) => page.locator(`.q[data-id="${id}"]`);
+const question = (page) => page.getAttribute('#card', 'data-id');
+
+/** Says something in one's own words to the question that stands there. */
+async function say(page, words) {
+  await page.fill('#words', words);
+  await page.click('#say');
+  await asked(page);
+}
+async function choose(page, value) {
+  await page.click(`.choice[data-value="${value}"]`);
+  await asked(page);
+}
+async function unknown(page) {
+  await page.click('#unknown');
+  await asked(page);
+}
 
 /** Somebody who knows only: old wooden floor, upstairs bathroom, big tiles. */
-async function newcomer(page) {
-  await page.selectOption('#q-room-use', 'bathroom');
-  await page.selectOption('#q-subfloor-deck', 'old wooden floor');
-  await page.selectOption('#q-tile-material', 'big tiles');
-  await page.fill('#q-tile-length', 'big');
-  await page.fill('#q-tile-width', 'big');
-}
+const NEWCOMER = 'old wooden floor, upstairs bathroom, big tiles';
 
-/** The same with the tile known, and every part unfolded. */
-async function unfolded(page) {
-  await newcomer(page);
+/** Takes up one of the questions that are open. */
+async function takeUp(page, words) {
+  await left(page);
+  await page.evaluate(() => (document.getElementById('left-part').open = true));
+  await page.getByRole('button', { name: 'Answer: ' + words }).click();
   await asked(page);
-  await page.evaluate(() => document.querySelectorAll('#form > details').forEach((d) => (d.open = true)));
 }
 
-/** Clicks on a plan at so many metres along and across. */
-async function put(page, plan, along, across) {
-  const svg = page.locator(plan);
+const ROOM = 'What shape and size is the room?';
+const SPOTS = 'Have you measured spot heights over the floor?';
+
+/** Where a plan has so many metres along and across. */
+async function put(page, along, across) {
+  const svg = page.locator('#plan');
   await svg.scrollIntoViewIfNeeded();
-  const at = await svg.evaluate(
+  return svg.evaluate(
     (node, [x, y]) => {
       // The scale as the drawing itself writes it: the places of the figures 0 and 1.
       const writing = [...node.querySelectorAll('.scale')];
@@ -110,30 +124,28 @@ async function put(page, plan, along, across) {
       const metre = place('1').getAttribute('x') - place('0 m').getAttribute('x');
       const lines = [...node.querySelectorAll('.grid')];
       const foot = Math.max(...lines.map((one) => +one.getAttribute('y2')));
-      const left = Math.min(...lines.map((one) => +one.getAttribute('x1')));
+      const start = Math.min(...lines.map((one) => +one.getAttribute('x1')));
       const shape = node.getBoundingClientRect();
       const scale = shape.width / node.viewBox.baseVal.width;
-      return [shape.left + (left + x * metre) * scale, shape.top + (foot - y * metre) * scale];
+      return [shape.left + (start + x * metre) * scale, shape.top + (foot - y * metre) * scale];
     },
     [along, across],
   );
-  return at;
 }
-async function tap(page, plan, along, across) {
-  const [x, y] = await put(page, plan, along, across);
+async function tap(page, along, across) {
+  const [x, y] = await put(page, along, across);
   await page.mouse.click(x, y);
 }
 
+async function tools(page) {
+  await page.evaluate(() => (document.getElementById('tools').open = true));
+}
 async function saved(page, name) {
+  await tools(page);
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
   const file = join(folder, name);
   await download.saveAs(file);
   return file;
-}
-
-async function rectangle(page, length, breadth) {
-  await page.getByLabel('Length', { exact: true }).fill(length);
-  await page.getByLabel('Breadth', { exact: true }).fill(breadth);
 }
 
 const drawn = (page, id) => page.evaluate((one) => document.getElementById(one).shadowRoot?.innerHTML ?? '', id);
@@ -142,34 +154,33 @@ test('a newcomer who knows next to nothing comes to a cautious advice that can b
   await opened({}, async (page) => {
     assert.ok(await page.isVisible('#waiting'));
     assert.ok(await page.isHidden('#answer'));
-    await newcomer(page);
-    await asked(page);
+    await say(page, NEWCOMER);
+    await advised(page);
+    assert.ok(await page.isVisible('#answer'), 'one sentence is enough for a first advice');
+    for (let n = 0; n < 4; n++) await unknown(page);
+    await settled(page);
     const things = page.locator('#things > li');
     assert.equal(await things.count(), 3);
     assert.match(await things.nth(0).textContent(), /square-edged boards/);
     assert.match((await things.allTextContents()).join(' '), /asbestos/);
-    for (let n = 0; n < 5; n++) {
-      // The next question that says nothing yet, whatever it is, is not known either.
-      const left = page.locator('#form > details[open] .q').filter({ hasNot: page.locator(':checked:not([value=""])') });
-      const next = left.filter({ has: page.locator('input[type=radio][value=unknown], option[value=unknown]') }).first();
-      if (await next.locator('select').count()) await next.locator('select').selectOption('unknown');
-      else await next.getByText('I do not know', { exact: true }).click();
-      await advised(page);
-    }
-    await asked(page);
     assert.equal(await page.getAttribute('#verdict', 'class'), 'sound-once-put-right');
-    assert.equal(await things.count(), 3);
+    // What can hurt stands before everything else.
+    const order = await page.evaluate(() => {
+      const top = (id) => document.getElementById(id).getBoundingClientRect().top;
+      return [top('verdict'), top('grave'), top('summary'), top('find'), top('seen'), top('put')];
+    });
+    assert.deepEqual([...order].sort((a, b) => a - b), order);
+    assert.match(await page.textContent('#dangers'), /cables/);
     assert.ok((await page.locator('#before > li').count()) >= 5);
-    assert.match(await page.textContent('#before'), /pipe/);
-    assert.match(await page.textContent('#before'), /timber/);
     await page.evaluate(() => {
       window.print = () => (document.body.dataset.printed = 'yes');
     });
+    await tools(page);
     await page.click('#print');
     await page.waitForSelector('body[data-printed]');
     await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
     await page.emulateMedia({ media: 'print' });
-    assert.ok(await page.isHidden('#form'));
+    assert.ok(await page.isHidden('#card'));
     assert.ok(await page.isHidden('#bar'));
     assert.ok(await page.isVisible('#things'));
     assert.ok(await page.isHidden('#seen'), 'the drawing is printed twice');
@@ -182,91 +193,173 @@ test('a newcomer who knows next to nothing comes to a cautious advice that can b
   });
 });
 
-test('what is to be found out first leads to its question', async () => {
+test('one question stands on the page, with choices that are drawn, and what is understood changes with one tap', async () => {
   await opened({}, async (page) => {
-    await newcomer(page);
+    assert.equal(await question(page), 'room.use');
+    assert.equal(await page.locator('#card h2').count(), 1);
+    assert.equal(await page.locator('.choice svg').count(), 9);
+    await say(page, 'a bath room upstairs, over the garage');
+    assert.deepEqual(await page.locator('.chips li span').allTextContents(), ['Use: bathroom', 'Storey: upper floor']);
+    assert.equal(await question(page), 'subfloor.deck');
+    assert.ok((await page.locator('.choice svg').count()) > 15);
+    await page.getByRole('button', { name: 'Change: use' }).click();
     await asked(page);
-    await page.evaluate(() => document.querySelectorAll('#form > details').forEach((d) => (d.open = false)));
-    await page.locator('#things > li').nth(1).getByRole('link').click();
-    const here = await page.evaluate(() => document.activeElement.closest('.q')?.dataset.id);
-    assert.equal(here, 'building.asbestos survey');
-    assert.ok(await box(page, here).isVisible());
+    assert.equal(await question(page), 'room.use');
+    await choose(page, 'kitchen');
+    assert.equal(await question(page), 'subfloor.deck');
+    const yaml = readFileSync(await saved(page, 'changed.yaml'), 'utf8');
+    assert.match(yaml, /use: kitchen/);
+    assert.match(yaml, /storey: upper floor/);
   });
 });
 
-test('every sort of question can be answered', async () => {
+test('how to find out and why it is asked are told, also when they are asked for in words', async () => {
   await opened({}, async (page) => {
-    await unfolded(page);
-    const text = page.locator('#q-scenario');
-    await text.fill('The small bathroom');
-    await advised(page);
-    await box(page, 'subfloor.condition.rot').getByText('No', { exact: true }).click(); // yes or no
-    await page.fill('#q-subfloor-thickness', '22 mm'); // a number with its unit
-    await page.selectOption('#q-building-asbestos-survey', 'clear'); // a choice
-    await page.fill('#q-priorities', 'height, cost'); // choices in order
-    await page.fill('#q-room-doors', 'landing door'); // a list
-    await asked(page);
-    const gap = page.locator('.q[data-id^="room.doors[].gap under leaf@"]');
-    assert.match(await gap.textContent(), /landing door/);
-    await gap.getByRole('textbox').fill('about 20 mm');
-    await box(page, 'room.heavy items').getByRole('button', { name: 'None' }).click();
-    await box(page, 'room.stairs').getByText('I do not know', { exact: true }).click();
-    await advised(page);
-    assert.deepEqual(await page.locator('.wrong:not(:empty)').allTextContents(), []);
-    const yaml = readFileSync(await saved(page, 'sorts.yaml'), 'utf8');
-    for (const line of [
-      'scenario: The small bathroom',
-      'rot: no',
-      'thickness: 22 mm',
-      'asbestos survey: clear',
-      'priorities: [height, cost]',
-      '- name: landing door',
-      'gap under leaf: 20 mm',
-      'heavy items: none',
-      'stairs: unknown',
-      'deck: square-edged boards',
-    ]) {
-      assert.ok(yaml.includes(line), `${line} is not in\n${yaml}`);
+    await say(page, NEWCOMER);
+    await page.fill('#words', 'why do you ask?');
+    await page.click('#say');
+    await page.locator('.help[open] li').filter({ hasText: /the work stops/ }).waitFor();
+    await page.click('#look');
+    assert.ok(await page.getByText('Ask for the report').isVisible());
+    await page.fill('#words', 'go back');
+    await page.click('#say');
+    await page.waitForFunction(() => document.getElementById('card').dataset.id === 'room.use');
+  });
+});
+
+test('what cannot be understood is said beside the answer, and a yes to its guess is taken', async () => {
+  await opened({}, async (page) => {
+    await say(page, 'bathroom');
+    await say(page, 'something brown');
+    assert.match(await page.textContent('#wrong'), /not understood/);
+    assert.equal(await page.getAttribute('#words', 'aria-invalid'), 'true');
+    assert.equal(await page.inputValue('#words'), 'something brown');
+    assert.equal(await question(page), 'subfloor.deck');
+    assert.doesNotMatch(await page.textContent('#wrong'), /Exception|null|\[\]|undefined/);
+    await say(page, 'floating borad flor');
+    if ((await question(page)) === 'subfloor.deck') {
+      assert.match(await page.textContent('#wrong'), /Did you mean/);
+      await say(page, 'yes');
     }
-    assert.match(yaml, /# Not certain; taken so/);
-    // Sorts that are asked on other floors: a year and a day.
-    const other = join(folder, 'other.yaml');
-    const aged = yaml.replace('asbestos survey: clear', 'built: 1930\n  asbestos survey: clear');
-    writeFileSync(other, aged + 'site: {start: 2026-05-04}\n');
-    await page.setInputFiles('#open', other);
-    await asked(page);
-    assert.equal(await page.inputValue('#q-building-built'), '1930');
-    assert.equal(await page.inputValue('#q-site-start'), '2026-05-04');
+    assert.notEqual(await question(page), 'subfloor.deck');
+    assert.match(await page.textContent('#heard'), /floating board floor/);
   });
 });
 
-test('a room is drawn with a pointer, its corners are dragged, and it is saved', async () => {
+test('nothing is lost: refreshed, gone back in the browser and on the page, closed and opened again', async () => {
   await opened({}, async (page) => {
-    await unfolded(page);
-    const plan = '#q-room-outline';
-    for (const [x, y] of [[0, 0], [3, 0], [3, 1], [2, 1], [2, 2]]) await tap(page, plan, x, y);
-    await tap(page, plan, 0, 2);
+    await say(page, 'kitchen on the ground floor');
+    await say(page, 'concrete');
+    const here = await question(page);
+    await page.reload();
     await asked(page);
-    assert.equal(await page.locator(`${plan} .corner-dot`).count(), 6);
-    assert.equal(await page.locator(`${plan} polygon`).count(), 1);
-    let yaml = readFileSync(await saved(page, 'drawn.yaml'), 'utf8');
-    assert.ok(yaml.includes('outline: [[0 m, 0 m], [3 m, 0 m], [3 m, 1 m], [2 m, 1 m], [2 m, 2 m], [0 m, 2 m]]'), yaml);
-    const [fromX, fromY] = await put(page, plan, 2, 2);
-    const [toX, toY] = await put(page, plan, 2, 2.5);
+    assert.equal(await question(page), here);
+    await page.goBack();
+    await page.waitForFunction(() => document.getElementById('card').dataset.id === 'subfloor.deck');
+    await page.goForward();
+    await page.waitForFunction((id) => document.getElementById('card').dataset.id === id, here);
+    await page.click('#back');
+    await page.waitForFunction(() => document.getElementById('card').dataset.id === 'subfloor.deck');
+    await asked(page);
+    await say(page, 'old vinyl tiles on concrete');
+    await page.evaluate(() => (document.getElementById('said-part').open = true));
+    assert.match(await page.textContent('#said'), /Deck: old vinyl tiles/);
+    const again = await page.context().newPage();
+    again.setDefaultTimeout(PATIENCE);
+    await again.goto(address);
+    await asked(again);
+    assert.match(await again.textContent('#said'), /Deck: old vinyl tiles/);
+    // Two tabs: what is said in one stands in the other.
+    await say(again, 'porcelain 600 x 600');
+    await page.waitForFunction(() => /porcelain/.test(document.getElementById('said').textContent));
+    await asked(page);
+    assert.equal(await question(page), await question(again));
+    // Begun anew, the old answers can still be brought back.
+    await tools(page);
+    await page.click('#anew');
+    await page.waitForFunction(() => document.getElementById('card').dataset.id === 'room.use');
+    await asked(page);
+    await page.click('#back');
+    await page.waitForFunction(() => /porcelain/.test(document.getElementById('said').textContent));
+    await again.close();
+  });
+});
+
+test('what is saved is advised on in the same way, and opens again with its guesses still guesses', async () => {
+  let first;
+  let verdict;
+  await opened({}, async (page) => {
+    await say(page, NEWCOMER);
+    await say(page, 'clear');
+    await takeUp(page, ROOM);
+    await say(page, '11 ft 6 in x 2.4 m');
+    await advised(page);
+    first = await saved(page, 'my-floor.yaml');
+    verdict = await page.getAttribute('#verdict', 'class');
+  });
+  const yaml = readFileSync(first, 'utf8');
+  assert.match(yaml, /# Not certain; taken so/);
+  const run = spawnSync('java', ['-jar', jar, 'advise', first, '--json'], { encoding: 'utf8' });
+  assert.ok(run.status === 0 || run.status === 4, run.stderr);
+  assert.equal(JSON.parse(run.stdout).verdict, verdict);
+  await opened({}, async (page) => {
+    await tools(page);
+    await page.setInputFiles('#open', first);
+    await page.waitForFunction(() => /square-edged boards \(a guess\)/.test(document.getElementById('said').textContent));
+    await advised(page);
+    assert.equal(await page.getAttribute('#verdict', 'class'), verdict);
+    const again = readFileSync(await saved(page, 'again.yaml'), 'utf8');
+    const exact = (text) => text.replace('3505.2 mm', '11 ft 6 in').replace(/outline: .*/, '');
+    assert.equal(exact(again), exact(yaml));
+  });
+});
+
+test('a file with faults is refused with its lines, and what was said stays', async () => {
+  await opened({}, async (page) => {
+    await say(page, 'hall');
+    await tools(page);
+    const bad = join(folder, 'bad.yaml');
+    writeFileSync(bad, 'scenario: x\nroom: {use: pond}\ntile: {length: 600}\n');
+    await page.setInputFiles('#open', bad);
+    await page.waitForFunction(() => /pond/.test(document.getElementById('told').textContent));
+    const told = await page.textContent('#told');
+    assert.match(told, /2:\d+: .*pond/);
+    assert.match(told, /3:\d+: .*unit/);
+    assert.match(await page.textContent('#said'), /Use: hall/);
+    await page.setInputFiles('#open', { name: 'x.yaml', mimeType: 'text/plain', buffer: Buffer.from([0, 1, 255, 10, 123]) });
+    await page.waitForFunction((old) => !['', old].includes(document.getElementById('told').textContent), told);
+    assert.doesNotMatch(await page.textContent('#told'), /Exception|java/);
+  });
+});
+
+test('a room is drawn with a pointer, its corners are dragged, and it is taken', async () => {
+  await opened({}, async (page) => {
+    await say(page, NEWCOMER);
+    await takeUp(page, ROOM);
+    await page.click('.drawing-board > summary');
+    for (const [x, y] of [[0, 0], [3, 0], [3, 1], [2, 1], [2, 2], [0, 2]]) await tap(page, x, y);
+    assert.equal(await page.locator('#plan .corner-dot').count(), 6);
+    const [fromX, fromY] = await put(page, 2, 2);
+    const [toX, toY] = await put(page, 2, 2.5);
     await page.mouse.move(fromX, fromY);
     await page.mouse.down();
     await page.mouse.move(toX, toY, { steps: 5 });
     await page.mouse.up();
-    yaml = readFileSync(await saved(page, 'dragged.yaml'), 'utf8');
-    assert.match(yaml, /\[2 m, 2\.5 m\], \[0 m, 2 m\]\]/);
-    assert.equal(await page.locator(`${plan} .corner-dot`).count(), 6, 'dragging put a new corner');
+    assert.equal(await page.locator('#plan .corner-dot').count(), 6, 'dragging put a new corner');
+    await page.getByRole('button', { name: 'Take this plan' }).click();
+    await asked(page);
+    const yaml = readFileSync(await saved(page, 'drawn.yaml'), 'utf8');
+    assert.ok(yaml.includes('outline: [[0 m, 0 m], [3 m, 0 m], [3 m, 1 m], [2 m, 1 m], [2 m, 2.5 m], [0 m, 2 m]]'), yaml);
   });
 });
 
-test('a room is drawn with keys alone, and a corner is taken back', async () => {
+test('a room is drawn and its levels are put with keys alone, and the level map follows', async () => {
   await opened({}, async (page) => {
-    await unfolded(page);
-    await page.focus('#q-room-outline');
+    await say(page, NEWCOMER);
+    await takeUp(page, ROOM);
+    await page.focus('.drawing-board > summary');
+    await page.keyboard.press('Enter');
+    await page.focus('#plan');
     const press = async (key, times) => {
       for (let n = 0; n < times; n++) await page.keyboard.press(key);
     };
@@ -274,186 +367,43 @@ test('a room is drawn with keys alone, and a corner is taken back', async () => 
     await press('Shift+ArrowRight', 6);
     await press('Enter', 1);
     await press('ArrowUp', 3);
-    assert.match(await box(page, 'room.outline').locator('.where').textContent(), /3 m along, 0\.3 m across/);
+    assert.match(await page.textContent('#card .where'), /3 m along, 0\.3 m across/);
     await press('Shift+ArrowUp', 3);
     await press('Enter', 1);
     await press('Shift+ArrowLeft', 6);
     await press('Enter', 1);
     await press('Enter', 1);
     await press('Backspace', 1);
-    const yaml = readFileSync(await saved(page, 'keys.yaml'), 'utf8');
-    assert.ok(yaml.includes('outline: [[0 m, 0 m], [3 m, 0 m], [3 m, 1.8 m], [0 m, 1.8 m]]'), yaml);
-  });
-});
-
-test('spot levels are placed, and the section and the level map follow what is said', async () => {
-  await opened({}, async (page) => {
-    await unfolded(page);
-    assert.ok(await page.isVisible('#cut svg'));
-    assert.ok(await page.isVisible('#no-levels'));
-    const thick = await drawn(page, 'cut');
-    await page.fill('#q-tile-thickness', '8 mm');
-    await advised(page);
-    const thin = await drawn(page, 'cut');
-    assert.notEqual(thin, thick, 'the section does not follow the tile');
-    assert.match(thin, /8 mm/);
-    await rectangle(page, '3.6 m', '2.4');
-    await page.getByLabel('Breadth', { exact: true }).fill('2.4 m');
+    await page.getByRole('button', { name: 'Take this plan' }).press('Enter');
     await asked(page);
-    const plan = '#q-levels-readings';
-    await tap(page, plan, 0.2, 0.2);
-    await page.keyboard.type('0');
-    await tap(page, plan, 3, 0.3);
-    await page.keyboard.type('-4 mm');
-    await page.focus(plan);
-    await page.keyboard.press('Shift+ArrowRight');
-    await page.keyboard.press('Shift+ArrowUp');
-    await page.keyboard.press('Shift+ArrowUp');
-    await page.keyboard.press('Shift+ArrowUp');
-    await page.keyboard.press('Enter');
-    await page.keyboard.type('-9');
-    await asked(page);
-    assert.ok(await page.isVisible('#map svg'));
-    assert.ok(await page.isHidden('#no-levels'));
-    const before = await drawn(page, 'map');
-    const height = page.getByLabel('Spot 3, height in mm, up is positive');
-    assert.equal(await height.inputValue(), '-9');
-    await height.fill('-2');
-    await advised(page);
-    const now = await drawn(page, 'map');
-    assert.ok(now.includes('<svg') && now !== before, 'the map does not follow the heights');
-    const yaml = readFileSync(await saved(page, 'spots.yaml'), 'utf8');
-    assert.match(yaml, /readings: \[\[0\.2 m, 0\.2 m, 0 mm\], \[3 m, 0\.3 m, -4 mm\], \[0\.5 m, 1\.5 m, -2 mm\]\]/);
-    // A spot whose height nobody typed yet is no reading of 0 mm.
-    await tap(page, plan, 2, 2);
-    assert.ok(!readFileSync(await saved(page, 'open.yaml'), 'utf8').includes('[2 m, 2 m'));
-  });
-});
-
-test('while somebody types, one request of a sort is under way, and late answers are dropped', async () => {
-  await opened({}, async (page) => {
-    await unfolded(page);
-    const under = {};
-    const most = {};
-    let sent = 0;
-    let held;
-    let hold = false;
-    await page.route(/\/(advice|questions|report)$/, async (route) => {
-      const what = route.request().url().split('/').pop();
-      under[what] = (under[what] ?? 0) + 1;
-      most[what] = Math.max(most[what] ?? 0, under[what]);
-      if (what === 'advice') sent++;
-      const reply = await route.fetch();
-      if (what === 'advice' && hold) {
-        hold = false;
-        await new Promise((let_go) => (held = let_go));
-      }
-      under[what]--;
-      await route.fulfill({ response: reply });
-    });
-    hold = true;
-    await page.fill('#q-tile-thickness', '8 mm');
-    while (!held) await page.waitForTimeout(20);
-    await page.fill('#q-tile-thickness', '');
-    await page.locator('#q-tile-thickness').pressSequentially('20 mm', { delay: 5 });
-    held();
-    await settled(page);
-    assert.match(await drawn(page, 'cut'), /20 mm/);
-    assert.doesNotMatch(await drawn(page, 'cut'), /(^|\D)8 mm · top/);
-    assert.ok(sent <= 4, `${sent} requests for twelve keys`);
-    assert.deepEqual(most, { advice: 1, questions: 1, report: 1 });
-    await page.unrouteAll({ behavior: 'wait' });
-  });
-});
-
-test('what is saved is advised on in the same way, and opens again', async () => {
-  let first;
-  let said;
-  await opened({}, async (page) => {
-    await unfolded(page);
-    await page.fill('#q-scenario', 'Top floor: "the" bathroom #1');
-    await rectangle(page, '11 ft 6 in', '2.4 m');
-    await page.fill('#q-room-doors', 'landing door');
-    await page.selectOption('#q-subfloor-services-below', 'unknown');
-    await settled(page);
-    first = await saved(page, 'my-floor.yaml');
-    said = {
-      verdict: await page.getAttribute('#verdict', 'class'),
-      layers: await page.locator('#report ol.layers summary strong').allTextContents(),
-    };
-  });
-  const run = spawnSync('java', ['-jar', jar, 'advise', first, '--json'], { encoding: 'utf8' });
-  assert.ok(run.status === 0 || run.status === 4, run.stderr);
-  const advice = JSON.parse(run.stdout);
-  assert.equal(advice.scenario, 'Top floor: "the" bathroom #1');
-  assert.equal(advice.verdict, said.verdict);
-  assert.deepEqual(advice.layers.map((one) => `${one.order} ${one.name}`), said.layers);
-  await opened({}, async (page) => {
-    await page.setInputFiles('#open', first);
-    await page.waitForFunction(() => document.getElementById('q-scenario')?.value);
-    await asked(page);
-    assert.equal(await page.getAttribute('#verdict', 'class'), said.verdict);
-    assert.equal(await page.inputValue('#q-scenario'), 'Top floor: "the" bathroom #1');
-    assert.equal(await page.inputValue('#q-room-doors'), 'landing door');
-    assert.equal(await page.locator('#q-room-outline .corner-dot').count(), 4);
-    const again = await saved(page, 'again.yaml');
-    const plain = (file) => readFileSync(file, 'utf8').split('\n').filter((line) => !/^\s*#/.test(line)).join('\n');
-    const exact = (yaml) => yaml.replace('3505.2 mm', '11 ft 6 in');
-    assert.equal(exact(plain(again)).replace(/outline: .*/, ''), plain(first).replace(/outline: .*/, ''));
-  });
-});
-
-test('a file with faults is refused with its lines, and what was said stays', async () => {
-  await opened({}, async (page) => {
-    await page.selectOption('#q-room-use', 'hall');
-    const bad = join(folder, 'bad.yaml');
-    writeFileSync(bad, 'scenario: x\nroom: {use: pond}\ntile: {length: 600}\n');
-    await page.setInputFiles('#open', bad);
-    await page.waitForFunction(() => document.getElementById('told').textContent);
-    const told = await page.textContent('#told');
-    assert.match(told, /2:\d+: .*pond/);
-    assert.match(told, /3:\d+: .*unit/);
-    assert.equal(await page.inputValue('#q-room-use'), 'hall');
-    await page.setInputFiles('#open', { name: 'x.yaml', mimeType: 'text/plain', buffer: Buffer.from([0, 1, 255, 10, 123]) });
-    await page.waitForFunction((old) => !['', old].includes(document.getElementById('told').textContent), told);
-    assert.doesNotMatch(await page.textContent('#told'), /Exception|java/);
-  });
-});
-
-test('what cannot be understood is said beside its field in plain words', async () => {
-  await opened({}, async (page) => {
-    await unfolded(page);
-    const wrong = async (id, input, words, expected) => {
-      await input.fill(words);
-      const said = box(page, id).locator('.wrong');
-      await said.filter({ hasText: /\S/ }).waitFor();
-      assert.match(await said.textContent(), expected);
-      assert.equal(await input.getAttribute('aria-invalid'), 'true');
-      const described = await input.getAttribute('aria-describedby');
-      assert.ok(described.split(' ').includes(await said.getAttribute('id')));
-      assert.equal(await said.getAttribute('role'), 'alert');
-      assert.doesNotMatch(await said.textContent(), /Exception|null|\[\]|undefined/);
-    };
-    await wrong('tile.length', page.locator('#q-tile-length'), '600', /"600" has no unit\. Write: 600 mm/);
-    await wrong('tile.width', page.locator('#q-tile-width'), '-3 mm', /-3 mm/);
-    await wrong('subfloor.thickness', page.locator('#q-subfloor-thickness'), 'banana', /does not begin with a number/);
-    await wrong('priorities', page.locator('#q-priorities'), 'beauty', /beauty/);
-    await page.getByRole('button', { name: 'Type a spot' }).click();
-    for (const [n, words] of ['1 m', '1 m', 'low'].entries()) {
-      await box(page, 'levels.readings').locator('.typed input').nth(n).fill(words);
+    await takeUp(page, SPOTS);
+    for (const [along, across, height] of [[0.2, 0.2, '0'], [2.8, 0.3, '-4 mm'], [0.5, 1.5, '-9']]) {
+      await tap(page, along, across);
+      await page.keyboard.type(height);
     }
-    await box(page, 'levels.readings').locator('.wrong').filter({ hasText: /low/ }).waitFor();
-    await rectangle(page, '3.6 m', 'wide');
-    await box(page, 'room.outline').locator('.wrong').filter({ hasText: /wide/ }).waitFor();
-    assert.match(await page.textContent('#preview'), /No advice yet: 2 to answer/);
-    await page.click('#save');
-    await page.waitForFunction(() => /Left out/.test(document.getElementById('told').textContent));
-    await page.fill('#q-tile-length', '600 mm');
-    await page.fill('#q-tile-width', '600 mm');
+    await page.getByRole('button', { name: 'Take this plan' }).press('Enter');
+    await asked(page);
     await advised(page);
-    assert.equal(await box(page, 'tile.length').locator('.wrong').textContent(), '');
-    assert.equal(await page.getAttribute('#q-tile-length', 'aria-invalid'), 'false');
-    assert.ok(await page.isVisible('#answer'));
+    assert.ok(await page.isVisible('#map svg'));
+    const yaml = readFileSync(await saved(page, 'spots.yaml'), 'utf8');
+    assert.ok(yaml.includes('outline: [[0 m, 0 m], [3 m, 0 m], [3 m, 1.8 m], [0 m, 1.8 m]]'), yaml);
+    assert.match(yaml, /readings: \[\[0\.2 m, 0\.2 m, 0 mm\], \[2\.8 m, 0\.3 m, -4 mm\], \[0\.5 m, 1\.5 m, -9 mm\]\]/);
+    assert.match(await drawn(page, 'map'), /<svg/);
+  });
+});
+
+test('the units one likes are remembered', async () => {
+  await opened({}, async (page) => {
+    await say(page, NEWCOMER);
+    await tools(page);
+    await page.selectOption('#units', 'imperial');
+    await asked(page);
+    await takeUp(page, 'How thick is a joist, side to side?');
+    assert.match(await page.textContent('#how'), / in\./);
+    await page.reload();
+    await asked(page);
+    assert.equal(await page.inputValue('#units'), 'imperial');
+    assert.match(await page.textContent('#how'), / in\./);
   });
 });
 
@@ -466,7 +416,7 @@ test('keys alone are enough', async () => {
         return { id: one.id, words: one.textContent, ring: ring.outlineStyle !== 'none' && parseFloat(ring.outlineWidth) >= 2 };
       });
     const to = async (id) => {
-      for (let n = 0; n < 200; n++) {
+      for (let n = 0; n < 80; n++) {
         await page.keyboard.press('Tab');
         const here = await at();
         assert.ok(here.ring, `focus cannot be seen on ${here.id || here.words}`);
@@ -476,31 +426,23 @@ test('keys alone are enough', async () => {
     };
     await page.keyboard.press('Tab');
     assert.match((await at()).words, /To the advice/);
-    await to('open');
-    await to('q-room-use');
-    await page.keyboard.type('bathroom');
-    await to('q-subfloor-deck');
-    await page.keyboard.type('old wooden');
-    await to('q-tile-material');
-    await page.keyboard.type('big');
-    await to('q-tile-length');
-    await page.keyboard.type('600 mm');
-    await to('q-tile-width');
-    await page.keyboard.type('600 mm');
-    await asked(page);
-    assert.ok(await page.isVisible('#answer'));
-    await to('q-subfloor-condition-rot-yes');
-    await page.keyboard.press('ArrowRight');
-    await asked(page);
-    assert.ok(await page.isChecked('#q-subfloor-condition-rot-no'));
-    // A part that is folded opens with a key.
-    const folded = await page.locator('#form > details:not([open]) > summary').first().elementHandle();
-    await folded.focus();
+    await to('words');
+    await page.keyboard.type(NEWCOMER);
     await page.keyboard.press('Enter');
-    assert.equal(await folded.evaluate((one) => one.parentElement.open), true);
+    await page.waitForFunction(() => document.getElementById('card').dataset.id === 'building.asbestos survey');
+    // The next answer is typed where the last was.
+    await page.waitForFunction(() => document.activeElement.id === 'words');
+    await to('unknown');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => document.getElementById('card').dataset.id === 'room.dwelling');
+    await page.keyboard.type('house');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => !['room.dwelling', 'building.asbestos survey'].includes(document.getElementById('card').dataset.id));
+    await advised(page);
+    assert.ok(await page.isVisible('#answer'));
     // Nothing holds the focus: with Tab it comes to the end of the page and out of it.
     let out = false;
-    for (let n = 0; n < 400 && !out; n++) {
+    for (let n = 0; n < 300 && !out; n++) {
       await page.keyboard.press('Tab');
       out = await page.evaluate(() => document.activeElement === document.body || document.activeElement.className === 'skip');
     }
@@ -510,24 +452,25 @@ test('keys alone are enough', async () => {
 
 test('every control has a name, every id stands once, and headings follow each other', async () => {
   await opened({}, async (page) => {
-    await unfolded(page);
-    await rectangle(page, '3.6 m', '2.4 m');
-    await page.getByRole('button', { name: 'Type a spot' }).click();
-    await page.fill('#q-room-doors', 'landing door, cupboard');
-    await asked(page);
+    await say(page, NEWCOMER);
+    await takeUp(page, ROOM);
+    await page.click('.drawing-board > summary');
+    await tap(page, 1, 1);
+    await settled(page);
+    await tools(page);
     const session = await page.context().newCDPSession(page);
     const { nodes } = await session.send('Accessibility.getFullAXTree');
-    const controls = ['textbox', 'combobox', 'radio', 'radiogroup', 'button', 'link', 'application', 'group', 'form', 'region', 'DisclosureTriangle', 'image', 'img', 'checkbox'];
+    const controls = ['textbox', 'combobox', 'radio', 'radiogroup', 'button', 'link', 'application', 'form', 'region', 'DisclosureTriangle', 'image', 'img', 'checkbox'];
     const looked = nodes.filter((one) => !one.ignored && controls.includes(one.role?.value));
-    assert.ok(looked.length > 100, `only ${looked.length} controls`);
-    const nameless = looked.filter((one) => !one.name?.value?.trim() && one.role.value !== 'group');
+    assert.ok(looked.length > 40, `only ${looked.length} controls`);
+    const nameless = looked.filter((one) => !one.name?.value?.trim());
     assert.deepEqual(nameless.map((one) => JSON.stringify([one.role, one.backendDOMNodeId])), []);
     const faults = await page.evaluate(() => {
       const found = [];
       const ids = [...document.querySelectorAll('[id]')].map((one) => one.id);
       ids.filter((id, n) => ids.indexOf(id) !== n).forEach((id) => found.push('an id twice: ' + id));
       document.querySelectorAll('[aria-describedby],[aria-labelledby]').forEach((one) => {
-        const named = (one.getAttribute('aria-labelledby') ?? '').split(' ').filter(Boolean);
+        const named = ((one.getAttribute('aria-labelledby') ?? '') + ' ' + (one.getAttribute('aria-describedby') ?? '')).split(' ').filter(Boolean);
         if (named.some((id) => !document.getElementById(id))) found.push('named by nothing: ' + one.id);
       });
       const levels = [...document.querySelectorAll('h1,h2,h3')].map((one) => +one.tagName[1]);
@@ -535,60 +478,61 @@ test('every control has a name, every id stands once, and headings follow each o
         if (level > last + 1) found.push(`a heading jumps from ${last} to ${level}`);
         return level;
       }, 0);
-      const questions = [...document.querySelectorAll('.q .asked')].map((one) => one.textContent);
-      questions.filter((words, n) => questions.indexOf(words) !== n).forEach((words) => found.push('asked twice: ' + words));
       return found;
     });
     assert.deepEqual(faults, []);
   });
 });
 
-test('it fits a phone of 360 px, and what is tapped is large enough', async () => {
-  await opened({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true }, async (page) => {
-    await unfolded(page);
-    await rectangle(page, '3.6 m', '2.4 m');
-    await page.locator('#q-levels-readings').scrollIntoViewIfNeeded();
-    await page.locator('#q-levels-readings').tap({ position: { x: 100, y: 100 } });
-    await page.keyboard.type('-3');
-    await page.fill('#q-room-doors', 'a door with a name that is very long and goes on');
-    await settled(page);
-    await page.evaluate(() => {
-      const unfold = (root) => {
-        root.querySelectorAll('details').forEach((one) => (one.open = true));
-        root.querySelectorAll('*').forEach((one) => one.shadowRoot && unfold(one.shadowRoot));
+for (const width of [360, 390]) {
+  test(`it fits a phone of ${width} px, what is tapped is large enough, and the advice is one tap away`, async () => {
+    await opened({ viewport: { width, height: 844 }, hasTouch: true, isMobile: true }, async (page) => {
+      const fits = async (where) => {
+        const { wide, out, small } = await page.evaluate(() => ({
+          wide: document.documentElement.scrollWidth,
+          out: [...document.querySelectorAll('main *')]
+            .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
+            .map((one) => one.outerHTML.slice(0, 80)),
+          small: [...document.querySelectorAll('button,.button,select,input[type=text]')]
+            .filter((one) => one.getBoundingClientRect().height > 0 && one.getBoundingClientRect().height < 40)
+            .map((one) => one.outerHTML.slice(0, 80)),
+        }));
+        assert.deepEqual(out, [], where);
+        assert.equal(wide, width, where);
+        assert.deepEqual(small, [], where);
       };
-      unfold(document);
+      await fits('the first question');
+      await say(page, 'bathroom');
+      await fits('what the floor is made of');
+      await say(page, NEWCOMER);
+      await takeUp(page, ROOM);
+      await page.click('.drawing-board > summary');
+      await tap(page, 1, 1);
+      await settled(page);
+      await page.evaluate(() => document.querySelectorAll('details').forEach((one) => (one.open = true)));
+      await page.waitForSelector('body[data-reported]');
+      await fits('all of it unfolded');
+      assert.ok(await page.isVisible('#bar'));
+      await page.click('#bar a');
+      await page.waitForFunction(() => document.getElementById('advice').getBoundingClientRect().top < 200);
     });
-    await page.waitForTimeout(200);
-    const { wide, out, small } = await page.evaluate(() => ({
-      wide: document.documentElement.scrollWidth,
-      out: [...document.querySelectorAll('main *')]
-        .filter((one) => one.getBoundingClientRect().right > 361 && !one.closest('pre'))
-        .map((one) => one.outerHTML.slice(0, 80)),
-      small: [...document.querySelectorAll('button,.button,select,input[type=text],.pick')]
-        .filter((one) => one.getBoundingClientRect().height < 40)
-        .map((one) => one.outerHTML.slice(0, 80)),
-    }));
-    assert.deepEqual(out, []);
-    assert.equal(wide, 360);
-    assert.deepEqual(small, []);
-    assert.ok(await page.isVisible('#bar'));
-    await page.click('#bar a');
-    assert.equal(await page.evaluate(() => document.getElementById('advice').getBoundingClientRect().top < 200), true);
   });
-});
+}
 
 for (const colorScheme of ['light', 'dark']) {
   test(`all writing on the page stands out from its ground, ${colorScheme}`, async () => {
     await opened({ colorScheme }, async (page) => {
-      await unfolded(page);
-      await rectangle(page, '3.6 m', 'wide');
-      await page.fill('#q-subfloor-thickness', 'thick');
-      await page.locator('.wrong:not(:empty)').nth(1).waitFor();
+      await say(page, 'bathroom upstairs');
+      await say(page, 'something brown');
+      const first = await page.evaluate(writingThatIsFaint);
+      assert.deepEqual(first.found, []);
+      await say(page, 'old wooden floor');
+      await say(page, 'big tiles');
       await settled(page);
       await page.evaluate(() => document.querySelectorAll('details').forEach((one) => (one.open = true)));
+      await page.waitForSelector('body[data-reported]');
       const faint = await page.evaluate(writingThatIsFaint);
-      assert.ok(faint.looked > 300, `only ${faint.looked} pieces of writing`);
+      assert.ok(faint.looked > 200, `only ${faint.looked} pieces of writing`);
       assert.deepEqual(faint.found, []);
     });
   });
@@ -596,14 +540,15 @@ for (const colorScheme of ['light', 'dark']) {
 
 test('words of a person stay words', async () => {
   await opened({}, async (page) => {
-    await unfolded(page);
-    const words = `<img src=x onerror="document.title='broken'"></title><script>alert(1)</script> & 'q'`;
-    await page.fill('#q-scenario', words);
-    await page.fill('#q-room-doors', '<b onclick=alert(1)>door</b>');
-    await settled(page);
+    await say(page, NEWCOMER);
+    await takeUp(page, 'Which doors and openings has the room? Name each');
+    await say(page, `<img src=x onerror="document.title='broken'">, <b onclick=alert(1)>door</b>`);
+    await advised(page);
+    await page.evaluate(() => (document.getElementById('whole').open = true));
+    await page.waitForSelector('body[data-reported]');
     assert.match(await page.title(), /^Underfoot/);
-    assert.equal(await page.locator('#report h1').textContent(), words);
-    assert.equal(await page.locator('main img, main script, #report img, #report script, #form b').count(), 0);
+    assert.match(await page.textContent('#said'), /<b onclick/);
+    assert.equal(await page.locator('main img, main script, main b, #report img, #report script').count(), 0);
   });
 });
 

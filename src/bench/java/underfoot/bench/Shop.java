@@ -104,7 +104,7 @@ final class Shop {
             assessment,
             whatIf.of(assessment),
             whatIf.unsaid(assessment),
-            consequences.with(ChangeNotes.of(LeastChange.of(advisor, assessment), planner)));
+            ChangeNotes.add(consequences, knowledge, LeastChange.of(advisor, assessment), planner));
     return advice;
   }
 

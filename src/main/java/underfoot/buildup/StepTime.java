@@ -5,7 +5,7 @@ import underfoot.knowledge.Facts;
 
 /**
  * A step of the programme with the time it takes or holds up the next. Of several for one step the
- * longest holds, and times for each square metre come on top.
+ * longest holds, and times for each square metre come on top, once for each rule and layer.
  *
  * @param because why
  * @param step the id of the step's text

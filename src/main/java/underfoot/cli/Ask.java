@@ -6,12 +6,10 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.IntSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import underfoot.knowledge.InterviewBook;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.reasoning.Interview;
@@ -23,6 +21,9 @@ import underfoot.scenario.FactBook;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.talk.AnswerFile;
+import underfoot.talk.Conversation;
+import underfoot.talk.Known;
 
 /** {@code ask}: an interview that asks only what still matters, and writes the scenario. */
 @Command(
@@ -81,9 +82,6 @@ final class Ask extends FloorCommand {
     super(around);
   }
 
-  /** What was said before: in a file, or nothing. */
-  private record Begun(Answers answers, byte[] file) {}
-
   @Override
   public Integer call() throws UserError {
     TextPage layout = page();
@@ -92,9 +90,9 @@ final class Ask extends FloorCommand {
       throw UserError.usage(
           "--port must be from 1 to " + MOST_PORT + "; leave it out for any free one");
     }
-    Begun begun = begin(context);
+    Known begun = begin(context);
     if (page) {
-      return serve(context, begun.answers());
+      return serve(context, begun);
     }
     if (to != null) {
       context.output(to, replace.wanted); // so that nobody answers in vain
@@ -104,24 +102,23 @@ final class Ask extends FloorCommand {
     }
   }
 
-  private Integer talk(CommandContext context, Begun begun, Prompt prompt, TextPage layout)
+  private Integer talk(CommandContext context, Known begun, Prompt prompt, TextPage layout)
       throws UserError {
     SafeOutput out = out();
-    Interview interview = context.interview();
+    Conversation conversation = context.conversation();
     Phrases phrases = context.phrases();
     boolean told = widthIsSaid() || prompt.columns() <= 0;
     IntSupplier columns = told ? layout::width : prompt::columns;
     TerminalInterview talk =
         new TerminalInterview(
-            interview,
-            new InterviewScreen(interview, phrases, out, columns, around().colour()),
+            conversation,
+            new InterviewScreen(conversation, out, columns, around().colour()),
             prompt,
-            begun.answers(),
-            taken(context, begun, interview));
+            begun);
     if (around().terminal()) {
-      warm(interview, context.facts());
+      warm(conversation.interview(), context.facts());
     }
-    String before = talk.file();
+    String before = talk.known().file();
     TerminalInterview.Outside outside =
         new TerminalInterview.Outside() {
           @Override
@@ -136,7 +133,7 @@ final class Ask extends FloorCommand {
         };
     TerminalInterview.End end = talk.hold(outside);
     if (end == TerminalInterview.End.LEFT || !talk.answers().complete()) {
-      if (!talk.file().equals(before) && !talk.file().equals(keptAs)) {
+      if (!talk.known().file().equals(before) && !talk.known().file().equals(keptAs)) {
         keep(context, talk, prompt);
       } else {
         out.println(written.isEmpty() ? NOTHING_WRITTEN : written + " has your answers.");
@@ -187,27 +184,14 @@ final class Ask extends FloorCommand {
     return report;
   }
 
-  private Begun begin(CommandContext context) throws UserError {
+  /** What was said before: in a file, or nothing. */
+  private Known begin(CommandContext context) throws UserError {
     if (from == null) {
-      return new Begun(Interview.begun(Answers.none(context.facts())), new byte[0]);
+      return context.conversation().begun();
     }
     byte[] file = context.inputs().read(from);
     try {
-      return new Begun(
-          Interview.begun(AnswerFile.unnamed(Answers.of(context.facts(), from, file))), file);
-    } catch (ScenarioFaults e) {
-      throw UserError.in(e);
-    }
-  }
-
-  /** What of the file was only taken for want of knowing better. */
-  private Map<String, InterviewBook.Taken> taken(
-      CommandContext context, Begun begun, Interview interview) throws UserError {
-    if (from == null) {
-      return Map.of();
-    }
-    try {
-      return AnswerFile.taken(context.facts(), from, begun.file(), interview.book());
+      return context.conversation().begun(AnswerFile.read(context.facts(), from, file));
     } catch (ScenarioFaults e) {
       throw UserError.in(e);
     }
@@ -229,9 +213,9 @@ final class Ask extends FloorCommand {
       throws UserError {
     String name = named.isEmpty() ? target(talk) : atHome(named);
     boolean over = name.equals(written) || replace.wanted && name.equals(to);
-    context.output(name, over).write(talk.file(), out());
+    context.output(name, over).write(talk.known().file(), out());
     written = name;
-    keptAs = talk.file();
+    keptAs = talk.known().file();
     return "Written: " + name + ". Go on later with: underfoot ask --from " + name;
   }
 
@@ -285,7 +269,7 @@ final class Ask extends FloorCommand {
     }
   }
 
-  private Integer serve(CommandContext context, Answers begun) throws UserError {
+  private Integer serve(CommandContext context, Known begun) throws UserError {
     SafeOutput out = out();
     try (PageServer server = new PageServer(new PageApi(context, begun), port)) {
       out.println("Open this address in a browser on this machine; Ctrl-C stops it:");

@@ -30,6 +30,7 @@ import underfoot.plan.Advice;
 import underfoot.report.JsonReport;
 import underfoot.report.JsonReport.Origin;
 import underfoot.report.MadeBy;
+import underfoot.scenario.InputFile;
 
 /** {@code batch FILES…}: many scenarios, one line of JSON each. */
 @Command(
@@ -282,7 +283,7 @@ final class Batch extends FloorCommand {
   }
 
   private static String digest(byte[] content) {
-    return HexFormat.of().formatHex(CommandContext.digest().digest(content));
+    return HexFormat.of().formatHex(InputFile.digest().digest(content));
   }
 
   /** Tells how far it has come. */

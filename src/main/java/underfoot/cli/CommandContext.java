@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -22,6 +21,8 @@ import underfoot.knowledge.ProposedKinds;
 import underfoot.language.RuleFaults;
 import underfoot.language.RuleForm;
 import underfoot.language.RuleSet;
+import underfoot.lesson.LessonMaker;
+import underfoot.lesson.Workshop;
 import underfoot.plan.Advice;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
@@ -32,11 +33,13 @@ import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleCheck;
 import underfoot.report.MadeBy;
 import underfoot.scenario.FactBook;
+import underfoot.scenario.InputFile;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.ScenarioReader;
 import underfoot.scenario.StatedFact;
+import underfoot.talk.Conversation;
 
 /** What commands share: the rule base, loaded as far as it is needed, and the files in and out. */
 final class CommandContext {
@@ -52,6 +55,7 @@ final class CommandContext {
   private Knowledge knowledge;
   private RuleBase compiled;
   private PriceBook prices;
+  private Conversation conversation;
 
   /**
    * @param folder a person's own copy of the rules; null for those that came with the program
@@ -145,15 +149,35 @@ final class CommandContext {
     return byRules(() -> LessonBook.load(files));
   }
 
+  /** Who makes lessons on floors of one price book. */
+  LessonMaker lessonMaker(Scenario scenario) throws UserError {
+    PriceBook priced = prices(scenario);
+    return new LessonMaker(
+        new Workshop(advisor(new Planner(priced)), lessons(), priced, kinds(), proposalFacts()));
+  }
+
+  /** A file that comes with the rules. */
+  byte[] ruleFile(String name) throws UserError {
+    if (!files.all().contains(name)) {
+      throw UserError.usage("The rules have no file " + name);
+    }
+    return files.read(name);
+  }
+
   /** The rules as they stand in their files. */
   List<RuleForm> ruleTexts() throws UserError {
     return rules().set().forms();
   }
 
   /** What asks about a floor. */
-  Interview interview() throws UserError {
-    InterviewBook order = byRules(() -> InterviewBook.load(files, facts()));
-    return new Interview(advisor(new Planner(knowledge().prices())), order);
+  Conversation conversation() throws UserError {
+    if (conversation == null) {
+      InterviewBook order = byRules(() -> InterviewBook.load(files, facts()));
+      Interview interview = new Interview(advisor(new Planner(knowledge().prices())), order);
+      Phrases words = phrases();
+      conversation = byRules(() -> new Conversation(interview, words));
+    }
+    return conversation;
   }
 
   private List<RuleFaults.Fault> unitFaults() throws KnowledgeFault, UserError {
@@ -196,21 +220,12 @@ final class CommandContext {
 
   /** What tells a rule base from others: the beginning of a digest of its files. */
   static String idOf(RuleFiles files) {
-    MessageDigest digest = digest();
+    MessageDigest digest = InputFile.digest();
     for (String path : files.all()) {
       digest.update(path.getBytes(StandardCharsets.UTF_8));
       digest.update(files.read(path));
     }
     return HexFormat.of().formatHex(digest.digest(), 0, 6);
-  }
-
-  /** What makes digests, SHA-256. */
-  static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
-    }
   }
 
   /** The rules; one's own are looked through first, so that none is off without a word. */

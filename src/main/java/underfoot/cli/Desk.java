@@ -56,7 +56,8 @@ final class Desk {
             assessment,
             whatIf.of(assessment),
             whatIf.unsaid(assessment),
-            consequences.with(ChangeNotes.of(LeastChange.of(advisor, assessment), here)))
+            ChangeNotes.add(
+                consequences, assessment.knowledge(), LeastChange.of(advisor, assessment), here))
         : AdviceMaker.make(assessment, WhatIf.assumed(assessment), consequences);
   }
 }

@@ -103,10 +103,12 @@ public final class Main implements Runnable {
     commands.put("why", () -> new Why(around));
     commands.put("why-not", () -> new WhyNotCommand(around));
     commands.put("compare", () -> new Compare(around));
+    commands.put("compare-rules", () -> new CompareRules(around));
     commands.put("batch", () -> new Batch(around));
     commands.put("check", () -> new Check(around));
     commands.put("rules", () -> new Rules(around));
     commands.put("lesson", () -> new LessonCommand(around));
+    commands.put("mark", () -> new MarkCommand(around));
     commands.put("work-out", WorkOut::new);
     commands.put("schema", () -> new Schema(around));
     commands.put("generate-completion", AutoComplete.GenerateCompletion::new);

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -49,11 +50,35 @@ final class PageServer implements AutoCloseable {
       Map.of(
           "", new Part("page/page.html", "text/html"),
           "page.js", new Part("page/page.js", "text/javascript"),
+          "plan.js", new Part("page/plan.js", "text/javascript"),
           "page.css", new Part("page/page.css", "text/css"),
           "report.css", new Part("report/html/page.css", "text/css"));
 
   /** A file of the program, and what it holds. */
   private record Part(String file, String kind) {}
+
+  /**
+   * What is sent.
+   *
+   * @param kind what it is
+   * @param text the text
+   */
+  record Sent(String kind, String text) {}
+
+  /** Pages of another sort that are served in place of the interview. */
+  interface Site {
+    /** Whether there is such a page. */
+    boolean has(String what);
+
+    /** Where its forms may go. */
+    String formsTo();
+
+    /** A page. */
+    Sent get(String what) throws UserError;
+
+    /** Takes a form in. */
+    Sent post(String what, String kind, byte[] body) throws UserError;
+  }
 
   private final HttpServer server;
   private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
@@ -61,6 +86,7 @@ final class PageServer implements AutoCloseable {
   private final Semaphore heavy = new Semaphore(1, true);
   private final AtomicLong newest = new AtomicLong();
   private final PageApi desk;
+  private final Site site;
   private final String token;
 
   /**
@@ -71,7 +97,23 @@ final class PageServer implements AutoCloseable {
    * @throws IOException if the port cannot be had
    */
   PageServer(PageApi desk, int port) throws IOException {
+    this(desk, null, port);
+  }
+
+  /**
+   * Begins to serve pages of another sort.
+   *
+   * @param site the pages
+   * @param port the port; 0 for a free one
+   * @throws IOException if the port cannot be had
+   */
+  PageServer(Site site, int port) throws IOException {
+    this(null, site, port);
+  }
+
+  private PageServer(PageApi desk, Site site, int port) throws IOException {
     this.desk = desk;
+    this.site = site;
     byte[] random = new byte[TOKEN_BYTES];
     new SecureRandom().nextBytes(random);
     this.token = HexFormat.of().formatHex(random);
@@ -142,9 +184,11 @@ final class PageServer implements AutoCloseable {
       return;
     }
     String what = path.substring(begins.length());
-    if (FILES.containsKey(what)) {
+    if (site != null && site.has(what)) {
+      visit(exchange, what);
+    } else if (site == null && FILES.containsKey(what)) {
       file(exchange, what);
-    } else if (PageApi.ASKED.contains(what)) {
+    } else if (site == null && PageApi.ASKED.contains(what)) {
       ask(exchange, what);
     } else {
       send(exchange, NOT_THERE, "text/plain; charset=utf-8", "There is nothing here.");
@@ -184,6 +228,47 @@ final class PageServer implements AutoCloseable {
     }
   }
 
+  private void visit(HttpExchange exchange, String what) throws IOException, UserError {
+    if (exchange.getRequestMethod().equals("GET")) {
+      send(exchange, site.get(what));
+      return;
+    }
+    String kind = exchange.getRequestHeaders().getFirst("Content-Type");
+    if (!exchange.getRequestMethod().equals("POST")
+        || kind == null
+        || !kind.startsWith("application/x-www-form-urlencoded")) {
+      send(exchange, WRONG_KIND, "text/plain; charset=utf-8", "A form is needed.");
+      return;
+    }
+    byte[] body = body(exchange);
+    if (body != null) {
+      send(exchange, site.post(what, kind, body));
+    }
+  }
+
+  /** The body of a request; null if it was too large, which is then answered. */
+  private static byte[] body(HttpExchange exchange) throws IOException {
+    byte[] body = exchange.getRequestBody().readNBytes(MOST_BODY + 1);
+    if (body.length <= MOST_BODY) {
+      return body;
+    }
+    exchange.getRequestBody().readNBytes(MOST_DROPPED); // or the answer would be lost on the way
+    send(exchange, TOO_LARGE, "text/plain; charset=utf-8", "That is too much.");
+    return null;
+  }
+
+  private void send(HttpExchange exchange, Sent page) throws IOException {
+    exchange
+        .getResponseHeaders()
+        .set(
+            "Content-Security-Policy",
+            "default-src 'none'; style-src 'unsafe-inline'; form-action "
+                + site.formsTo()
+                + "; frame-ancestors 'none'; base-uri 'none'");
+    exchange.getResponseHeaders().set("Referrer-Policy", "same-origin"); // a form names its origin
+    send(exchange, FINE, page.kind() + "; charset=utf-8", page.text());
+  }
+
   private void ask(HttpExchange exchange, String what) throws IOException, UserError {
     if (!exchange.getRequestMethod().equals("POST")) {
       send(exchange, WRONG_METHOD, "text/plain; charset=utf-8", "Only to be asked.");
@@ -194,13 +279,14 @@ final class PageServer implements AutoCloseable {
       send(exchange, WRONG_KIND, "text/plain; charset=utf-8", "JSON is needed.");
       return;
     }
-    byte[] body = exchange.getRequestBody().readNBytes(MOST_BODY + 1);
-    if (body.length > MOST_BODY) {
-      exchange.getRequestBody().readNBytes(MOST_DROPPED); // or the answer would be lost on the way
-      send(exchange, TOO_LARGE, "text/plain; charset=utf-8", "That is too much.");
+    byte[] body = body(exchange);
+    if (body == null) {
       return;
     }
     StringWriter out = new StringWriter();
+    if (what.equals("say")) {
+      newest.incrementAndGet(); // what was asked of an earlier state nobody waits for any more
+    }
     if (PageApi.HEAVY.contains(what)) {
       // One after another: they use all cores as it is, and the advice must not wait for them. What
       // somebody asked before the last waits no longer: the page may have been left since.
@@ -208,7 +294,7 @@ final class PageServer implements AutoCloseable {
       heavy.acquireUninterruptibly();
       try {
         if (ticket == newest.get()) {
-          desk.answer(what, body, out);
+          desk.answer(what, body, () -> ticket != newest.get(), out);
         } else {
           out.write("{\"late\":true}");
         }
@@ -216,7 +302,7 @@ final class PageServer implements AutoCloseable {
         heavy.release();
       }
     } else {
-      desk.answer(what, body, out);
+      desk.answer(what, body, () -> false, out);
     }
     send(exchange, FINE, "application/json; charset=utf-8", out.toString());
   }
@@ -228,12 +314,13 @@ final class PageServer implements AutoCloseable {
     headers.set("Cache-Control", "no-store");
     headers.set("X-Content-Type-Options", "nosniff");
     headers.set("X-Frame-Options", "DENY");
-    headers.set("Referrer-Policy", "no-referrer");
+    headers.putIfAbsent("Referrer-Policy", List.of("no-referrer"));
     headers.set("Cross-Origin-Resource-Policy", "same-origin");
-    headers.set(
+    headers.putIfAbsent(
         "Content-Security-Policy",
-        "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
-            + " img-src 'self' data:; form-action 'none'; frame-ancestors 'none'; base-uri 'none'");
+        List.of(
+            "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
+                + " img-src 'self' data:; form-action 'none'; frame-ancestors 'none'; base-uri 'none'"));
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     exchange.sendResponseHeaders(code, bytes.length);
     exchange.getResponseBody().write(bytes);

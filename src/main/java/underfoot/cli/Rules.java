@@ -11,10 +11,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import underfoot.knowledge.PriceBook;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.LessonMaker;
-import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.FiredRules;
 import underfoot.report.RuleUses;
@@ -123,12 +121,11 @@ final class Rules extends FloorCommand {
     RuleUses uses = new RuleUses();
     for (Path file : found) {
       Scenario scenario = context.scenario(file.toString());
-      PriceBook prices = context.prices(scenario);
-      Advisor advisor = context.advisor(new Planner(prices));
-      LessonMaker maker = new LessonMaker(advisor, context.lessons(), prices);
+      Advisor advisor = context.advisor(context.planner(scenario));
+      LessonMaker maker = context.lessonMaker(scenario);
       context.byRules(
           () -> {
-            Lesson lesson = maker.make(scenario, OptionalLong.empty());
+            Lesson lesson = maker.make(scenario, OptionalLong.empty(), maker.book().kinds());
             uses.add(scenario.name(), FiredRules.of(advisor.advise(scenario)), lesson.rules());
             return uses;
           });

@@ -2,46 +2,43 @@ package underfoot.cli;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import underfoot.knowledge.InterviewBook;
-import underfoot.measure.Texts;
-import underfoot.reasoning.Interview;
 import underfoot.report.TextPage;
 import underfoot.report.TextPage.Tone;
 import underfoot.scenario.Answers;
-import underfoot.scenario.FactDefinition;
-import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
-import underfoot.scenario.ScenarioFaults;
+import underfoot.talk.Asked;
+import underfoot.talk.Conversation;
+import underfoot.talk.Known;
+import underfoot.talk.Reply;
 
-/** The interview at a terminal: one question after another, each of which still matters. */
+/** The conversation at a terminal: one question after another, each of which still matters. */
 final class TerminalInterview {
   private static final String PROMPT = "> ";
   private static final List<String> COMMANDS =
       List.of("don't know", "help", "why", "back", "so far", "save", "enough", "quit");
 
-  private final Interview interview;
+  private final Conversation conversation;
   private final InterviewScreen screen;
   private final Prompt prompt;
   private final Deque<Step> before = new ArrayDeque<>();
 
-  /** What was taken for want of knowing better, by place. */
-  private Map<String, InterviewBook.Taken> taken = new LinkedHashMap<>();
-
-  /** What is asked again, because it was only taken. */
+  /** What is asked again, because it was not known before. */
   private Deque<Place> again = new ArrayDeque<>();
 
-  private Answers answers;
+  private Known known;
   private boolean offered;
   private int asked;
 
+  /** What a yes means, after an objection that asked so; empty otherwise. */
+  private String meant = "";
+
   /** What was known before a question was answered. */
-  private record Step(
-      Answers answers, Map<String, InterviewBook.Taken> taken, Deque<Place> again) {}
+  private record Step(Known known, Collection<Place> again) {}
 
   /** What a line said leads to: the same question, another one, the advice, or nothing more. */
   private enum Next {
@@ -66,59 +63,54 @@ final class TerminalInterview {
     TextPage advice() throws UserError;
   }
 
-  /** Begins with what was said before, and what of that was only taken, by place. */
-  TerminalInterview(
-      Interview interview,
-      InterviewScreen screen,
-      Prompt prompt,
-      Answers begun,
-      Map<String, InterviewBook.Taken> taken) {
-    this.interview = interview;
+  /** Begins with what was said before. */
+  TerminalInterview(Conversation conversation, InterviewScreen screen, Prompt prompt, Known begun) {
+    this.conversation = conversation;
     this.screen = screen;
     this.prompt = prompt;
-    this.answers = begun;
-    this.taken.putAll(taken);
+    this.known = begun;
+  }
+
+  /** What is known; a floor that nobody named has a name. */
+  Known known() {
+    return conversation.named(known);
   }
 
   Answers answers() {
-    return answers;
-  }
-
-  /** The file of the answers, with the questions and what is not known as comments. */
-  String file() {
-    return AnswerFile.text(answers, taken);
+    return known().answers();
   }
 
   /** Asks until nothing more matters. */
   End hold(Outside outside) {
     screen.say(
-        "Answer in your own words, with units: 9 mm, 3/4 in, 3.6 m. Press Enter where you do not"
-            + " know; you are told what that costs. At any question you can also say: help, why,"
-            + " back, so far (the advice as it stands), save, enough (no more questions), quit.",
+        "Answer in your own words, as much at once as you like. Press Enter where you do not know;"
+            + " you are told what that costs. At any question you can also say: help, why, back, so"
+            + " far (the advice as it stands), save, enough (no more questions), quit.",
         Tone.FAINT);
     screen.blank();
     if (!askAgain()) {
       return End.LEFT;
     }
-    Optional<Place> next = next();
+    Optional<Asked> next = next();
     while (next.isPresent()) {
-      Place place = next.get();
+      Place place = next.get().place();
       Next led = Next.OTHER;
-      if (!offered && again.isEmpty() && !interview.decides(answers, place)) {
+      boolean finer = !conversation.interview().decides(answers(), place);
+      if (!offered && again.isEmpty() && finer) {
         offered = true;
         led = offer(outside);
       }
       if (led == Next.OTHER) {
         asked++;
-        screen.ask(place, taken.get(place.id()));
-        led = answer(place, outside);
+        screen.ask(next.get());
+        led = answer(next.get(), outside);
       }
       if (led == Next.ADVICE) {
         return End.DONE;
       } else if (led == Next.LEAVE) {
         return End.LEFT;
       }
-      screen.preview(answers);
+      screen.preview(known());
       next = next();
     }
     screen.say(
@@ -130,136 +122,107 @@ final class TerminalInterview {
     return End.DONE;
   }
 
-  /** The next question; a floor nobody named is named by what it is. */
-  private Optional<Place> next() {
-    if (!again.isEmpty()) {
-      return Optional.of(again.peek());
-    }
-    Optional<Place> next = interview.next(answers);
-    if (next.isPresent() && next.get().fact().key().equals("scenario")) {
-      try {
-        answers = answers.with(next.get(), AnswerFile.name(answers));
-      } catch (ScenarioFaults e) {
-        return next;
-      }
-      return interview.next(answers);
-    }
-    return next;
+  private Optional<Asked> next() {
+    return again.isEmpty()
+        ? conversation.next(known)
+        : Optional.of(conversation.asked(known, again.peek()));
   }
 
   /** Takes up what an earlier talk left open; false if the person leaves. */
   private boolean askAgain() {
-    List<Place> unsure = new ArrayList<>();
-    List<Place> unknown = new ArrayList<>();
-    for (Place place : interview.inOrder(answers)) {
-      if (taken.containsKey(place.id())) {
-        unsure.add(place);
-      } else if (answers.said(place).map(Answers.UNKNOWN::equals).orElse(false)) {
-        unknown.add(place);
-      }
-    }
-    int open = unsure.size() + unknown.size();
-    if (open == 0) {
+    List<Place> unsure = conversation.unsure(known);
+    if (unsure.isEmpty()) {
       return true;
     }
+    int open = unsure.size();
     screen.say(
         (open == 1 ? "One thing was" : open + " things were")
             + " not known, or only by and large, when this was written.",
         Tone.PLAIN);
     while (true) {
       String said = prompt.line("Ask them again? (yes, or Enter for no) ", List.of("yes", "no"));
-      String word = said == null ? "" : TypedAnswer.word(said);
-      if (List.of("yes", "y").contains(word)) {
-        again.addAll(unsure);
-        unknown.forEach(place -> answers = answers.without(place));
+      if (said != null && conversation.is("yes", said)) {
+        for (Place place : unsure) {
+          if (known.isGuess(place)) {
+            again.add(place);
+          } else {
+            known = known.without(place); // asked in its turn, if it still matters
+          }
+        }
         return true;
-      } else if (List.of("", "no", "n").contains(word)) {
+      } else if (isNoMore(said)) {
         return true;
-      } else if (TypedAnswer.isQuit(word)) {
+      } else if (conversation.command(said).equals("quit")) {
         return false;
       }
     }
   }
 
+  private boolean isNoMore(String said) {
+    return said == null || said.isBlank() || conversation.is("no", said);
+  }
+
   /** What is left is finer: whether to go on. */
   private Next offer(Outside outside) {
-    int left = interview.likely(answers).size();
-    boolean stopped =
-        interview
-            .assessment(answers)
-            .map(one -> Advise.exit(one.verdict()) != Exit.FINE)
-            .orElse(false);
-    screen.say(
-        (stopped
-                ? "As things stand the floor is not to be tiled, and no likely answer to what is left"
-                    + " changes that."
-                : "None of the questions that are left is likely to stop the work or to change the"
-                    + " way of building.")
-            + (left < 2 ? " One or two" : " About " + left)
-            + " more would make the advice finer: thicknesses, classes, what is put right first.",
-        Tone.PLAIN);
+    screen.say(conversation.offer(known()), Tone.PLAIN);
     while (true) {
       String said =
           prompt.line("Go on? (yes, or Enter for the advice) ", List.of("yes", "no", "back"));
-      String word = said == null ? "" : TypedAnswer.word(said);
-      if (List.of("yes", "y", "more", "go on").contains(word)) {
+      String command = said == null ? "" : conversation.command(said);
+      if (said != null && conversation.is("yes", said)) {
         return Next.OTHER;
-      } else if (List.of("", "no", "n").contains(word) || TypedAnswer.isEnough(word)) {
+      } else if (isNoMore(said) || command.equals("enough")) {
         return Next.ADVICE;
-      } else if (TypedAnswer.isQuit(word)) {
+      } else if (command.equals("quit")) {
         return Next.LEAVE;
-      } else if (word.equals("back") && back()) {
+      } else if (command.equals("back") && back()) {
         offered = false;
         return Next.SAME;
-      } else if (!saved(outside, word, said)) {
+      } else if (!saved(outside, said)) {
         screen.say("Say yes or no; also back, save or quit.", Tone.PLAIN);
       }
     }
   }
 
   /** Reads lines until one leads on. */
-  private Next answer(Place place, Outside outside) {
-    List<String> likely = new ArrayList<>(TypedAnswer.choices(place.fact()));
-    if (place.fact().kind() == Kind.YES_NO) {
-      likely.addAll(List.of("yes", "no"));
-    }
-    likely.addAll(interview.book().loosely(place.fact()));
+  private Next answer(Asked question, Outside outside) {
+    List<String> likely = new ArrayList<>();
+    question.choices().forEach(choice -> likely.add(choice.value()));
+    InterviewBook book = conversation.interview().book();
+    book.phrases(question.place().fact()).forEach(phrase -> likely.add(phrase.words()));
     likely.addAll(COMMANDS);
-    String number = "";
+    meant = "";
     while (true) {
       String said = prompt.line(PROMPT, likely);
-      if (said == null) {
-        return Next.ADVICE;
-      }
-      String text = said.strip();
-      if (!number.isEmpty() && TypedAnswer.isUnit(place.fact(), text)) {
-        text = number + ' ' + text; // the unit that was asked for
-      }
-      Next led = heed(place, outside, text);
+      Next led = said == null ? Next.ADVICE : heed(question, outside, said.strip());
       if (led != Next.SAME) {
         return led;
       }
-      number = TypedAnswer.lacksUnit(place.fact(), text) ? text : "";
     }
   }
 
-  private Next heed(Place place, Outside outside, String text) {
-    String word = TypedAnswer.word(text);
-    if (text.equals("?") || word.equals("help") || word.equals("how")) {
-      screen.help(place);
-    } else if (word.equals("why") || word.equals("why do you ask")) {
-      screen.why(answers, place);
-    } else if (word.equals("back")) {
-      return back() ? Next.OTHER : Next.SAME;
-    } else if (word.equals("so far")) {
-      soFar(outside);
-      screen.put(place);
-    } else if (TypedAnswer.isEnough(word)) {
-      return Next.ADVICE;
-    } else if (TypedAnswer.isQuit(word)) {
-      return Next.LEAVE;
-    } else if (!saved(outside, word, text) && take(place, text)) {
-      return Next.OTHER;
+  private Next heed(Asked question, Outside outside, String text) {
+    switch (conversation.command(text)) {
+      case "help" -> screen.help(question);
+      case "why" -> screen.why(known(), question);
+      case "back" -> {
+        return back() ? Next.OTHER : Next.SAME;
+      }
+      case "so far" -> {
+        soFar(outside);
+        screen.put(question);
+      }
+      case "enough" -> {
+        return Next.ADVICE;
+      }
+      case "quit" -> {
+        return Next.LEAVE;
+      }
+      default -> {
+        if (!saved(outside, text) && take(question.place(), text)) {
+          return Next.OTHER;
+        }
+      }
     }
     return Next.SAME;
   }
@@ -270,15 +233,14 @@ final class TerminalInterview {
       return false;
     }
     Step step = before.pop();
-    answers = step.answers();
-    taken = step.taken();
-    again = step.again();
+    known = step.known();
+    again = new ArrayDeque<>(step.again());
     screen.again();
     return true;
   }
 
   private void soFar(Outside outside) {
-    if (!answers.complete()) {
+    if (!answers().complete()) {
       screen.say("There is no advice yet: say a little more.", Tone.PLAIN);
       return;
     }
@@ -290,8 +252,8 @@ final class TerminalInterview {
   }
 
   /** Saves, if that was said. */
-  private boolean saved(Outside outside, String word, String said) {
-    if (!word.equals("save") && !word.startsWith("save ")) {
+  private boolean saved(Outside outside, String said) {
+    if (!said.strip().matches("(?is)save(\\s.*)?")) {
       return false;
     }
     try {
@@ -302,99 +264,37 @@ final class TerminalInterview {
     return true;
   }
 
-  /** Takes an answer; false if it is none. */
+  /** Takes an answer; false if it is none, though other things may have been understood. */
   private boolean take(Place place, String said) {
-    FactDefinition fact = place.fact();
-    String text = TypedAnswer.chosen(fact, said);
-    boolean unknown = text.equals(Answers.UNKNOWN);
-    if (unknown && taken.containsKey(place.id())) {
-      remember();
-      again.poll();
-      return true;
+    Reply reply = conversation.say(known, place, said, meant);
+    meant = reply.meant();
+    boolean told = !reply.told().isEmpty();
+    if (told || reply.answered()) {
+      before.push(new Step(known, List.copyOf(again)));
+      known = reply.known();
+      reply.told().forEach(one -> again.removeIf(each -> each.id().equals(one.id())));
     }
-    Optional<InterviewBook.Taken> instead = interview.book().taken(fact, text);
-    if (unknown && fact.required() && instead.isEmpty()) {
-      String hint = interview.book().hint(fact);
-      screen.say(
-          "Without this nothing can be advised. "
-              + (fact.look().isEmpty()
-                  ? ""
-                  : "How to find out: " + Texts.sentence(fact.look()) + " ")
-              + (hint.isEmpty() ? "" : hint + "."),
-          Tone.CARE);
-      return false;
-    }
-    boolean two = !interview.book().shorterSide(fact).isEmpty();
-    List<String> sides = two ? Answers.sides(fact, text) : List.of();
-    String value = instead.map(InterviewBook.Taken::value).orElse(text);
-    Answers more;
-    try {
-      more = answers.with(place, sides.isEmpty() ? value : sides.get(0));
-      if (!sides.isEmpty()) {
-        more = more.with(shorterSide(fact), sides.get(1));
+    for (Reply.Told one : reply.told()) {
+      boolean asSaid = one.asked() && !one.guess() && one.value().equalsIgnoreCase(said);
+      boolean unknown = one.value().equals(Answers.UNKNOWN);
+      if (!asSaid && !unknown) {
+        screen.say(one.sentence(), one.guess() ? Tone.CARE : Tone.FAINT);
       }
-    } catch (ScenarioFaults e) {
-      screen.say(TypedAnswer.objection(fact, value, e), Tone.CARE);
+    }
+    if (!reply.answered()) {
+      screen.say(reply.objection(), Tone.CARE);
       return false;
     }
-    remember();
-    answers = more;
-    taken.remove(place.id());
     again.remove(place);
-    if (!sides.isEmpty()) {
-      taken.remove(shorterSide(fact).id());
-      again.remove(shorterSide(fact));
-    }
-    if (instead.isPresent()) {
-      note(place, instead.get(), true);
-      if (!unknown) {
-        others(text);
-      }
-    } else if (unknown) {
-      screen.cost(answers, place);
+    boolean unknown = known.answers().said(place).map(Answers.UNKNOWN::equals).orElse(false);
+    if (unknown && reply.told().size() == 1) {
+      screen.cost(known(), place);
     }
     return true;
   }
 
-  private void remember() {
-    before.push(new Step(answers, new LinkedHashMap<>(taken), new ArrayDeque<>(again)));
-  }
-
-  /** Takes down what a person's own words came to; the fact is named if it was not asked for. */
-  private void note(Place place, InterviewBook.Taken one, boolean asked) {
-    String called = place.fact().called();
-    if (one.certain()) {
-      taken.remove(place.id());
-      screen.say(Texts.capital(asked ? "that is" : called) + ": " + one.value() + ".", Tone.FAINT);
-    } else {
-      taken.put(place.id(), one);
-      String how = (asked ? "" : called + " ") + InterviewScreen.taken(one);
-      screen.say(Texts.capital(how), Tone.CARE);
-    }
-  }
-
-  /** What the same words say of other facts: the length and the width of "big tiles". */
-  private void others(String words) {
-    for (Place place : interview.inOrder(answers)) {
-      Optional<InterviewBook.Taken> one = interview.book().taken(place.fact(), words);
-      if (one.isPresent() && !answers.has(place)) {
-        try {
-          answers = answers.with(place, one.get().value());
-          note(place, one.get(), false);
-        } catch (ScenarioFaults contradiction) {
-          continue; // then it is asked
-        }
-      }
-    }
-  }
-
-  private Place shorterSide(FactDefinition longer) {
-    String key = interview.book().shorterSide(longer);
-    return new Place(answers.book().find(key).orElseThrow(), "");
-  }
-
   /** What to find out first, for the end of the talk. */
   void tellFirst() {
-    screen.tellFirst(answers, taken);
+    screen.tellFirst(known());
   }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import underfoot.quantity.Dimension;
 import underfoot.quantity.NotAQuantity;
 import underfoot.quantity.Quantity;
@@ -96,6 +98,13 @@ public final class Figures {
       throw new MissingKnowledge("figure", name);
     }
     return figure;
+  }
+
+  /** A text with the figures that it names in braces. */
+  public String filled(String text) {
+    return Pattern.compile("\\{([a-z0-9-]+)}")
+        .matcher(text)
+        .replaceAll(found -> Matcher.quoteReplacement(get(found.group(1)).text()));
   }
 
   /** Whether there is a figure of that name. */

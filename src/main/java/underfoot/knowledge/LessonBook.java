@@ -1,33 +1,59 @@
 package underfoot.knowledge;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import underfoot.scenario.Node;
 import underfoot.scenario.RuleFiles;
+import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.YamlTree;
 
-/** What lessons are made of: kinds of question, what is varied, and known faults. */
-public final class LessonBook {
+/**
+ * What lessons are made of: topics in the order in which they build up, kinds of question, and what
+ * is varied between what bounds.
+ *
+ * @param topics the topics, what comes first in a course first
+ * @param kinds the kinds of question, in the order of their files and lines
+ * @param variations what is varied
+ */
+public record LessonBook(List<Item> topics, List<Item> kinds, List<Item> variations) {
   private static final String FOLDER = "lessons/";
+  private static final int MOST_BYTES = 1 << 20;
+  private static final Set<String> SORTS = Set.of("choice", "sum", "what-if", "order", "faults");
 
-  private final List<Item> questions;
-  private final List<Item> workings;
-  private final List<Item> sums;
-  private final List<Item> variations;
-  private final List<Item> faults;
-  private final List<Item> otherwise;
+  /** Copies the lists. */
+  public LessonBook {
+    topics = List.copyOf(topics);
+    kinds = List.copyOf(kinds);
+    variations = List.copyOf(variations);
+  }
 
   /**
-   * One entry of a lesson file.
+   * One entry of a lesson file, or one thing listed in it.
    *
-   * @param id its name
+   * @param id its name; of what is listed, its place
+   * @param file where it stands
+   * @param line where it stands
    * @param fields its texts
-   * @param lists its lists
+   * @param lists its lists of texts; a text alone is a list of one
+   * @param tables its lists of things that have texts of their own
    */
-  public record Item(String id, Map<String, String> fields, Map<String, List<String>> lists) {
-    /** Copies the maps. */
+  public record Item(
+      String id,
+      String file,
+      int line,
+      Map<String, String> fields,
+      Map<String, List<String>> lists,
+      Map<String, List<Item>> tables) {
+    /** Keeps the maps as they are, in their order. */
     public Item {
-      fields = Map.copyOf(fields);
-      lists = Map.copyOf(lists);
+      fields = Collections.unmodifiableMap(fields);
+      lists = Collections.unmodifiableMap(lists);
+      tables = Collections.unmodifiableMap(tables);
     }
 
     /** A text; empty if the entry has none of that name. */
@@ -40,25 +66,21 @@ public final class LessonBook {
       return lists.getOrDefault(name, List.of());
     }
 
+    /** What is listed under a name; empty if nothing is. */
+    public List<Item> table(String name) {
+      return tables.getOrDefault(name, List.of());
+    }
+
+    /** The names and texts under a name, in their order; empty if there are none. */
+    public Map<String, String> named(String name) {
+      List<Item> all = table(name);
+      return all.isEmpty() ? Map.of() : all.get(0).fields();
+    }
+
     /** A whole number. */
     public int whole(String name, int otherwise) {
       return fields.containsKey(name) ? Integer.parseInt(field(name)) : otherwise;
     }
-  }
-
-  private LessonBook(
-      List<Item> questions,
-      List<Item> workings,
-      List<Item> sums,
-      List<Item> variations,
-      List<Item> faults,
-      List<Item> otherwise) {
-    this.questions = questions;
-    this.workings = workings;
-    this.sums = sums;
-    this.variations = variations;
-    this.faults = faults;
-    this.otherwise = otherwise;
   }
 
   /**
@@ -67,93 +89,130 @@ public final class LessonBook {
    * @throws KnowledgeFault if a file cannot be used as it stands
    */
   public static LessonBook load(RuleFiles files) throws KnowledgeFault {
-    return new LessonBook(
-        read(files, "questions", "ask", "level"),
-        read(files, "workings", "ask", "level", "working", "result", "unit", "within"),
-        read(files, "sums", "ask", "level", "unit", "within"),
-        read(files, "variations", "fact", "step"),
-        read(files, "faults", "kind"),
-        read(files, "otherwise"));
+    List<Item> topics = read(files, FOLDER + "topics.yaml");
+    List<Item> kinds = new ArrayList<>();
+    for (String path : files.list(FOLDER + "questions", ".yaml")) {
+      kinds.addAll(read(files, path));
+    }
+    LessonBook book = new LessonBook(topics, kinds, read(files, FOLDER + "variations.yaml"));
+    List<KnowledgeFault> faults = new ArrayList<>();
+    Set<String> ids = new LinkedHashSet<>();
+    for (Item kind : kinds) {
+      book.check(kind, faults);
+      if (!ids.add(kind.id())) {
+        faults.add(fault(kind, "'" + kind.id() + "' stands twice"));
+      }
+    }
+    for (Item one : book.variations()) {
+      needs(one, faults, "fact", "step");
+    }
+    for (Item one : topics) {
+      needs(one, faults, "title", "aim");
+    }
+    if (!faults.isEmpty()) {
+      throw KnowledgeFault.all(faults);
+    }
+    return book;
   }
 
-  private static List<Item> read(RuleFiles files, String name, String... needed)
-      throws KnowledgeFault {
-    List<Item> items = new ArrayList<>();
-    for (Entries.Entry entry : Entries.readFile(files, FOLDER + name + ".yaml")) {
-      for (String field : needed) {
-        entry.required(field);
+  private void check(Item kind, List<KnowledgeFault> faults) {
+    needs(kind, faults, "topic", "level", "aim", "sort", "ask");
+    if (!SORTS.contains(kind.field("sort"))) {
+      faults.add(fault(kind, "write sort: choice, sum, what-if, order or faults"));
+    }
+    if (!kind.field("level").matches("[123]")) {
+      faults.add(fault(kind, "'" + kind.id() + "' needs level: 1, 2 or 3"));
+    }
+    if (topics.stream().noneMatch(topic -> topic.id().equals(kind.field("topic")))) {
+      faults.add(fault(kind, "there is no topic '" + kind.field("topic") + "' in topics.yaml"));
+    }
+    for (Item option : kind.table("options")) {
+      needs(option, faults, "says");
+      if (option.field("shows").isBlank() && option.field("right").isBlank()) {
+        faults.add(fault(option, "an option that may be wrong needs shows: what is misunderstood"));
       }
-      for (String number : List.of("level", "count")) {
-        if (!entry.field(number).isEmpty() && !entry.field(number).matches("[1-9][0-9]?")) {
-          throw new KnowledgeFault(
-              entry.file(),
-              entry.line(),
-              "'" + entry.name() + "' needs a whole number as " + number);
+    }
+    if (kind.field("sort").equals("sum")) {
+      needs(kind, faults, "is", "unit", "within");
+    }
+  }
+
+  private static void needs(Item item, List<KnowledgeFault> faults, String... fields) {
+    for (String field : fields) {
+      if (item.field(field).isBlank()) {
+        faults.add(fault(item, "'" + item.id() + "' has no " + field + "; write " + field + ": …"));
+      }
+    }
+  }
+
+  private static KnowledgeFault fault(Item item, String what) {
+    return new KnowledgeFault(item.file(), item.line(), what);
+  }
+
+  private static List<Item> read(RuleFiles files, String path) throws KnowledgeFault {
+    try {
+      Node tree = YamlTree.read(path, files.read(path), MOST_BYTES);
+      List<Item> items = new ArrayList<>();
+      for (Node.Entry entry : keys(path, tree).entries()) {
+        items.add(item(path, entry.key(), keys(path, entry.value())));
+      }
+      return items;
+    } catch (ScenarioFaults e) {
+      throw new KnowledgeFault(path, e.faults().get(0).line(), e.faults().get(0).what());
+    }
+  }
+
+  private static Node.Keys keys(String path, Node node) throws KnowledgeFault {
+    if (node instanceof Node.Keys keys) {
+      return keys;
+    }
+    throw new KnowledgeFault(path, node.line(), "names belong here, each with what is said of it");
+  }
+
+  private static Item item(String path, String id, Node.Keys keys) throws KnowledgeFault {
+    Map<String, String> fields = new LinkedHashMap<>();
+    Map<String, List<String>> lists = new LinkedHashMap<>();
+    Map<String, List<Item>> tables = new LinkedHashMap<>();
+    for (Node.Entry entry : keys.entries()) {
+      String name = entry.key();
+      if (entry.value() instanceof Node.Scalar text) {
+        fields.put(name, text.text().strip());
+        lists.put(name, List.of(text.text().strip()));
+      } else if (entry.value() instanceof Node.Keys inner) {
+        tables.put(name, List.of(item(path, name, inner)));
+      } else if (entry.value() instanceof Node.Items items) {
+        List<String> texts = new ArrayList<>();
+        List<Item> things = new ArrayList<>();
+        for (Node one : items.items()) {
+          if (one instanceof Node.Scalar text) {
+            texts.add(text.text().strip());
+          } else {
+            things.add(item(path, id + "/" + name, keys(path, one)));
+          }
         }
-      }
-      items.add(new Item(entry.name(), entry.fields(), entry.lists()));
-    }
-    return List.copyOf(items);
-  }
-
-  /** The kinds of question that are asked from the trace. */
-  public List<Item> questions() {
-    return questions;
-  }
-
-  /** The questions that run a working. */
-  public List<Item> workings() {
-    return workings;
-  }
-
-  /** The questions that are plain multiplications. */
-  public List<Item> sums() {
-    return sums;
-  }
-
-  /** What is varied, and between what bounds. */
-  public List<Item> variations() {
-    return variations;
-  }
-
-  /** The faults a proposal can be given. */
-  public List<Item> faults() {
-    return faults;
-  }
-
-  /**
-   * Which other values of a fact make a good question.
-   *
-   * @param fact the scenario key
-   * @param now the value it has
-   * @return empty if the lesson files say nothing of it
-   */
-  public List<String> otherwise(String fact, String now) {
-    for (Item item : otherwise) {
-      if (item.id().equals(fact)) {
-        return item.list(now);
+        lists.put(name, List.copyOf(texts));
+        tables.put(name, List.copyOf(things));
       }
     }
-    return List.of();
+    return new Item(id, path, keys.line(), fields, lists, tables);
+  }
+
+  /** The topic of that name. */
+  public Item topic(String id) {
+    return named(topics, "topic", id);
   }
 
   /** The kind of question of that name. */
-  public Item question(String id) {
-    for (Item item : questions) {
-      if (item.id().equals(id)) {
-        return item;
-      }
-    }
-    throw new MissingKnowledge("kind of question", id);
+  public Item kind(String id) {
+    return named(kinds, "kind of question", id);
   }
 
-  /** A sum of that name. */
-  public Item sum(String id) {
-    for (Item item : sums) {
+  private static Item named(List<Item> items, String what, String id) {
+    for (Item item : items) {
       if (item.id().equals(id)) {
         return item;
       }
     }
-    throw new MissingKnowledge("sum", id);
+    throw new MissingKnowledge(what, id);
   }
 }

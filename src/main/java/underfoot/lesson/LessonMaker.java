@@ -1,22 +1,21 @@
 package underfoot.lesson;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
 import underfoot.knowledge.LessonBook;
-import underfoot.knowledge.Phrases;
-import underfoot.knowledge.PriceBook;
+import underfoot.knowledge.LessonBook.Item;
 import underfoot.measure.Texts;
-import underfoot.plan.Advice;
-import underfoot.plan.AdviceMaker;
-import underfoot.plan.Justifier;
+import underfoot.plan.BaseBelow;
 import underfoot.plan.Planner;
-import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.WhatIf;
 import underfoot.scenario.Kind;
@@ -24,7 +23,7 @@ import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.StatedFact;
 
-/** Makes a lesson from the trace of the advice on a floor. */
+/** Makes lessons: questions of the bank, asked of a floor. */
 public final class LessonMaker {
   private static final double MM_PER_M = 1000;
 
@@ -32,61 +31,109 @@ public final class LessonMaker {
   private static final Set<String> UNTOLD =
       Set.of("scenario", "practice", "budget.prices", "levels.readings");
 
-  private final Advisor advisor;
-  private final LessonBook book;
-  private final PriceBook prices;
-  private final Planner planner;
+  private final Workshop shop;
 
   /**
-   * @param advisor who thinks the floor through
-   * @param book what lessons are made of
-   * @param prices in what packs things are sold
+   * @param shop what questions are made with
    */
-  public LessonMaker(Advisor advisor, LessonBook book, PriceBook prices) {
-    this.advisor = advisor;
-    this.book = book;
-    this.prices = prices;
-    this.planner = new Planner(prices);
+  public LessonMaker(Workshop shop) {
+    this.shop = shop;
+  }
+
+  /** The bank of questions. */
+  public LessonBook book() {
+    return shop.book();
   }
 
   /**
-   * Makes a lesson. The same floor and seed always give the same lesson.
+   * Makes a lesson. The same floor, seed and kinds always give the same lesson.
    *
    * @param scenario the floor
    * @param seed which variant; empty for the floor with its own numbers
+   * @param kinds the kinds of question that are tried; those the floor does not bear are left out
    */
-  public Lesson make(Scenario scenario, OptionalLong seed) {
-    Assessment assessment = advisor.advise(scenario);
+  public Lesson make(Scenario scenario, OptionalLong seed, Collection<Item> kinds) {
+    return make(scenario, seed, kinds, Integer.MAX_VALUE);
+  }
+
+  /**
+   * Makes a lesson of at most so many questions, each topic and each level having its share.
+   *
+   * @param scenario the floor
+   * @param seed which variant; empty for the floor with its own numbers
+   * @param kinds the kinds of question that are tried
+   * @param most how many questions at the most
+   */
+  public Lesson make(Scenario scenario, OptionalLong seed, Collection<Item> kinds, int most) {
+    Workshop here = shop.remembering();
+    Assessment assessment = here.advisor().advise(scenario);
     List<String> changes = List.of();
     if (seed.isPresent()) {
-      Variant.Drawn drawn = Variant.of(advisor, book, assessment, seed.getAsLong());
+      Variant.Drawn drawn = Variant.of(here.advisor(), shop.book(), assessment, seed.getAsLong());
       assessment = drawn.assessment();
       changes = drawn.changes();
     }
-    Advisor quick = advisor.remembering();
-    quick.advise(assessment.scenario());
-    WhatIf whatIf = new WhatIf(quick);
-    Advice advice =
-        AdviceMaker.make(
-            assessment,
-            whatIf.of(assessment),
-            whatIf.unsaid(assessment),
-            planner.of(assessment, new Justifier(assessment.scenario(), assessment.knowledge())));
-    LessonSheet sheet =
-        new LessonSheet(assessment, advice, book, new Random(scattered(seed.orElse(0) + 1)));
-    List<Question> questions = new ArrayList<>(TraceQuestions.of(sheet, advisor));
-    questions.addAll(WorkedQuestions.of(sheet, prices));
-    FaultyProposal.of(sheet).ifPresent(questions::add);
+    List<Question> questions = new ArrayList<>();
+    for (Item kind : kinds) {
+      // Each kind draws for itself, so that what else is asked changes nothing.
+      long draw = scattered(seed.orElse(0) + 1) ^ kind.id().hashCode();
+      Floor floor = new Floor(assessment, new Random(draw));
+      ask(here, floor, kind).ifPresent(questions::add);
+    }
+    questions = new ArrayList<>(new Selection(shop.book()).of(questions, most));
     questions.sort(Comparator.comparingInt(Question::level));
+    Floor floor = new Floor(assessment, new Random(0));
     List<String> assumed =
-        advice.assumptions().stream().map(one -> one.called() + " " + one.assumed()).toList();
+        WhatIf.assumed(assessment).stream()
+            .map(one -> one.fact().name() + " " + one.fact().text())
+            .toList();
     return new Lesson(
         assessment.scenario(),
         seed,
         changes,
-        floor(assessment.scenario(), new Phrases(assessment.knowledge().wording())),
+        told(assessment.scenario(), floor),
         assumed,
+        Planner.room(assessment.scenario(), floor.facts()),
+        below(floor),
+        know(questions, floor),
         questions);
+  }
+
+  private static Optional<Question> ask(Workshop shop, Floor floor, Item kind) {
+    if (!floor.holds(kind.list("needs"))) {
+      return Optional.empty();
+    }
+    return Values.of(kind, floor, shop.prices())
+        .flatMap(
+            values ->
+                switch (kind.field("sort")) {
+                  case "choice" -> Choices.of(shop, floor, kind, values);
+                  case "sum" -> Sums.of(floor, kind, values);
+                  case "what-if" -> WhatIfs.of(shop, floor, kind, values);
+                  case "order" -> Orders.of(floor, kind, values);
+                  default -> Faults.of(shop, floor, kind, values);
+                });
+  }
+
+  private static BaseBelow below(Floor floor) {
+    return BaseBelow.of(floor.facts(), false);
+  }
+
+  /** What the topics asked of teach, with the figures that they name. */
+  private List<Lesson.Know> know(List<Question> questions, Floor floor) {
+    Set<String> asked = new LinkedHashSet<>();
+    questions.forEach(one -> asked.add(one.topic()));
+    List<Lesson.Know> know = new ArrayList<>();
+    for (Item topic : shop.book().topics()) {
+      if (asked.contains(topic.id()) && !topic.list("know").isEmpty()) {
+        List<String> lines = new ArrayList<>();
+        for (String line : topic.list("know")) {
+          lines.add(floor.knowledge().figures().filled(line));
+        }
+        know.add(new Lesson.Know(topic.id(), topic.field("title"), lines));
+      }
+    }
+    return know;
   }
 
   /** Neighbouring seeds are scattered, or their first draws would be alike. */
@@ -95,7 +142,7 @@ public final class LessonMaker {
   }
 
   /** What the scenario states, a line for each part of it and for each door and the like. */
-  private static List<String> floor(Scenario scenario, Phrases phrases) {
+  private static List<String> told(Scenario scenario, Floor floor) {
     Map<String, List<String>> parts = new LinkedHashMap<>();
     for (StatedFact given : scenario.givens()) {
       String key = given.key();
@@ -122,7 +169,7 @@ public final class LessonMaker {
                 + " / "
                 + Texts.of(one.z(), ""));
       }
-      lines.add(phrases.say("lesson-readings", "readings", String.join("; ", readings)));
+      lines.add(floor.say("lesson-readings", "readings", String.join("; ", readings)));
     }
     return lines;
   }

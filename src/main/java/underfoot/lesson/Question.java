@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.knowledge.Figure;
-import underfoot.knowledge.LessonBook;
-import underfoot.measure.Texts;
-import underfoot.plan.Justification;
 
 /**
  * One question of a lesson with its answer.
  *
- * @param kind the kind of question, such as {@code layer}
+ * @param kind the kind of question, such as {@code screw-in-a-board}
+ * @param topic the topic it belongs to
  * @param level 1 easy, 2 middling, 3 hard; it brings as many marks
+ * @param aim what whoever answers it has learnt
+ * @param given formulas, tables and limits that stand with it
  * @param ask what is asked
  * @param options what may be chosen, put in order, or looked through for faults; empty for a number
  * @param reply how it is answered
@@ -21,15 +21,18 @@ import underfoot.plan.Justification;
  * @param number the number asked for; NaN if none is
  * @param within how far an answer may be off, as a share of the number
  * @param unit the unit of the number; empty if none is asked for
+ * @param slips other numbers that people come to, and what each shows
  * @param answer the answer in words
  * @param worked the working, one line a step; may be empty
  * @param cites the rules behind the answer
  * @param figures the figures behind the answer
- * @param source where a working comes from; may be empty
  */
 public record Question(
     String kind,
+    String topic,
     int level,
+    String aim,
+    List<String> given,
     String ask,
     List<Option> options,
     Reply reply,
@@ -37,16 +40,18 @@ public record Question(
     double number,
     double within,
     String unit,
+    List<Slip> slips,
     String answer,
     List<String> worked,
     List<Cite> cites,
-    List<Figure> figures,
-    String source) {
+    List<Figure> figures) {
 
   /** Copies the lists. */
   public Question {
+    given = List.copyOf(given);
     options = List.copyOf(options);
     right = List.copyOf(right);
+    slips = List.copyOf(slips);
     worked = List.copyOf(worked);
     cites = List.copyOf(cites);
     figures = List.copyOf(figures);
@@ -79,8 +84,17 @@ public record Question(
    *
    * @param label the letter or number it is named by
    * @param text what it says
+   * @param shows what whoever chooses it wrongly has misunderstood; empty where it is right
    */
-  public record Option(String label, String text) {}
+  public record Option(String label, String text, String shows) {}
+
+  /**
+   * A wrong number.
+   *
+   * @param number the number
+   * @param shows what whoever comes to it has misunderstood
+   */
+  public record Slip(double number, String shows) {}
 
   /**
    * A rule behind an answer.
@@ -91,120 +105,4 @@ public record Question(
    * @param status how well the source is known
    */
   public record Cite(String rule, String reason, String source, String status) {}
-
-  /** A question in the making. What is not said of it is empty. */
-  static final class Draft {
-    private final LessonSheet sheet;
-    private final LessonBook.Item kind;
-    private String ask;
-    private List<Option> options = List.of();
-    private Reply reply = Reply.LINES;
-    private List<Set<String>> right = List.of();
-    private double number = Double.NaN;
-    private double within;
-    private String answer = "";
-    private List<String> worked = List.of();
-    private List<Cite> cites = List.of();
-    private List<Figure> figures = List.of();
-    private String source = "";
-
-    Draft(LessonSheet sheet, LessonBook.Item kind) {
-      this.sheet = sheet;
-      this.kind = kind;
-      this.ask = kind.field("ask");
-    }
-
-    Draft ask(String words) {
-      ask = words;
-      return this;
-    }
-
-    /** One of some texts, or several; what is right is the answer. */
-    Draft choice(List<String> texts, Set<String> rightOnes, boolean several) {
-      options = sheet.lettered(texts);
-      reply = several ? Reply.SOME : Reply.ONE;
-      right =
-          options.stream()
-              .filter(option -> rightOnes.contains(option.text()))
-              .map(option -> Set.of(option.label()))
-              .toList();
-      return answer(String.join("; ", rightOnes));
-    }
-
-    /** Texts to put in order. */
-    Draft order(List<String> texts) {
-      options = sheet.lettered(texts);
-      reply = Reply.ORDER;
-      right =
-          texts.stream()
-              .flatMap(text -> options.stream().filter(o -> o.text().equals(text)).limit(1))
-              .map(option -> Set.of(option.label()))
-              .toList();
-      return answer(String.join("; then ", texts.stream().map(Texts::lower).toList()));
-    }
-
-    /** Numbered lines, of each group of which one is to be found. */
-    Draft lines(List<Option> numbered, List<Set<String>> groups) {
-      options = numbered;
-      right = groups;
-      return this;
-    }
-
-    /** A number in the unit of the kind of question, and how it comes about. */
-    Draft number(double value, double share, List<String> steps) {
-      reply = Reply.NUMBER;
-      number = value;
-      within = share;
-      worked = steps;
-      return this;
-    }
-
-    Draft answer(String words) {
-      answer = words;
-      return this;
-    }
-
-    Draft worked(List<String> steps) {
-      worked = steps;
-      return this;
-    }
-
-    Draft because(List<Justification> because) {
-      return cites(LessonSheet.cites(because));
-    }
-
-    Draft cites(List<Cite> rules) {
-      cites = rules;
-      return this;
-    }
-
-    Draft figures(List<Figure> named) {
-      figures = named;
-      return this;
-    }
-
-    Draft source(String words) {
-      source = words;
-      return this;
-    }
-
-    Question made() {
-      boolean sum = reply == Reply.NUMBER;
-      return new Question(
-          kind.id(),
-          kind.whole("level", sum ? 2 : 1),
-          ask,
-          options,
-          reply,
-          right,
-          number,
-          within,
-          sum ? kind.field("unit") : "",
-          answer,
-          worked,
-          cites,
-          figures,
-          source);
-    }
-  }
 }

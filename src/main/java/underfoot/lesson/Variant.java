@@ -2,6 +2,7 @@ package underfoot.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import underfoot.knowledge.LessonBook;
 import underfoot.measure.Texts;
@@ -52,10 +53,11 @@ final class Variant {
   }
 
   /** One fact with another value. */
-  private record Change(String key, String about, String value, String also, String told) {
+  private record Change(
+      String key, String about, String value, String also, String alsoValue, String told) {
     Scenario in(Scenario scenario) throws ScenarioFaults {
       Scenario changed = scenario.with(key, about, value);
-      return also.isEmpty() ? changed : changed.with(also, about, value);
+      return also.isEmpty() ? changed : changed.with(also, about, alsoValue);
     }
   }
 
@@ -146,7 +148,15 @@ final class Variant {
               .orElse(Double.NaN);
       also = other == now ? also : "";
     }
-    return new Change(given.key(), given.about(), value, also, told(given, value));
+    String along = item.field("along");
+    Optional<StatedFact> moved =
+        assessment.scenario().find(along, given.about()).filter(StatedFact::known);
+    if (moved.isPresent()) {
+      String other = Texts.of(moved.get().number() + drawn - now, dimension.base());
+      String both = told(given, value) + "; " + told(moved.get(), other);
+      return new Change(given.key(), given.about(), value, along, other, both);
+    }
+    return new Change(given.key(), given.about(), value, also, value, told(given, value));
   }
 
   private static String told(StatedFact given, String value) {
@@ -182,7 +192,7 @@ final class Variant {
           .append(Texts.metres(Math.rint(point.y() * across / step) * step))
           .append(']');
     }
-    return new Change(given.key(), "", text + "]", "", given.called());
+    return new Change(given.key(), "", text + "]", "", "", given.called());
   }
 
   private Change readings(LessonBook.Item item, StatedFact given) {
@@ -200,6 +210,6 @@ final class Variant {
           .append(moved)
           .append(" mm]");
     }
-    return new Change(given.key(), "", text + "]", "", given.called());
+    return new Change(given.key(), "", text + "]", "", "", given.called());
   }
 }

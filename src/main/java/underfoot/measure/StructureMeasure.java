@@ -1,5 +1,6 @@
 package underfoot.measure;
 
+import java.util.ArrayList;
 import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
@@ -14,6 +15,7 @@ final class StructureMeasure implements Measure {
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     MeasuredFacts found = new MeasuredFacts();
     cuts(figures, facts, found);
+    together(figures, facts, found);
     Facts known = Facts.over(facts);
     if (known.text("base family").equals(TIMBER)) {
       found.list().addAll(DeadLoads.of(figures, known));
@@ -23,6 +25,22 @@ final class StructureMeasure implements Measure {
       found.list().addAll(check.deck(true, List.of(), 0));
     }
     return found.list();
+  }
+
+  /** What several heavy items weigh together. */
+  private static void together(Figures figures, Facts facts, MeasuredFacts found) {
+    List<String> items = facts.abouts("heavy item mass");
+    if (items.size() > 1) {
+      TracedFacts basis = new TracedFacts(figures, facts);
+      double sum = 0;
+      List<String> parts = new ArrayList<>();
+      for (String item : items) {
+        double mass = basis.fact("heavy item mass", item);
+        sum += mass;
+        parts.add(Texts.of(mass, "kg"));
+      }
+      found.add("heavy items together", sum, "kg", String.join(" + ", parts), basis);
+    }
   }
 
   private static void cuts(Figures figures, Facts facts, MeasuredFacts found) {

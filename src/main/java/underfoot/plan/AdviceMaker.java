@@ -258,7 +258,7 @@ public final class AdviceMaker {
               fact.text(),
               one.definition().map(this::look).orElse(""),
               one.otherwise(),
-              one.otherwise().stream().map(other -> told(phrases, other)).toList(),
+              told(phrases, one.otherwise(), one.tried()),
               fact.because() == null
                   ? List.of()
                   : sayings.justifier().of(List.of(fact.because()))));
@@ -268,8 +268,15 @@ public final class AdviceMaker {
     return all;
   }
 
+  /** What becomes of other values, in words, or that none was tried. */
+  static List<String> told(Phrases phrases, List<Otherwise> others, boolean tried) {
+    return tried
+        ? others.stream().map(other -> told(phrases, other)).toList()
+        : List.of(phrases.say("not-tried"));
+  }
+
   /** What becomes of another value, in words. */
-  static String told(Phrases phrases, Otherwise other) {
+  private static String told(Phrases phrases, Otherwise other) {
     return phrases.say("if-it-is", "value", other.value(), "changes", other.clause());
   }
 

@@ -10,7 +10,7 @@ import underfoot.knowledge.MaterialItem;
  * @param item what is bought
  * @param layer the layer it is bought for
  * @param amount how much, waste included, in the item's unit; for each square metre if the area of
- *     the floor is unknown
+ *     the floor is unknown, and NaN if it cannot be worked out
  * @param whole whether it is for the whole floor
  * @param used the facts and figures it was worked out from
  */

@@ -19,6 +19,7 @@ import underfoot.working.Grout;
 final class Amounts {
   private static final double MM_PER_M = 1000;
   private static final double PER_CENT = 100;
+  private static final String ROUND_THE_ROOM = "round-the-room";
   private static final String OF_FACT = "the ";
 
   private final Figures figures;
@@ -91,20 +92,19 @@ final class Amounts {
       }
       case PERIMETER -> {
         Fact perimeter = facts.find("perimeter");
-        if (perimeter == null) {
-          return;
+        whole |= perimeter != null;
+        if (perimeter != null) {
+          used.add(perimeter);
+          amount = perimeter.number() / MM_PER_M;
+        } else if (area != null) {
+          Figure round = figures.get(ROUND_THE_ROOM);
+          used.addAll(List.of(area, round));
+          amount = round.value() * Math.sqrt(squareMetres);
+        } else {
+          amount = Double.NaN;
         }
-        used.add(perimeter);
-        whole = true;
-        amount = perimeter.number() / MM_PER_M;
       }
-      case JOINTS -> {
-        double litres = litresOfJoint(used);
-        if (Double.isNaN(litres)) {
-          return;
-        }
-        amount = squareMetres * litres;
-      }
+      case JOINTS -> amount = squareMetres * litresOfJoint(used);
       default -> throw new IllegalStateException("no such measure: " + item.by());
     }
     if (area != null && item.by() != MaterialItem.By.PERIMETER) {
@@ -112,8 +112,8 @@ final class Amounts {
     }
     amount *= item.by() == MaterialItem.By.BED ? 1 : rate(item.rate(), used);
     amount *= 1 + waste(item.waste(), used) / PER_CENT;
-    if (amount > 0) {
-      amounts.add(new Amount(item, layer, amount, whole, used));
+    if (!(amount <= 0)) { // also what cannot be worked out is to be bought
+      amounts.add(new Amount(item, layer, amount, whole && !Double.isNaN(amount), used));
     }
   }
 

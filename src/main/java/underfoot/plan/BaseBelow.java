@@ -1,5 +1,7 @@
 package underfoot.plan;
 
+import underfoot.knowledge.Facts;
+
 /**
  * What the lowest layer lies on, as it is drawn.
  *
@@ -21,6 +23,24 @@ public record BaseBelow(
     double joistDepthMm,
     double joistCentresMm,
     boolean taken) {
+  /**
+   * What is held of the base.
+   *
+   * @param facts the facts of a floor or of a build-up
+   * @param taken whether it is taken up
+   */
+  public static BaseBelow of(Facts facts, boolean taken) {
+    return new BaseBelow(
+        facts.text("base family"),
+        facts.text("base"),
+        facts.text("base kind").equals("boards"),
+        facts.number("deck thickness"),
+        facts.number("joist breadth"),
+        facts.number("joist depth"),
+        facts.number("joist centres"),
+        taken);
+  }
+
   /** Nothing known. */
   public static BaseBelow unknown() {
     return new BaseBelow("", "", false, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);

@@ -2,9 +2,12 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Assessment;
+import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.LeastChange.Altered;
 import underfoot.reasoning.LeastChange.Proposal;
 import underfoot.scenario.Place;
@@ -14,12 +17,22 @@ public final class ChangeNotes {
   private ChangeNotes() {}
 
   /**
-   * The notes, in the order of the proposals.
+   * What follows from a floor, with what would have to change of it.
    *
-   * @param proposals what was found
+   * @param consequences what follows from it
+   * @param knowledge the wordings
+   * @param found what was found
    * @param planner works out what could be built then
    */
-  public static List<ChangeNote> of(List<Proposal> proposals, Planner planner) {
+  public static Consequences add(
+      Consequences consequences, Knowledge knowledge, LeastChange.Found found, Planner planner) {
+    String note = new Phrases(knowledge.wording()).say("changes-not-all");
+    return consequences.with(
+        of(found.proposals(), planner), found.every() ? Optional.empty() : Optional.of(note));
+  }
+
+  /** The notes, in the order of the proposals. */
+  private static List<ChangeNote> of(List<Proposal> proposals, Planner planner) {
     List<ChangeNote> notes = new ArrayList<>();
     for (Proposal proposal : proposals) {
       Assessment then = proposal.then();

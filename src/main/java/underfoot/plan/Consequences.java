@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param ways every way that was worked out, side by side, the recommended one first
  * @param changes what would make a way stand or keep the client's limits, the least trouble first;
  *     empty if the recommended way fits as it is
+ * @param changesNote that not all changes were tried; empty if they were
  * @param beneath what the lowest layer lies on, as it is drawn
  * @param room the room as it is drawn; empty where its outline is not known
  * @param setOut where tiles and boards lie; empty where the outline is not known
@@ -26,6 +27,7 @@ public record Consequences(
     Optional<LevelPlan> levels,
     List<ComparedBuildUp> ways,
     List<ChangeNote> changes,
+    Optional<String> changesNote,
     BaseBelow beneath,
     Optional<RoomPlan> room,
     Optional<SetOut> setOut) {
@@ -52,14 +54,25 @@ public record Consequences(
         Optional.empty(),
         ways,
         List.of(),
+        Optional.empty(),
         BaseBelow.unknown(),
         Optional.empty(),
         Optional.empty());
   }
 
   /** The same with what would make a way fit. */
-  public Consequences with(List<ChangeNote> changes) {
+  public Consequences with(List<ChangeNote> changes, Optional<String> changesNote) {
     return new Consequences(
-        quantities, programme, schedule, cost, levels, ways, changes, beneath, room, setOut);
+        quantities,
+        programme,
+        schedule,
+        cost,
+        levels,
+        ways,
+        changes,
+        changesNote,
+        beneath,
+        room,
+        setOut);
   }
 }

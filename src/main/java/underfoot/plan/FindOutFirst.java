@@ -23,7 +23,7 @@ final class FindOutFirst {
   private final List<Open> open = new ArrayList<>();
 
   /** A fact as it is told, but for its rank, and what becomes of its other values. */
-  private record Open(FactDefinition fact, String about, List<Otherwise> changes) {}
+  private record Open(FactDefinition fact, String about, List<Otherwise> changes, boolean tried) {}
 
   private FindOutFirst(Knowledge knowledge) {
     this.knowledge = knowledge;
@@ -32,18 +32,23 @@ final class FindOutFirst {
 
   static List<FindOut> of(Knowledge knowledge, List<Assumed> assumed, List<Unsaid> unsaid) {
     FindOutFirst all = new FindOutFirst(knowledge);
-    assumed.forEach(one -> all.add(one.definition(), one.about(), one.otherwise()));
-    unsaid.forEach(one -> all.add(Optional.of(one.definition()), one.about(), one.otherwise()));
+    assumed.forEach(one -> all.add(one.definition(), one.about(), one.otherwise(), one.tried()));
+    unsaid.forEach(
+        one -> all.add(Optional.of(one.definition()), one.about(), one.otherwise(), one.tried()));
     return all.ranked();
   }
 
-  private void add(Optional<FactDefinition> definition, String about, List<Otherwise> changes) {
-    if (definition.isEmpty() || changes.isEmpty()) {
+  private void add(
+      Optional<FactDefinition> definition, String about, List<Otherwise> changes, boolean tried) {
+    if (definition.isEmpty() || (tried && changes.isEmpty())) {
       return;
     }
     open.add(
         new Open(
-            definition.get(), about, changes.stream().sorted(Otherwise.FARTHEST_FIRST).toList()));
+            definition.get(),
+            about,
+            changes.stream().sorted(Otherwise.FARTHEST_FIRST).toList(),
+            tried));
   }
 
   private List<FindOut> ranked() {
@@ -64,6 +69,6 @@ final class FindOutFirst {
         knowledge.survey().titleOf(fact.key()),
         rank,
         one.changes(),
-        one.changes().stream().map(other -> AdviceMaker.told(phrases, other)).toList());
+        AdviceMaker.told(phrases, one.changes(), one.tried()));
   }
 }

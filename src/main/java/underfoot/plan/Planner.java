@@ -16,6 +16,7 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.PriceBook;
 import underfoot.measure.LevelSurvey;
+import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Assessment;
@@ -25,6 +26,7 @@ import underfoot.scenario.Scenario;
 
 /** What follows from a build-up: what to buy, in what order to work, what it costs. */
 public final class Planner implements Appraisal {
+  private static final String SEPARATOR = ", ";
   private static final String CONTINGENCY = "contingency";
   private static final String LEVELLER = "leveller";
   private static final String UNPRICED = "unpriced";
@@ -35,26 +37,33 @@ public final class Planner implements Appraisal {
 
   private final PriceBook prices;
   private final SetOuts setOuts;
+  private final Surveys surveys;
 
   /**
    * @param prices what things cost
    */
   public Planner(PriceBook prices) {
-    this(prices, new SetOuts());
+    this(prices, new SetOuts(), new Surveys());
   }
 
-  private Planner(PriceBook prices, SetOuts setOuts) {
+  private Planner(PriceBook prices, SetOuts setOuts, Surveys surveys) {
     this.prices = prices;
     this.setOuts = setOuts;
+    this.surveys = surveys;
   }
 
   /**
-   * One that works by other prices and remembers the same set-outs.
+   * One that works by other prices and remembers the same set-outs and levels.
    *
    * @param others what things cost
    */
   public Planner by(PriceBook others) {
-    return others == prices ? this : new Planner(others, setOuts);
+    return others == prices ? this : new Planner(others, setOuts, surveys);
+  }
+
+  /** The room of a floor as it is drawn; empty where its outline is not known. */
+  public static Optional<RoomPlan> room(Scenario scenario, Facts facts) {
+    return SetOuts.room(scenario, facts);
   }
 
   /** What follows from the recommended build-up; nothing if there is none. */
@@ -73,7 +82,9 @@ public final class Planner implements Appraisal {
           new QuantityLine(
               amount.item().item(),
               amount.amount(),
-              amount.whole() ? amount.item().unit() : amount.item().unit() + " for each m2",
+              amount.whole() || Double.isNaN(amount.amount())
+                  ? amount.item().unit()
+                  : amount.item().unit() + " for each m2",
               packs(amount),
               justifier.of(amount.layer().because(), amount.used())));
     }
@@ -86,6 +97,7 @@ public final class Planner implements Appraisal {
         levels(assessment.scenario(), buildUp, justifier),
         BuildUpComparison.of(assessment, this, justifier),
         List.of(),
+        Optional.empty(),
         beneath(buildUp),
         SetOuts.room(assessment.scenario(), buildUp.facts()),
         setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
@@ -139,25 +151,16 @@ public final class Planner implements Appraisal {
   /** What the lowest layer lies on, as it is drawn. */
   private static BaseBelow beneath(BuildUp buildUp) {
     Facts facts = buildUp.facts();
-    return new BaseBelow(
-        facts.text("base family"),
-        facts.text("base"),
-        facts.text("base kind").equals("boards"),
-        facts.number("deck thickness"),
-        facts.number("joist breadth"),
-        facts.number("joist depth"),
-        facts.number("joist centres"),
-        buildUp.stack().replacesDeck());
+    return BaseBelow.of(facts, buildUp.stack().replacesDeck());
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */
-  private static Optional<LevelPlan> levels(
-      Scenario scenario, BuildUp buildUp, Justifier justifier) {
+  private Optional<LevelPlan> levels(Scenario scenario, BuildUp buildUp, Justifier justifier) {
     Optional<StackLayer> leveller =
         buildUp.stack().layers().stream()
             .filter(layer -> layer.kind().family().equals(LEVELLER))
             .findFirst();
-    Optional<LevelSurvey> survey = LevelSurvey.of(scenario);
+    Optional<LevelSurvey> survey = surveys.of(scenario);
     double least = buildUp.facts().number("pour least");
     if (leveller.isEmpty() || survey.isEmpty() || Double.isNaN(least)) {
       return Optional.empty();
@@ -293,7 +296,12 @@ public final class Planner implements Appraisal {
   }
 
   private static String items(Collection<String> items) {
-    return String.join(", ", items);
+    return String.join(SEPARATOR, items);
+  }
+
+  @Override
+  public Surveys surveys() {
+    return surveys;
   }
 
   @Override
@@ -305,7 +313,7 @@ public final class Planner implements Appraisal {
       Fact here = buildUp.facts().find(UNPRICED);
       if (here != null) {
         unpriced.add(here);
-        items.add(here.text());
+        items.addAll(List.of(here.text().split(SEPARATOR)));
       }
       Fact foreign = buildUp.facts().find(FOREIGN);
       if (foreign != null && found.isEmpty()) {
@@ -313,9 +321,7 @@ public final class Planner implements Appraisal {
       }
     }
     if (!unpriced.isEmpty()) {
-      found.add(
-          Fact.measured(
-              "unpriced in some way", "", String.join("; ", items), Double.NaN, "", unpriced));
+      found.add(Fact.measured("unpriced in some way", "", items(items), Double.NaN, "", unpriced));
     }
     return found;
   }

@@ -21,10 +21,12 @@ import underfoot.reasoning.Assessment;
 record Sayings(Knowledge knowledge, Phrases phrases, Facts facts, Justifier justifier) {
   static Sayings of(Assessment assessment) {
     Knowledge knowledge = assessment.knowledge();
+    Facts facts = Facts.over(assessment.facts()); // with what was held when ways were compared
+    facts.addAll(assessment.factsOfChosen().all());
     return new Sayings(
         knowledge,
         new Phrases(knowledge.wording()),
-        assessment.factsOfChosen(),
+        facts,
         new Justifier(assessment.scenario(), knowledge));
   }
 

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import underfoot.buildup.Laid;
 import underfoot.buildup.StepTime;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
@@ -148,6 +149,7 @@ final class Timetable {
     double byArea = 0;
     List<Derivation> because = new ArrayList<>();
     List<Object> used = new ArrayList<>();
+    Set<String> counted = new HashSet<>();
     for (StepTime wait : waits) {
       because.add(wait.because());
       switch (wait.pace()) {
@@ -159,7 +161,7 @@ final class Timetable {
         case BY_AREA -> {
           Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;
           byArea +=
-              wait.hours()
+              (counted.add(work(wait.because())) ? wait.hours() : 0)
                   * (area == null ? knowledge.figures().get(AREA_TAKEN).number() : area.number());
           use(taken, used);
         }
@@ -176,6 +178,17 @@ final class Timetable {
             ? new WorkingHours.Span(start, start + hours)
             : working.work(start, hours, step.kind() == Step.Kind.ONE_GO);
     return new Timed(step, hours, span, false, because, used);
+  }
+
+  /** What work a rule allows for: laying a layer takes no longer for being asked twice. */
+  private static String work(Derivation because) {
+    StringBuilder work = new StringBuilder(because.rule().id());
+    for (Object premise : because.premises()) {
+      if (premise instanceof Laid laid) {
+        work.append(' ').append(laid.getLayer());
+      }
+    }
+    return work.toString();
   }
 
   private static void use(Object one, List<Object> used) {

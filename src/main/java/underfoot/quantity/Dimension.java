@@ -20,6 +20,7 @@ public enum Dimension {
       "length",
       "a length",
       of("mm", 1, "millimetre", "millimetres", "millimeter", "millimeters"),
+      of("um", 0.001, "\u00b5m", "\u03bcm", "micron", "microns", "micrometre", "micrometres"),
       of("cm", 10, "centimetre", "centimetres", "centimeter", "centimeters"),
       of("m", 1000, "metre", "metres", "meter", "meters"),
       of("in", 25.4, "\"", "''", "inch", "inches", "ins"),

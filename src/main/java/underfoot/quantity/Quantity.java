@@ -273,13 +273,9 @@ public record Quantity(double value, Dimension dimension, String unit, String te
     }
 
     private NotAQuantity comma(int start) {
-      int end = at + 1;
-      while (end < s.length() && (isDigit(s.charAt(end)) || s.charAt(end) == '.')) {
-        end++;
-      }
       String point = s.substring(0, at) + "." + s.substring(at + 1);
       String none = s.substring(0, at) + s.substring(at + 1);
-      boolean thousands = end - at - 1 == 3;
+      boolean thousands = Words.mayBeThousands(s.substring(at + 1));
       return fault(
           quoted() + " has a comma in its number; decimals are written with a point",
           thousands ? none + ", or " + point : point);

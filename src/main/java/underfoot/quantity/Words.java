@@ -1,11 +1,14 @@
 package underfoot.quantity;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Small helpers for what people write and what is printed back to them. */
 public final class Words {
   /** Stands for a {@code ?} written alone as a value, which YAML would take for something else. */
   public static final char LONE_QUESTION_MARK = '\uE000';
+
+  private static final Pattern THREE_DIGITS = Pattern.compile("[0-9]{3}(?![0-9])");
 
   /** Quotes of the user's own text are cut to this many characters. */
   private static final int LONGEST_QUOTE = 60;
@@ -113,5 +116,10 @@ public final class Words {
   /** The last part of a key, such as {@code clear span} of {@code subfloor.joists.clear span}. */
   public static String last(String key) {
     return key.substring(key.lastIndexOf('.') + 1);
+  }
+
+  /** Whether what follows a comma may be the last three digits of a number of thousands. */
+  public static boolean mayBeThousands(String afterComma) {
+    return THREE_DIGITS.matcher(afterComma).lookingAt();
   }
 }

@@ -45,7 +45,7 @@ public final class Advisor {
    * @param appraisal works out what a build-up costs and how long it takes
    */
   public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
-    this(rules, knowledge, appraisal, new Surveys(), false);
+    this(rules, knowledge, appraisal, appraisal.surveys(), false);
   }
 
   private Advisor(
@@ -167,7 +167,7 @@ public final class Advisor {
               any -> {
                 PassInput all = rules.shown(pass, floor.all);
                 if (rules.remembers()) {
-                  all.lines(); // once for all, too
+                  all.digest(); // once for all, too
                 }
                 return all;
               });

@@ -3,6 +3,7 @@ package underfoot.reasoning;
 import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
+import underfoot.measure.Surveys;
 import underfoot.scenario.Scenario;
 
 /**
@@ -16,6 +17,11 @@ public interface Appraisal {
   /** Measured facts about all build-ups together, which decide by what they may be ranked. */
   default List<Fact> ofAll(List<BuildUp> buildUps) {
     return List.of();
+  }
+
+  /** The levels of floors, which it may look at too: worked out once for both. */
+  default Surveys surveys() {
+    return new Surveys();
   }
 
   /** Works nothing out. */

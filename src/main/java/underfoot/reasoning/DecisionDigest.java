@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.CoverageTarget;
@@ -29,13 +31,15 @@ import underfoot.knowledge.Facts;
 record DecisionDigest(Verdict verdict, String way, Map<String, String> decided) {
   private static final List<String> AT_DOORS =
       List.of("gap left", "step at the door", "trim needed");
+  private static final String HALT = "halt ";
+  private static final String DANGER = "danger ";
   private static final double TENTHS = 10;
 
   /** What a person acts on of a counsel. */
   static DecisionDigest of(Assessment assessment) {
     Map<String, String> decided = new TreeMap<>();
     for (StopFinding stopFinding : assessment.of(StopFinding.class)) {
-      decided.put("halt " + stopFinding.wording(), stopFinding.verdict().word());
+      decided.put(HALT + stopFinding.wording(), stopFinding.verdict().word());
     }
     for (Remedy remedy : assessment.of(Remedy.class)) {
       decided.put("first " + remedy.wording() + '@' + remedy.about(), "");
@@ -45,7 +49,7 @@ record DecisionDigest(Verdict verdict, String way, Map<String, String> decided) 
     }
     for (Caution caution : assessment.of(Caution.class)) {
       if (caution.severity() == Severity.DANGER) {
-        decided.put("danger " + caution.wording() + '@' + caution.about(), "");
+        decided.put(DANGER + caution.wording() + '@' + caution.about(), "");
       }
     }
     assessment.chosen().ifPresent(chosen -> build(assessment, chosen, decided));
@@ -82,6 +86,24 @@ record DecisionDigest(Verdict verdict, String way, Map<String, String> decided) 
         decided.put(measure + '@' + door, tenths(facts.find(measure, door).number()));
       }
     }
+  }
+
+  /**
+   * Whether another advice is another in what can hurt, stop or turn the work: the answer in one
+   * word, the way of building, what halts it, what is dangerous.
+   */
+  boolean turnsInto(DecisionDigest other) {
+    return verdict != other.verdict || !way.equals(other.way) || !grave().equals(other.grave());
+  }
+
+  private Set<String> grave() {
+    Set<String> grave = new TreeSet<>();
+    for (String what : decided.keySet()) {
+      if (what.startsWith(HALT) || what.startsWith(DANGER)) {
+        grave.add(what);
+      }
+    }
+    return grave;
   }
 
   private static String tenths(double number) {

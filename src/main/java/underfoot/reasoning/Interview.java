@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiPredicate;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Verdict;
@@ -143,9 +144,9 @@ public final class Interview {
   }
 
   /**
-   * The next question; empty if no answer to any could change anything. First come those of which a
-   * likely answer could stop the work or bring another way of building ({@link #decides}), then all
-   * others.
+   * The next question; empty if no answers could change anything, one alone or several at once.
+   * First come those of which a likely answer could hurt, stop the work or bring another way of
+   * building ({@link #decides}), then all others.
    */
   public Optional<Place> next(Answers answers) {
     List<Place> missing = required(answers);
@@ -156,16 +157,17 @@ public final class Interview {
     List<Place> places = unanswered(answers, trials);
     return first(places, trials::decides)
         .or(() -> first(places, trials::soonMatter))
-        .or(() -> first(places, trials::matter));
+        .or(() -> first(places, trials::matter))
+        .or(() -> trials.withOthers(places));
   }
 
   private static Optional<Place> first(List<Place> places, Predicate<Place> test) {
-    return places.parallelStream().filter(test).findFirst();
+    return places.stream().filter(test).findFirst(); // each floor is thought through on all cores
   }
 
   /**
-   * Whether a place is a required one, or a likely answer to it could change the answer in one word
-   * or bring another way of building.
+   * Whether a place is a required one, or a likely answer to it, alone or with what goes together
+   * with it, could change the answer in one word, bring a danger or another way of building.
    */
   public boolean decides(Answers answers, Place place) {
     return !answers.complete() || trials(answers).decides(place);
@@ -180,7 +182,16 @@ public final class Interview {
 
   /** The questions that matter with likely values, in order; quicker than {@link #open}. */
   public List<Place> likely(Answers answers) {
-    return open(answers, Trials::soonMatter);
+    return likely(answers, () -> false);
+  }
+
+  /**
+   * The same, unless nobody waits for it any more.
+   *
+   * @param late whether that is so; then no more is tried, and what is told is not all
+   */
+  public List<Place> likely(Answers answers, BooleanSupplier late) {
+    return open(answers, (trials, place) -> !late.getAsBoolean() && trials.soonMatter(place));
   }
 
   /** All questions that matter as things stand, in the order they are asked. */

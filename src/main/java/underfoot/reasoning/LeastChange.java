@@ -26,6 +26,9 @@ public final class LeastChange {
 
   private static final int HALVINGS = 12;
 
+  /** How often a floor is thought through for one change, about, until its least is found. */
+  private static final int FOR_ONE = 10;
+
   private final Advisor advisor;
   private final Predicate<Assessment> wanted;
 
@@ -55,6 +58,19 @@ public final class LeastChange {
     /** Copies the list. */
     public Proposal {
       altered = List.copyOf(altered);
+    }
+  }
+
+  /**
+   * What was found.
+   *
+   * @param proposals the changes that do, the least trouble first
+   * @param every whether all changes were tried; not all are where a floor holds very much
+   */
+  public record Found(List<Proposal> proposals, boolean every) {
+    /** Copies the list. */
+    public Found {
+      proposals = List.copyOf(proposals);
     }
   }
 
@@ -102,13 +118,13 @@ public final class LeastChange {
    *
    * @param advisor who thinks the changed floors through
    * @param assessment what was decided of the floor as it is
-   * @return the changes that do, the least trouble first; empty if it fits already, if something
-   *     stops it that no change of the job can mend, or if no change was found
+   * @return the changes that do; none if it fits already, if something stops it that no change of
+   *     the job can mend, or if no change was found
    */
-  public static List<Proposal> of(Advisor advisor, Assessment assessment) {
+  public static Found of(Advisor advisor, Assessment assessment) {
     boolean stands = assessment.chosen().isPresent();
     if (stands && keepsLimits(assessment)) {
-      return List.of();
+      return new Found(List.of(), true);
     }
     return search(
         advisor, assessment, stands ? LeastChange::keepsLimits : then -> then.chosen().isPresent());
@@ -120,16 +136,18 @@ public final class LeastChange {
    * @param advisor who thinks the changed floors through
    * @param assessment what was decided of the floor as it is
    * @param wanted what is to hold of the changed floor
-   * @return the changes that do, the least trouble first; empty if something stops the floor that
-   *     no change of the job can mend, or if no change was found
+   * @return the changes that do; none if something stops the floor that no change of the job can
+   *     mend, or if no change was found
    */
-  public static List<Proposal> search(
-      Advisor advisor, Assessment assessment, Predicate<Assessment> wanted) {
+  public static Found search(Advisor advisor, Assessment assessment, Predicate<Assessment> wanted) {
     if (assessment.buildUps().isEmpty()) {
-      return List.of();
+      return new Found(List.of(), true);
     }
     LeastChange search = new LeastChange(advisor.remembering(), wanted);
-    List<Trial> trials = trials(assessment);
+    int afforded = Effort.trials(assessment.knowledge(), assessment.scenario());
+    List<Trial> all = trials(assessment);
+    List<Trial> trials =
+        Effort.some(all, one -> one.change().wording(), Math.max(1, afforded / FOR_ONE));
     List<Proposal> single =
         search
             .advisor
@@ -137,7 +155,14 @@ public final class LeastChange {
             .map(trial -> search.least(assessment.scenario(), List.of(), trial))
             .flatMap(Optional::stream)
             .toList();
-    return single.isEmpty() ? search.pairs(assessment.scenario(), trials) : single;
+    if (!single.isEmpty()) {
+      return new Found(single, trials.size() == all.size());
+    }
+    List<int[]> pairs = pairs(trials);
+    List<int[]> some = pairs.subList(0, Math.min(pairs.size(), afforded));
+    return new Found(
+        search.promising(assessment.scenario(), trials, some),
+        trials.size() == all.size() && some.size() == pairs.size());
   }
 
   /** Whether a way was chosen that keeps the limits the client set. */
@@ -145,7 +170,7 @@ public final class LeastChange {
     return assessment.chosen().isPresent() && assessment.of(ClientLimit.class).isEmpty();
   }
 
-  private List<Proposal> pairs(Scenario scenario, List<Trial> trials) {
+  private static List<int[]> pairs(List<Trial> trials) {
     List<int[]> places = new ArrayList<>();
     for (int i = 0; i < trials.size(); i++) {
       for (int j = i + 1; j < trials.size(); j++) {
@@ -155,6 +180,10 @@ public final class LeastChange {
         }
       }
     }
+    return places;
+  }
+
+  private List<Proposal> promising(Scenario scenario, List<Trial> trials, List<int[]> places) {
     List<int[]> promising =
         advisor
             .each(places)

@@ -1,8 +1,8 @@
 package underfoot.reasoning;
 
+import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import underfoot.language.Pass;
@@ -20,11 +20,11 @@ final class PassCache {
    * What a pass concludes of what it is shown.
    *
    * @param pass the pass
-   * @param shown what rules can tell of all that it is shown
+   * @param shown a digest of what rules can tell of all that it is shown
    * @param conclude how, if it was not shown the same before
    */
-  List<Object> find(Pass pass, Set<String> shown, Supplier<List<Object>> conclude) {
-    List<Object> key = List.of(pass, List.copyOf(shown));
+  List<Object> find(Pass pass, ByteBuffer shown, Supplier<List<Object>> conclude) {
+    List<Object> key = List.of(pass, shown);
     List<Object> known = remembered.get(key);
     if (known == null) { // not computeIfAbsent: nobody may hold a lock while thinking
       known = List.copyOf(conclude.get());

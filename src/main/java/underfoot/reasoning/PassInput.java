@@ -1,11 +1,13 @@
 package underfoot.reasoning;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Unknown;
+import underfoot.scenario.InputFile;
 
 /**
  * What a pass is shown: all that its rules can match. What is held of a floor is looked through
@@ -13,11 +15,13 @@ import underfoot.knowledge.Unknown;
  */
 final class PassInput {
   private final List<Object> things;
-  private volatile Map<String, Object> lines;
 
-  private PassInput(List<Object> things, Map<String, Object> lines) {
+  /** Of all things; never fed again once it stands here. Null until it is asked for. */
+  private volatile MessageDigest told;
+
+  private PassInput(List<Object> things, MessageDigest told) {
     this.things = things;
-    this.lines = lines;
+    this.told = told;
   }
 
   /** What a pass can match of what is held. */
@@ -33,8 +37,7 @@ final class PassInput {
     add(interest, more, own);
     List<Object> all = new ArrayList<>(things);
     all.addAll(own);
-    Map<String, Object> known = lines;
-    return new PassInput(all, known == null ? null : lines(known, own));
+    return new PassInput(all, told == null ? null : tell(copy(told), own));
   }
 
   private static void add(FactFilter interest, Iterable<?> held, List<Object> things) {
@@ -50,26 +53,28 @@ final class PassInput {
     return things;
   }
 
-  /** Each thing by what rules can tell of it. */
-  Map<String, Object> lines() {
-    Map<String, Object> told = lines;
+  /** What rules can tell of all of it, in short: the same for two that they cannot tell apart. */
+  ByteBuffer digest() {
     if (told == null) {
-      told = lines(Map.of(), things);
-      lines = told;
+      told = tell(InputFile.digest(), things);
     }
-    return told;
+    return ByteBuffer.wrap(copy(told).digest());
   }
 
-  private static Map<String, Object> lines(Map<String, Object> before, List<Object> more) {
-    Map<String, Object> lines = new LinkedHashMap<>(before);
-    for (Object one : more) {
-      String line = line(one);
-      String once = line;
-      for (int i = 2; lines.putIfAbsent(line, one) != null; i++) {
-        line = once + '\t' + i;
-      }
+  private static MessageDigest copy(MessageDigest digest) {
+    try {
+      return (MessageDigest) digest.clone();
+    } catch (CloneNotSupportedException e) {
+      throw new IllegalStateException(e);
     }
-    return lines;
+  }
+
+  private static MessageDigest tell(MessageDigest digest, List<Object> things) {
+    for (Object one : things) {
+      String line = line(one);
+      digest.update((line.length() + ":" + line).getBytes(StandardCharsets.UTF_8));
+    }
+    return digest;
   }
 
   private static String line(Object one) {

@@ -153,7 +153,7 @@ public final class RuleBase {
   List<Object> think(Pass pass, Knowledge knowledge, PassInput shown) {
     Supplier<List<Object>> conclude =
         () -> RuleSession.conclude(pass, network(pass), knowledge, shown.things());
-    return cache == null ? conclude.get() : cache.find(pass, shown.lines().keySet(), conclude);
+    return cache == null ? conclude.get() : cache.find(pass, shown.digest(), conclude);
   }
 
   /** Whether rules of a pass might match it. */

@@ -122,6 +122,7 @@ final class RuleCompiler {
     };
   }
 
+  @SuppressWarnings("unchecked")
   private PatternDSL.PatternDef<Object> constrained(
       PatternDSL.PatternDef<Object> pattern, Matchable matchable, Constraint constraint) {
     Matchable.Field field = matchable.field(constraint.field());
@@ -133,8 +134,13 @@ final class RuleCompiler {
           ? pattern.expr(
               id,
               test,
+              // As a word, or the engine keeps no index and asks each thing of every word.
               PatternDSL.alphaIndexedBy(
-                  Object.class, EQUAL, field.number(), field, words.words().get(0)))
+                  (Class<Object>) (Class<?>) String.class,
+                  EQUAL,
+                  field.number(),
+                  field,
+                  words.words().get(0)))
           : pattern.expr(id, test);
     }
     if (constraint.with() instanceof Operand.Of of) {

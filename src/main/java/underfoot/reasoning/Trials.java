@@ -1,9 +1,12 @@
 package underfoot.reasoning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import underfoot.knowledge.Facts;
@@ -19,6 +22,8 @@ final class Trials {
   private final DecisionDigest now;
   private final Facts held;
   private final Map<String, String> known;
+  private final JointTrials joint;
+  private final Map<String, Set<Place>> groups = new ConcurrentHashMap<>();
   private final Map<String, Boolean> tried = new ConcurrentHashMap<>();
   private final Map<String, Optional<DecisionDigest>> gists = new ConcurrentHashMap<>();
 
@@ -30,6 +35,7 @@ final class Trials {
     Assessment assessment = quick.advise(scenario);
     this.now = DecisionDigest.of(assessment);
     this.held = assessment.factsOfChosen();
+    this.joint = new JointTrials(scenario, now, other -> DecisionDigest.of(quick.advise(other)));
   }
 
   /** Whether what is known, all but what is said to be unknown, is the same. */
@@ -42,18 +48,56 @@ final class Trials {
     return order.fits(place.fact(), held);
   }
 
-  /** With the likely values, another answer or another way. */
+  /** With the likely values, another answer, another way, or something that can hurt. */
   boolean decides(Place place) {
-    return any(
-        "decides ",
-        place,
-        TriedValues.spoken(scenario, place),
-        then -> then.verdict() != now.verdict() || !then.way().equals(now.way()));
+    return order.isEarly(place.fact()) && soonMatter(place)
+        || any("decides ", place, TriedValues.spoken(scenario, place), now::turnsInto)
+        || together("decides", place, DecisionDigest::turnsInto);
   }
 
   /** With the likely values; what only others change is asked after those. */
   boolean soonMatter(Place place) {
-    return any("soon ", place, TriedValues.spoken(scenario, place), then -> !then.equals(now));
+    return isAlwaysAsked(place)
+        || any("soon ", place, TriedValues.spoken(scenario, place), then -> !then.equals(now))
+        || together("soon", place, (one, other) -> !one.equals(other));
+  }
+
+  /** Whether it is asked of every floor, and nothing that answers it as well was said. */
+  private boolean isAlwaysAsked(Place place) {
+    InterviewBook.Help help = order.help(place.fact());
+    return !help.text("always").isEmpty() && !known.containsKey(help.text("or"));
+  }
+
+  /** With the likely values of it and of what goes together with it. */
+  private boolean together(
+      String test, Place place, BiPredicate<DecisionDigest, DecisionDigest> differ) {
+    for (List<String> group : order.together()) {
+      if (group.contains(place.fact().key())) {
+        Set<Place> matter =
+            once(
+                groups,
+                test + group,
+                () -> {
+                  List<Place> open = new ArrayList<>();
+                  for (String key : group) {
+                    Place one = new Place(scenario.book().find(key).orElseThrow(), "");
+                    if (!known.containsKey(key) && fits(one)) {
+                      open.add(one);
+                    }
+                  }
+                  return joint.matter(open, differ);
+                });
+        if (matter.contains(place)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Something that matters only together with something else; empty if nothing was found to. */
+  Optional<Place> withOthers(List<Place> places) {
+    return joint.any(places);
   }
 
   /** With any value. */

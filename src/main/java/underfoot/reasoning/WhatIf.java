@@ -1,6 +1,7 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,9 @@ import underfoot.scenario.StatedFact;
 
 /** What would be decided if what was assumed were otherwise: the floor is thought through again. */
 public final class WhatIf {
+  /** What nothing was assumed of hangs together with less, and each trial of it takes longer. */
+  private static final double UNSAID_SHARE = 0.5;
+
   private final Advisor quick;
   private final Knowledge knowledge;
 
@@ -81,13 +85,15 @@ public final class WhatIf {
    * @param about which of several things it is about; empty for the room
    * @param definition what may be said of it; empty if no scenario can state it
    * @param otherwise the other values that would change something
+   * @param tried whether other values were tried; not all are where a floor holds very much
    */
   public record Assumed(
       Fact fact,
       String key,
       String about,
       Optional<FactDefinition> definition,
-      List<Otherwise> otherwise) {
+      List<Otherwise> otherwise,
+      boolean tried) {
     /** Copies the list. */
     public Assumed {
       otherwise = List.copyOf(otherwise);
@@ -100,9 +106,11 @@ public final class WhatIf {
    *
    * @param definition what may be said of it
    * @param about which of several things it is about; empty for the room
-   * @param otherwise the values that would change something
+   * @param otherwise the values that would change something; at least one if it was tried
+   * @param tried whether values were tried; not all are where a floor holds very much
    */
-  public record Unsaid(FactDefinition definition, String about, List<Otherwise> otherwise) {
+  public record Unsaid(
+      FactDefinition definition, String about, List<Otherwise> otherwise, boolean tried) {
     /** Copies the list. */
     public Unsaid {
       otherwise = List.copyOf(otherwise);
@@ -124,8 +132,22 @@ public final class WhatIf {
     }
   }
 
+  /** A fact to try otherwise, what is held of it now, and the values to try. */
+  private record Asked(String key, String about, String text, double number, List<String> values) {}
+
   /** One floor to think through again. */
-  private record Trial(int assumed, String fact, String value, Scenario scenario) {}
+  private record Trial(int asked, String fact, String value, Scenario scenario) {}
+
+  /** What changes with each of several facts; null for one that was not tried. */
+  private record Tried(List<List<Otherwise>> changes) {
+    List<Otherwise> of(int fact) {
+      return has(fact) ? changes.get(fact) : List.of();
+    }
+
+    boolean has(int fact) {
+      return changes.get(fact) != null;
+    }
+  }
 
   /** The facts that were assumed, without asking what hangs on them. */
   public static List<Assumed> assumed(Assessment assessment) {
@@ -146,11 +168,16 @@ public final class WhatIf {
       for (Object premise : fact.because().premises()) {
         if (premise instanceof Unknown unknown) {
           return new Assumed(
-              fact, unknown.key(), unknown.about(), scenario.book().find(unknown.key()), List.of());
+              fact,
+              unknown.key(),
+              unknown.about(),
+              scenario.book().find(unknown.key()),
+              List.of(),
+              true);
         }
       }
     }
-    return new Assumed(fact, fact.key(), fact.about(), own, List.of());
+    return new Assumed(fact, fact.key(), fact.about(), own, List.of(), true);
   }
 
   /**
@@ -161,20 +188,18 @@ public final class WhatIf {
    */
   public List<Assumed> of(Assessment assessment) {
     List<Assumed> assumed = assumed(assessment);
-    List<Trial> trials = new ArrayList<>();
-    for (int i = 0; i < assumed.size(); i++) {
-      Assumed one = assumed.get(i);
-      if (one.definition().isPresent()) {
-        for (String value : one.definition().get().otherwise()) {
-          trial(assessment.scenario(), one, i, value).ifPresent(trials::add);
-        }
-      }
+    List<Asked> asked = new ArrayList<>();
+    for (Assumed one : assumed) {
+      List<String> values = one.definition().map(FactDefinition::otherwise).orElse(List.of());
+      asked.add(new Asked(one.key(), one.about(), one.fact().text(), one.fact().number(), values));
     }
-    List<List<Otherwise>> changes = tried(assessment, trials, assumed.size());
+    Tried tried = tried(assessment, asked, 1);
     List<Assumed> all = new ArrayList<>();
     for (int i = 0; i < assumed.size(); i++) {
       Assumed one = assumed.get(i);
-      all.add(new Assumed(one.fact(), one.key(), one.about(), one.definition(), changes.get(i)));
+      all.add(
+          new Assumed(
+              one.fact(), one.key(), one.about(), one.definition(), tried.of(i), tried.has(i)));
     }
     return List.copyOf(all);
   }
@@ -198,20 +223,16 @@ public final class WhatIf {
         unknown.add(one);
       }
     }
-    List<Trial> trials = new ArrayList<>();
-    for (int i = 0; i < unknown.size(); i++) {
-      StatedFact one = unknown.get(i);
-      for (String value : values(one.definition())) {
-        trial(assessment.scenario(), one.key(), one.about(), "", Double.NaN, i, value)
-            .ifPresent(trials::add);
-      }
+    List<Asked> asked = new ArrayList<>();
+    for (StatedFact one : unknown) {
+      asked.add(new Asked(one.key(), one.about(), "", Double.NaN, values(one.definition())));
     }
-    List<List<Otherwise>> changes = tried(assessment, trials, unknown.size());
+    Tried tried = tried(assessment, asked, UNSAID_SHARE);
     List<Unsaid> all = new ArrayList<>();
     for (int i = 0; i < unknown.size(); i++) {
-      if (!changes.get(i).isEmpty()) {
+      if (!tried.has(i) || !tried.of(i).isEmpty()) {
         StatedFact one = unknown.get(i);
-        all.add(new Unsaid(one.definition(), one.about(), changes.get(i)));
+        all.add(new Unsaid(one.definition(), one.about(), tried.of(i), tried.has(i)));
       }
     }
     return List.copyOf(all);
@@ -224,11 +245,26 @@ public final class WhatIf {
   }
 
   /** The changes of each fact tried; only values that change something. */
-  private List<List<Otherwise>> tried(Assessment assessment, List<Trial> trials, int facts) {
+  private Tried tried(Assessment assessment, List<Asked> asked, double share) {
     DecisionDifferences differences = new DecisionDifferences(knowledge);
+    List<List<Otherwise>> changes = new ArrayList<>(Collections.nCopies(asked.size(), null));
+    List<Trial> afforded = new ArrayList<>();
+    double left = share * Effort.trials(knowledge, assessment.scenario());
+    for (int fact : Effort.inTurn(asked, Asked::key)) {
+      Asked one = asked.get(fact);
+      List<String> values =
+          one.values().stream().filter(value -> !value.equals(one.text())).toList();
+      left -= values.size();
+      if (left >= 0 || values.isEmpty()) {
+        changes.set(fact, new ArrayList<>());
+        for (String value : values) {
+          trial(assessment.scenario(), one, fact, value).ifPresent(afforded::add);
+        }
+      }
+    }
     List<Otherwise> tried =
         quick
-            .each(trials)
+            .each(afforded)
             .map(
                 trial -> {
                   Assessment then = quick.advise(trial.scenario());
@@ -239,17 +275,12 @@ public final class WhatIf {
                       differences.of(assessment, then));
                 })
             .toList();
-    List<List<Otherwise>> changes = new ArrayList<>();
-    for (int i = 0; i < facts; i++) {
-      List<Otherwise> ofOne = new ArrayList<>();
-      for (int j = 0; j < trials.size(); j++) {
-        if (trials.get(j).assumed() == i && !tried.get(j).differences().isEmpty()) {
-          ofOne.add(tried.get(j));
-        }
+    for (int i = 0; i < afforded.size(); i++) {
+      if (!tried.get(i).differences().isEmpty()) {
+        changes.get(afforded.get(i).asked()).add(tried.get(i));
       }
-      changes.add(ofOne);
     }
-    return changes;
+    return new Tried(changes);
   }
 
   static Reach reach(Assessment now, Assessment then) {
@@ -260,28 +291,13 @@ public final class WhatIf {
     return was.equals(then.chosen().map(BuildUp::way).orElse("")) ? Reach.PART : Reach.WAY;
   }
 
-  private static Optional<Trial> trial(Scenario scenario, Assumed one, int place, String value) {
-    return trial(
-        scenario, one.key(), one.about(), one.fact().text(), one.fact().number(), place, value);
-  }
-
-  private static Optional<Trial> trial(
-      Scenario scenario,
-      String key,
-      String about,
-      String text,
-      double now,
-      int place,
-      String value) {
-    if (value.equals(text)) {
-      return Optional.empty();
-    }
+  private static Optional<Trial> trial(Scenario scenario, Asked one, int place, String value) {
     try {
-      Scenario other = scenario.with(key, about, value);
-      double number = other.find(key, about).map(g -> g.number()).orElse(Double.NaN);
-      return number == now
+      Scenario other = scenario.with(one.key(), one.about(), value);
+      double number = other.find(one.key(), one.about()).map(g -> g.number()).orElse(Double.NaN);
+      return number == one.number()
           ? Optional.empty()
-          : Optional.of(new Trial(place, Place.named(key, about), value, other));
+          : Optional.of(new Trial(place, Place.named(one.key(), one.about()), value, other));
     } catch (ScenarioFaults impossibleHere) {
       // Another value may contradict what the scenario states; then it is not a case to think of.
       return Optional.empty();

@@ -235,9 +235,13 @@ public record WhyNot(
     openings.forEach(one -> one.asked().forEach(asked -> changed.add(asked.fact().key())));
     Advisor quick = advisor.remembering();
     quick.advise(assessment.scenario());
-    givens.parallelStream()
-        .filter(given -> !changed.contains(given.key()))
-        .flatMap(given -> otherValues(given).map(value -> new Other(given, value)))
+    List<Other> others =
+        givens.stream()
+            .filter(given -> !changed.contains(given.key()))
+            .flatMap(given -> otherValues(given).map(value -> new Other(given, value)))
+            .toList();
+    int afforded = Effort.trials(assessment.knowledge(), assessment.scenario());
+    Effort.some(others, one -> one.given().key(), afforded).parallelStream()
         .map(other -> tried(quick, assessment.scenario(), other, stands))
         .flatMap(Optional::stream)
         .toList()
@@ -286,7 +290,8 @@ public record WhyNot(
   private static List<Opening> stepwise(
       Advisor advisor, Assessment assessment, Predicate<Assessment> wanted) {
     List<Opening> openings = new ArrayList<>();
-    for (LeastChange.Proposal proposal : LeastChange.search(advisor, assessment, wanted)) {
+    for (LeastChange.Proposal proposal :
+        LeastChange.search(advisor, assessment, wanted).proposals()) {
       List<Asked> asked = new ArrayList<>();
       for (LeastChange.Altered one : proposal.altered()) {
         asked.add(new Asked(one.change().fact(), one.about(), one.was(), one.is()));

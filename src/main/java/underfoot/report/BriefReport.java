@@ -17,7 +17,6 @@ import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.FindOut;
 import underfoot.plan.QuantityLine;
-import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
 
 /**
@@ -201,8 +200,11 @@ final class BriefReport {
     page.heading(phrases.say("heading-find-out"));
     int number = 0;
     for (FindOut one : told) {
-      Otherwise farthest = one.changes().get(0);
-      String change = farthest.value() + ": " + farthest.clause(1);
+      String change =
+          one.changes().stream()
+              .findFirst()
+              .map(farthest -> farthest.value() + ": " + farthest.clause(1))
+              .orElseGet(() -> one.decisions().get(0));
       page.para(
           TextPage.numbered(++number),
           INDENT,
@@ -240,7 +242,7 @@ final class BriefReport {
           (line.packs() > 0 ? line.packs() + " × " : "")
               + line.item()
               + " ("
-              + Sentences.amount(line)
+              + Sentences.amount(line, phrases)
               + ")");
     }
     if (!buy.isEmpty()) {

@@ -1,6 +1,7 @@
 package underfoot.report;
 
 import java.util.List;
+import java.util.Optional;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice;
 import underfoot.plan.ChangeNote;
@@ -15,7 +16,8 @@ final class ChangesText {
   /** Writes so many of them at most. */
   static void write(Advice advice, Phrases phrases, TextPage page, int most) {
     List<ChangeNote> changes = advice.consequences().changes();
-    if (changes.isEmpty()) {
+    Optional<String> note = advice.consequences().changesNote();
+    if (changes.isEmpty() && note.isEmpty()) {
       return;
     }
     page.heading(phrases.say(advice.builds() ? "heading-changes-limits" : "heading-changes"));
@@ -23,6 +25,9 @@ final class ChangesText {
       page.item(phrases.say("change-then", "change", change.text(), "way", change.way()));
       page.para(INDENT, INDENT, BuildUpLine.numbers(change.numbers(), phrases), Tone.FAINT);
     }
-    page.para(phrases.say("changes-proved"));
+    if (!changes.isEmpty()) {
+      page.para(phrases.say("changes-proved"));
+    }
+    note.ifPresent(page::para);
   }
 }

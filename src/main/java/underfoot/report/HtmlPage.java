@@ -6,18 +6,27 @@ package underfoot.report;
  */
 public final class HtmlPage {
   /** Whatever got into a page: nothing is fetched, sent or run. */
-  public static final String POLICY =
-      "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
-          + " form-action 'none'";
+  public static final String POLICY = policy("'none'");
 
   private HtmlPage() {}
 
+  private static String policy(String forms) {
+    return "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
+        + " form-action "
+        + forms;
+  }
+
   /** Begins a page, which {@link #end} ends. */
   static HtmlWriter begin(String title) {
+    return begin(title, "'none'");
+  }
+
+  /** Begins a page whose forms may go to a place. */
+  static HtmlWriter begin(String title, String forms) {
     HtmlWriter out = new HtmlWriter().document();
     out.open("html", "lang", "en-GB").line().open("head").line();
     out.open("meta", "charset", "utf-8").line();
-    out.open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY).line();
+    out.open("meta", "http-equiv", "Content-Security-Policy", "content", policy(forms)).line();
     out.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
     out.block("title", title).open("style").line();
     out.style(HtmlPage.class, "sheet.css").end("style");

@@ -15,6 +15,7 @@ import underfoot.buildup.Verdict;
 import underfoot.knowledge.Figure;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.Question;
+import underfoot.lesson.Results;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.ChangeNote;
@@ -31,6 +32,7 @@ import underfoot.plan.Refusal;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
+import underfoot.reasoning.RulesCompared;
 import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
@@ -58,7 +60,7 @@ public final class JsonReport extends RecordWriter {
                   + " consequences= ranking findOutFirst"),
           entry(
               Consequences.class,
-              "quantities programme schedule ways changes=leastChanges cost levels? setOut?"),
+              "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,
@@ -139,14 +141,22 @@ public final class JsonReport extends RecordWriter {
               RemedyNote.class,
               "id hold text because"));
 
+  private static final Map<Class<?>, String> OF_A_CLASS =
+      Map.of(
+          Question.class,
+          "kind topic level aim given? ask options? reply right? number within? unit? slips?"
+              + " answer worked?",
+          Question.Option.class,
+          "label text shows?");
+
   private static final Map<Class<?>, String> OF_LESSONS =
       besides(
           Map.of(
               Lesson.class,
               "scenario/name=scenario seed marks changes floor assumed questions",
               Question.class,
-              "kind level=marks ask reply options right amount= answer worked cites=because"
-                  + " figures source",
+              "kind topic level=marks aim given ask reply options right amount= slips answer"
+                  + " worked cites=because figures",
               Question.Cite.class,
               "rule reason source status=sourceStatus",
               Figure.class,
@@ -261,6 +271,21 @@ public final class JsonReport extends RecordWriter {
   public static void write(Lesson lesson, Writer out) {
     write(
         new Document("underfoot.lesson/1", Optional.empty(), null, lesson), true, OF_LESSONS, out);
+  }
+
+  /** Writes two rule bases compared, format {@code underfoot.compare-rules/1}. */
+  public static void write(RulesCompared compared, Writer out) {
+    write("underfoot.compare-rules/1", compared, out);
+  }
+
+  /** Writes what a class knows, format {@code underfoot.results/1}. */
+  public static void write(Results results, Writer out) {
+    write("underfoot.results/1", results, out);
+  }
+
+  /** Writes a line of a class; see {@code ClassBook}. */
+  public static void line(Object line, Writer out) {
+    write(line, false, OF_A_CLASS, out);
   }
 
   @Override

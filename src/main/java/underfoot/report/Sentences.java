@@ -61,7 +61,10 @@ public final class Sentences {
   }
 
   /** An amount as it is bought: whole pieces, the rest to a tenth. */
-  public static String amount(QuantityLine line) {
+  public static String amount(QuantityLine line, Phrases phrases) {
+    if (Double.isNaN(line.amount())) {
+      return phrases.say("amount-not-known");
+    }
     double parts = line.unit().startsWith("pieces") ? 1 : 10;
     return Texts.of(Math.ceil(line.amount() * parts) / parts, line.unit());
   }

@@ -264,7 +264,12 @@ public final class TextReport {
         page.para(
             " - ",
             INDENT,
-            packs + line.item() + ", " + Sentences.amount(line) + " " + ids(line.because()),
+            packs
+                + line.item()
+                + ", "
+                + Sentences.amount(line, phrases)
+                + " "
+                + ids(line.because()),
             Tone.PLAIN);
       }
     }
@@ -301,9 +306,10 @@ public final class TextReport {
     }
     page.heading(phrases.say("heading-assumptions"));
     List<Assumption> idle = new ArrayList<>();
+    List<Assumption> untried = new ArrayList<>();
     for (Assumption one : advice.assumptions()) {
       if (one.changes().isEmpty()) {
-        idle.add(one);
+        (one.wouldChange().isEmpty() ? idle : untried).add(one);
         continue;
       }
       page.para(
@@ -318,6 +324,10 @@ public final class TextReport {
     if (!idle.isEmpty()) {
       page.para(phrases.say("also-assumed"));
       idle.forEach(one -> page.para(" - ", INDENT, assumed(one), Tone.PLAIN));
+    }
+    if (!untried.isEmpty()) {
+      page.para(phrases.say("also-assumed-untried"));
+      untried.forEach(one -> page.para(" - ", INDENT, assumed(one), Tone.PLAIN));
     }
   }
 

@@ -1,10 +1,12 @@
 package underfoot.scenario;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import underfoot.quantity.Words;
 
 /** Finds statements of one scenario that cannot all be true. */
@@ -82,6 +84,11 @@ final class Consistency {
     return given.called() + (given.about().isEmpty() ? "" : " of " + Words.quote(given.about()));
   }
 
+  private static double extent(DoubleStream along) {
+    DoubleSummaryStatistics all = along.summaryStatistics();
+    return all.getMax() - all.getMin();
+  }
+
   private void size(List<Point> outline, List<Node> places) {
     double enclosed = Math.abs(Outline.area(outline)) / 1e6;
     if (enclosed < book.limit("smallest-room")) {
@@ -95,6 +102,23 @@ final class Consistency {
                   Locale.ROOT,
                   "outline encloses %.0f mm2, which is smaller than any room",
                   enclosed * 1e6),
+              "check the units of its corners: 4 m is not 4 mm"));
+    }
+    double narrow =
+        Math.min(
+            extent(outline.stream().mapToDouble(Point::x)),
+            extent(outline.stream().mapToDouble(Point::y)));
+    if (enclosed >= book.limit("smallest-room") && narrow < book.limit("narrowest-room")) {
+      Node at = places.isEmpty() ? NOWHERE : places.get(0);
+      faults.add(
+          new Fault(
+              file,
+              at.line(),
+              at.column(),
+              String.format(
+                  Locale.ROOT,
+                  "outline is only %.0f mm wide, which is narrower than any room",
+                  narrow),
               "check the units of its corners: 4 m is not 4 mm"));
     }
   }

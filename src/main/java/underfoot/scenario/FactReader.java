@@ -27,6 +27,7 @@ final class FactReader {
           "most",
           "required",
           "shorthand for",
+          "joined by",
           "means",
           "ask",
           "look",

@@ -128,7 +128,10 @@ final class Gatherer {
         continue;
       }
       if (next != null && splitByComma(entry, next)) {
-        String number = ((Node.Scalar) entry.value()).text() + "." + Words.cut(next.key());
+        String whole = ((Node.Scalar) entry.value()).text();
+        String rest = Words.cut(next.key());
+        String number =
+            (Words.mayBeThousands(rest) ? whole + rest + ", or " : "") + whole + "." + rest;
         written.add(Gathered.id(child.path, about));
         fault(
             next,
@@ -154,7 +157,10 @@ final class Gatherer {
   }
 
   private void entry(KeyNode node, Node.Entry entry, String about) {
-    written.add(Gathered.id(node.path, about));
+    if (!written.add(Gathered.id(node.path, about)) && node.fact != null) {
+      fault(entry, node.inWords() + " stands twice", "keep one of the two");
+      return;
+    }
     if (node.isList()) {
       list(node, entry);
       return;

@@ -6,8 +6,13 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 
-/** The one way files come in: only regular ones, whole, and none that is too large. */
+/**
+ * The one way files come in: only regular ones, whole, and none that is too large; and how one
+ * content is told from another.
+ */
 public final class InputFile {
   private InputFile() {}
 
@@ -36,6 +41,15 @@ public final class InputFile {
             file.toString(), null, "is larger than " + most / 1_000_000 + " MB");
       }
       return content;
+    }
+  }
+
+  /** What tells one content from another in short, SHA-256. */
+  public static MessageDigest digest() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
     }
   }
 }

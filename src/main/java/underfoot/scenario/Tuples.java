@@ -9,6 +9,8 @@ import underfoot.quantity.Words;
 
 /** Reads lists of lengths: the corners of an outline, and readings of the floor. */
 final class Tuples {
+  private static final String TORN = ",";
+
   private final FactBook book;
   private final String file;
   private final List<Fault> faults;
@@ -106,18 +108,31 @@ final class Tuples {
     return found.end() ? all : null;
   }
 
-  /** How a tuple may be meant that a decimal comma has torn apart. */
+  /** How a tuple may be meant that a comma in a number has torn apart. */
   private static String joined(Node.Items tuple) {
-    StringBuilder out = new StringBuilder("write: [");
-    for (int i = 0; i < tuple.items().size(); i++) {
-      String text = tuple.items().get(i) instanceof Node.Scalar scalar ? scalar.text() : "";
+    String point = joined(tuple, ".");
+    String none = joined(tuple, "");
+    return "write: "
+        + (none.equals(point) ? "" : none + ", or ")
+        + point
+        + "; a comma ends a value, decimals are written with a point";
+  }
+
+  /** With another sign for the comma; a point wherever three digits do not follow. */
+  private static String joined(Node.Items tuple, String sign) {
+    StringBuilder out = new StringBuilder("[");
+    String comma = "";
+    for (Node item : tuple.items()) {
+      String text = item instanceof Node.Scalar scalar ? scalar.text() : "";
+      boolean torn = comma.equals(TORN);
+      boolean pointed = text.matches("[0-9]+[.].*"); // it has its point already
+      String between = pointed ? "" : Words.mayBeThousands(text) ? sign : ".";
+      out.append(torn ? between : comma).append(Words.cut(text));
       boolean whole =
           !text.isEmpty() && text.chars().allMatch(c -> Character.isDigit(c) || c == '-');
-      out.append(Words.cut(text)).append(whole ? "." : ", ");
+      comma = whole ? TORN : ", ";
     }
-    String meant = out.substring(0, Math.min(80, out.length() - 1));
-    return (meant.endsWith(",") ? meant.substring(0, meant.length() - 1) : meant)
-        + "]; a comma ends a value, decimals are written with a point";
+    return out.substring(0, Math.min(80, out.length())) + "]";
   }
 
   private static String values(int size) {

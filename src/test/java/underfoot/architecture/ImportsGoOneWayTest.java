@@ -58,6 +58,20 @@ class ImportsGoOneWayTest {
           "reasoning");
 
   @ArchTest
+  static final ArchRule talks_build_on_plans =
+      knows(
+          "talk",
+          "quantity",
+          "scenario",
+          "working",
+          "knowledge",
+          "measure",
+          "language",
+          "buildup",
+          "reasoning",
+          "plan");
+
+  @ArchTest
   static final ArchRule lessons_build_on_plans =
       knows(
           "lesson",

@@ -36,7 +36,7 @@ class LibrariesTest {
       new YAMLMapper().readTree(Path.of("src/test/resources/libraries.yaml").toFile());
 
   /** A library as it lies in the local repository: group/as/folders/name/version/file. */
-  private record Library(Path jar) {
+  record Library(Path jar) {
     String version() {
       return jar.getParent().getFileName().toString();
     }
@@ -54,7 +54,7 @@ class LibrariesTest {
     }
   }
 
-  private static List<Library> shipped() {
+  static List<Library> shipped() {
     String path =
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
     List<Library> libraries =
@@ -131,6 +131,22 @@ class LibrariesTest {
   }
 
   @Test
+  void the_readme_names_the_terms_of_every_part() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    String licence =
+        readme
+            .substring(readme.indexOf("## Licence"))
+            .replaceAll("\\s+", " ")
+            .replace("Apache License", "Apache")
+            .replace('-', ' ');
+    for (JsonNode line : DATA.get("libraries")) {
+      for (String terms : line.get("terms").asString().split(" (or|and) ")) {
+        assertThat(licence).as(line.toString()).contains(terms.replace('-', ' '));
+      }
+    }
+  }
+
+  @Test
   void no_licence_is_kept_of_a_library_that_is_gone() throws IOException {
     Set<String> names = new TreeSet<>();
     shipped().forEach(library -> names.add(library.name() + ".txt"));
@@ -139,7 +155,7 @@ class LibrariesTest {
     }
   }
 
-  private static boolean notice(ZipEntry entry) {
+  static boolean notice(ZipEntry entry) {
     return !entry.isDirectory() && NOTICE.matcher(entry.getName()).matches();
   }
 }

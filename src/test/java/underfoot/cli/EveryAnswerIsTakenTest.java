@@ -10,21 +10,41 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import underfoot.knowledge.InterviewBook;
+import underfoot.knowledge.KnowledgeFault;
+import underfoot.knowledge.Phrases;
 import underfoot.quantity.Quantity;
 import underfoot.quantity.Unit;
 import underfoot.reasoning.Floors;
+import underfoot.reasoning.Interview;
 import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
+import underfoot.scenario.RuleFiles;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.StatedFact;
+import underfoot.talk.Conversation;
+import underfoot.talk.Known;
+import underfoot.talk.Reply;
 
 /** Each fact can be answered in each way there is, and the file says what was answered. */
 class EveryAnswerIsTakenTest {
   private static final FactBook BOOK = Floors.advisor().knowledge().facts();
+
+  private static final Conversation CONVERSATION = conversation();
+
+  private static Conversation conversation() {
+    try {
+      InterviewBook order = InterviewBook.load(RuleFiles.shipped(), BOOK);
+      Phrases phrases = new Phrases(Floors.advisor().knowledge().wording());
+      return new Conversation(new Interview(Floors.advisor(), order), phrases);
+    } catch (KnowledgeFault e) {
+      throw new AssertionError(e);
+    }
+  }
 
   /** Floors between them that can have every fact; the joists of one and the screed of another. */
   private static final List<String> DECKS =
@@ -49,7 +69,7 @@ class EveryAnswerIsTakenTest {
       for (String choice : fact.of()) {
         n++;
         tried++;
-        assertThat(TypedAnswer.chosen(fact, Integer.toString(n))).isEqualTo(choice);
+        assertTaken(fact, Integer.toString(n), choice);
         assertTaken(fact, choice, choice);
         assertTaken(fact, choice.toUpperCase(Locale.ROOT), choice);
       }
@@ -61,12 +81,9 @@ class EveryAnswerIsTakenTest {
   @Test
   void several_choices_are_taken_by_their_numbers_in_the_order_said() {
     FactDefinition priorities = BOOK.find("priorities").orElseThrow();
-    assertThat(TypedAnswer.chosen(priorities, "2, 1"))
-        .isEqualTo(priorities.of().get(1) + ", " + priorities.of().get(0));
-    assertTaken(
-        priorities,
-        TypedAnswer.chosen(priorities, "2 1"),
-        priorities.of().get(1) + ", " + priorities.of().get(0));
+    String both = priorities.of().get(1) + ", " + priorities.of().get(0);
+    assertTaken(priorities, "2, 1", both);
+    assertTaken(priorities, "2 1", both);
   }
 
   @Test
@@ -138,10 +155,9 @@ class EveryAnswerIsTakenTest {
     for (FactDefinition fact : BOOK.definitions()) {
       if (!fact.required() && !fact.key().endsWith("].name")) {
         for (String words : List.of("", "don't know", "I don't know", "no idea", "unknown")) {
-          assertThat(TypedAnswer.chosen(fact, words)).isEqualTo(Answers.UNKNOWN);
+          Answers answers = taken(fact, words);
+          assertThat(answers.said(place(fact, answers))).contains(Answers.UNKNOWN);
         }
-        Answers answers = taken(fact, Answers.UNKNOWN);
-        assertThat(answers.said(place(fact, answers))).contains(Answers.UNKNOWN);
         tried++;
       }
     }
@@ -190,8 +206,14 @@ class EveryAnswerIsTakenTest {
     for (String deck : DECKS) {
       Answers floor = floor(fact, deck);
       try {
-        Answers answers = floor.with(place(fact, floor), said);
-        String yaml = AnswerFile.text(answers, Map.of());
+        Known before = new Known(floor, Map.of());
+        Reply reply = CONVERSATION.say(before, place(fact, floor), said, "");
+        if (!reply.answered()) {
+          wrong.add(reply.objection());
+          continue;
+        }
+        Answers answers = reply.known().answers();
+        String yaml = reply.known().file();
         Answers again = Answers.of(BOOK, "again", yaml.getBytes(StandardCharsets.UTF_8));
         assertThat(facts(again.scenario())).as(yaml).isEqualTo(facts(answers.scenario()));
         return again;

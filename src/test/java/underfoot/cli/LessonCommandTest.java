@@ -71,7 +71,7 @@ class LessonCommandTest {
 
   @Test
   void answers_that_are_no_answers_are_said_to_be_none() {
-    assertThat(mark("\u0007???\n").out()).contains("could not be read");
+    assertThat(mark("\u0007???\n").out()).contains("none of the answers");
   }
 
   @Test

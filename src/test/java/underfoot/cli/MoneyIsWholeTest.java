@@ -65,6 +65,8 @@ class MoneyIsWholeTest {
     String text = ran("advise", floor, "--prices", prices).out();
     assertThat(text.replaceAll("\\s+", " "))
         .containsPattern("Together at least [0-9.]+ GBP, without tiles, for materials only");
+    String full = ran("advise", floor, "--prices", prices, "--detail", "full").out();
+    assertThat(full.replaceAll("\\s+", " ")).contains("No sum can be told for tiles, which");
   }
 
   @Test
@@ -120,5 +122,25 @@ class MoneyIsWholeTest {
             "bad.yaml:7: the price of 'edge strip' cannot be used: the price '' is no sum",
             "bad.yaml:8: the price of 'base primer' cannot be used: the pack '0 L' is no amount",
             "bad.yaml:9: the price of 'labour' cannot be used: the pack is in day");
+  }
+
+  @Test
+  void what_is_bought_by_the_length_of_the_walls_is_in_the_total_of_a_room_known_by_its_area()
+      throws Exception {
+    Path floor = folder.resolve("area.yaml");
+    Files.writeString(
+        floor,
+        "scenario: A hall\npractice: uk\nroom: {use: hall, area: 16 m2}\nsubfloor: {deck: concrete"
+            + " slab}\ntile: {material: ceramic, length: 300 mm, width: 300 mm}\n"
+            + "budget: {limit: 9000 GBP, prices: price-book}\n");
+    JsonNode advice = JsonMapper.shared().readTree(ran("advise", floor, "--json").out());
+    assertThat(advice.get("cost").get("unpriced")).isEmpty();
+    assertThat(advice.get("cost").get("lines").toString()).contains("edge strip", "sealant");
+    // Four metres square, five sides of it, and what is lost in cutting.
+    for (JsonNode line : advice.get("quantities")) {
+      if (line.get("item").asString().equals("edge strip")) {
+        assertThat(line.get("amount").asDouble()).isBetween(20.0, 23.0);
+      }
+    }
   }
 }

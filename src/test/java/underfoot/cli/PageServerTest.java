@@ -13,8 +13,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import underfoot.reasoning.Floors;
-import underfoot.reasoning.Interview;
-import underfoot.scenario.Answers;
 
 /** The page answers itself and refuses everybody else. */
 class PageServerTest {
@@ -27,8 +25,7 @@ class PageServerTest {
         new Environment(
             new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
     CommandContext bench = new CommandContext(null, null, around);
-    Answers begun = Interview.begun(Answers.none(bench.facts()));
-    server = new PageServer(new PageApi(bench, begun), 0);
+    server = new PageServer(new PageApi(bench, bench.conversation().begun()), 0);
     at = URI.create(server.address());
   }
 
@@ -51,14 +48,17 @@ class PageServerTest {
   @Test
   void answers_are_thought_through_and_given_back_as_a_file_that_reads_back() throws Exception {
     String answers =
-        "{\"how\":\"advice\",\"answers\":{\"room.use\":\"bathroom\",\"subfloor.deck\":\"wood\","
+        "{\"answers\":{\"room.use\":\"bathroom\",\"subfloor.deck\":\"square-edged boards\","
             + "\"tile.material\":\"porcelain\",\"tile.length\":\"600 mm\",\"tile.width\":\"oops\","
-            + "\"scenario\":\"Mine\"}}";
-    assertThat(post("advice", answers, origin())).startsWith("HTTP/1.1 200").contains("oops");
+            + "\"scenario\":\"Mine\"},\"taken\":{\"subfloor.deck\":\"of those it asks for the most\"}}";
+    assertThat(post("advice", answers, origin())).startsWith("HTTP/1.1 200").contains("tile.width");
     String whole = answers.replace("oops", "600 mm");
-    assertThat(post("advice", whole, origin()))
-        .contains("sound-once-put-right", "<svg", "Taken as square-edged boards");
-    assertThat(post("file", whole, origin())).contains("deck: square-edged boards");
+    assertThat(post("advice", whole, origin())).contains("sound-once-put-right", "<svg");
+    assertThat(post("file", whole, origin()))
+        .contains("deck: square-edged boards", "Not certain; taken so: of those it asks");
+    String said = "{\"place\":\"subfloor.deck\",\"words\":\"lino on floorboards\",\"answers\":{}}";
+    assertThat(post("say", said, origin()))
+        .contains("\"subfloor.beneath\" : \"square-edged boards\"");
     assertThat(post("open", "{\"file\":\"room: {use: hall}\"}", origin())).contains("\"hall\"");
     assertThat(post("open", "{\"file\":\"room: {use: pond}\"}", origin())).contains("wrong");
     assertThat(post("advice", "not json", origin())).startsWith("HTTP/1.1 200");

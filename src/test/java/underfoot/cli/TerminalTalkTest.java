@@ -8,7 +8,6 @@ import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -20,9 +19,9 @@ import underfoot.knowledge.Phrases;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.Interview;
 import underfoot.report.TextPage;
-import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.RuleFiles;
+import underfoot.talk.Conversation;
 
 /** Keys pressed at a terminal with line editing, within the test. */
 class TerminalTalkTest {
@@ -70,15 +69,13 @@ class TerminalTalkTest {
       throws Exception {
     try (Keys keys = new Keys(60)) {
       SafeOutput out = new SafeOutput(keys.screen);
-      Interview interview = interview();
-      Phrases phrases = new Phrases(Floors.advisor().knowledge().wording());
+      Conversation conversation = conversation();
       TerminalInterview talk =
           new TerminalInterview(
-              interview,
-              new InterviewScreen(interview, phrases, out, keys.prompt::columns, false),
+              conversation,
+              new InterviewScreen(conversation, out, keys.prompt::columns, false),
               keys.prompt,
-              Interview.begun(Answers.none(BOOK)),
-              Map.of());
+              conversation.begun());
       CompletableFuture<TerminalInterview.End> end =
           CompletableFuture.supplyAsync(() -> talk.hold(NOTHING));
       keys.shown("9 light commercial");
@@ -96,7 +93,7 @@ class TerminalTalkTest {
       keys.press("big tiles\r");
       keys.shown("sampled the floor for asbestos");
       keys.press("\r");
-      keys.shown("soft, stringy or musty");
+      keys.shown("a house or a flat");
       keys.press("back\r");
       keys.press("enough\r");
       assertThat(keys.of(end)).isEqualTo(TerminalInterview.End.DONE);
@@ -123,8 +120,10 @@ class TerminalTalkTest {
         }
       };
 
-  private static Interview interview() throws Exception {
-    return new Interview(Floors.advisor(), InterviewBook.load(RuleFiles.shipped(), BOOK));
+  private static Conversation conversation() throws Exception {
+    InterviewBook order = InterviewBook.load(RuleFiles.shipped(), BOOK);
+    Interview interview = new Interview(Floors.advisor(), order);
+    return new Conversation(interview, new Phrases(Floors.advisor().knowledge().wording()));
   }
 
   /** A terminal within the test: what is typed, and what is shown. */

@@ -147,6 +147,6 @@ class KindsTest {
         HEAD.replace("is: words", "is: figure")
             .replaceAll("(?s)    values:.*?kinds", "    reason: x\nkinds");
     assertThatThrownBy(() -> read(table + "  glass: {cut: no-such-figure}\n"))
-        .hasMessage("kinds/leaves.yaml:9: there is no figure 'no-such-figure'");
+        .hasMessage("kinds/leaves.yaml:10: there is no figure 'no-such-figure'");
   }
 }

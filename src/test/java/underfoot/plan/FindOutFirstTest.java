@@ -118,7 +118,7 @@ class FindOutFirstTest {
   }
 
   private static WhatIf.Unsaid unsaid(String key, String about, Otherwise... otherwise) {
-    return new WhatIf.Unsaid(defined(key), about, List.of(otherwise));
+    return new WhatIf.Unsaid(defined(key), about, List.of(otherwise), true);
   }
 
   private static Otherwise otherwise(String value, Reach reach, String... texts) {
@@ -141,10 +141,12 @@ class FindOutFirstTest {
         FindOutFirst.of(
             Floors.advisor().knowledge(),
             List.of(
-                new WhatIf.Assumed(null, "", "", Optional.of(defined("room.shower")), List.of(way)),
+                new WhatIf.Assumed(
+                    null, "", "", Optional.of(defined("room.shower")), List.of(way), true),
                 // Nobody can say it, or nothing hangs on it: it is not asked for.
-                new WhatIf.Assumed(null, "", "", Optional.empty(), List.of(verdict)),
-                new WhatIf.Assumed(null, "", "", Optional.of(defined("room.bath")), List.of())),
+                new WhatIf.Assumed(null, "", "", Optional.empty(), List.of(verdict), true),
+                new WhatIf.Assumed(
+                    null, "", "", Optional.of(defined("room.bath")), List.of(), true)),
             List.of(
                 unsaid("tile.thickness", "", part),
                 unsaid("room.doors[].external", "front door", part, verdict, way, more),

@@ -13,8 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import underfoot.buildup.Judgement;
-import underfoot.plan.Proposals.Draft;
-import underfoot.plan.Proposals.Line;
+import underfoot.plan.ProposalDraft.Line;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.Floors;
@@ -45,11 +44,11 @@ class OwnBuildUpsHoldTest {
     return cases;
   }
 
-  private static Draft draft(Case one) {
+  private static ProposalDraft draft(Case one) {
     return Proposals.of(Floors.advisor().knowledge(), one.buildUp());
   }
 
-  private static Opinion judge(Case one, Draft draft) throws Exception {
+  private static Opinion judge(Case one, ProposalDraft draft) throws Exception {
     return Proposals.judge(one.floor(), Proposals.read("proposal", draft.yaml()));
   }
 
@@ -67,7 +66,7 @@ class OwnBuildUpsHoldTest {
                 DynamicTest.dynamicTest(
                     one.name(),
                     () -> {
-                      Draft draft = draft(one);
+                      ProposalDraft draft = draft(one);
                       Opinion opinion = judge(one, draft);
                       assertThat(Proposals.faults(opinion)).as(draft.yaml()).isEmpty();
                       assertThat(opinion.way()).isEqualTo(one.buildUp().way());
@@ -86,7 +85,7 @@ class OwnBuildUpsHoldTest {
                 DynamicTest.dynamicTest(
                     one.name(),
                     () -> {
-                      Draft draft = draft(one);
+                      ProposalDraft draft = draft(one);
                       draft.whole().clear();
                       draft
                           .layers()
@@ -119,7 +118,7 @@ class OwnBuildUpsHoldTest {
                     one.name() + ", seed " + SEED,
                     () -> {
                       for (int i = 0; i < SPOILT_EACH; i++) {
-                        Draft draft = draft(one).copy();
+                        ProposalDraft draft = draft(one).copy();
                         String how = spoil(draft, random);
                         Opinion opinion = judge(one, draft);
                         // What is left may be another way of building, and sound as that.
@@ -133,7 +132,7 @@ class OwnBuildUpsHoldTest {
   }
 
   /** Whether a layer of the same name lies next to it: then one does the work of both. */
-  private static boolean beside(Draft draft, int at) {
+  private static boolean beside(ProposalDraft draft, int at) {
     String kind = draft.layers().get(at).keys().get("kind");
     List<Line> all = draft.layers();
     return (at > 0 && all.get(at - 1).keys().get("kind").equals(kind))
@@ -141,7 +140,7 @@ class OwnBuildUpsHoldTest {
   }
 
   /** Spoils one thing and says what. */
-  private static String spoil(Draft draft, Random random) {
+  private static String spoil(ProposalDraft draft, Random random) {
     while (true) {
       int at = random.nextInt(draft.layers().size());
       Line line = draft.layers().get(at);

@@ -33,7 +33,7 @@ class ReviewedAdviceTest {
       Assessment assessment,
       List<WhatIf.Assumed> assumed,
       List<WhatIf.Unsaid> unsaid,
-      List<LeastChange.Proposal> changes) {}
+      LeastChange.Found changes) {}
 
   private static Reasoned reason(String name) {
     try {
@@ -92,9 +92,11 @@ class ReviewedAdviceTest {
     Assessment assessment = reasoned.assessment();
     Planner planner = new Planner(assessment.knowledge().prices());
     Consequences consequences =
-        planner
-            .of(assessment, new Justifier(assessment.scenario(), assessment.knowledge()))
-            .with(ChangeNotes.of(reasoned.changes(), planner));
+        ChangeNotes.add(
+            planner.of(assessment, new Justifier(assessment.scenario(), assessment.knowledge())),
+            assessment.knowledge(),
+            reasoned.changes(),
+            planner);
     StringWriter json = new StringWriter();
     JsonReport.write(
         AdviceMaker.make(assessment, reasoned.assumed(), reasoned.unsaid(), consequences),

@@ -65,6 +65,24 @@ class WorkedByHandTest {
   }
 
   @Test
+  void a_layer_asked_for_twice_takes_its_time_once_and_two_layers_take_it_twice() {
+    LayerKind ply = KNOWLEDGE.layers().get("ply-overlay");
+    LayerKind board = KNOWLEDGE.layers().get("rigid-board");
+    Facts room = facts("area", 10.0);
+    StepTime one = timed(new Laid(because("WHY-01"), ply, ""));
+    StepTime again = timed(new Laid(because("WHY-02"), ply, ""));
+    StepTime other = timed(new Laid(because("WHY-01"), board, ""));
+    assertThat(step(timetable(room, one), "step-lay-board").hours()).isEqualTo(5);
+    assertThat(step(timetable(room, one, again), "step-lay-board").hours()).isEqualTo(5);
+    assertThat(step(timetable(room, one, again, other), "step-lay-board").hours()).isEqualTo(10);
+  }
+
+  private static StepTime timed(Laid laid) {
+    Derivation rule = new Derivation(RULE.rule(), List.of(laid));
+    return new StepTime(rule, "step-lay-board", 0.5, StepTime.Pace.BY_AREA);
+  }
+
+  @Test
   void steps_follow_one_another_and_waits_that_run_from_another_step_hold_nothing_up() {
     Timetable found =
         timetable(

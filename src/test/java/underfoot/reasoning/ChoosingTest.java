@@ -135,7 +135,7 @@ class ChoosingTest {
     cases.addAll(cases(15, Map.of("site.ready within", "5 days")));
     for (Case one : cases) {
       boolean stands = one.assessment().chosen().isPresent();
-      for (LeastChange.Proposal proposal : LeastChange.of(advisor, one.assessment())) {
+      for (LeastChange.Proposal proposal : LeastChange.of(advisor, one.assessment()).proposals()) {
         found++;
         Assessment then =
             advisor.advise(changed(one.scenario(), proposal, proposal.altered().size()));

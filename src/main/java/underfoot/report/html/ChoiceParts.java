@@ -58,6 +58,7 @@ final class ChoiceParts extends HtmlParts {
     }
     out.end("ul");
     faint("changes-proved");
+    after.changesNote().ifPresent(note -> out.own("p", note, "class", "faint"));
   }
 
   void findOut() {

@@ -96,7 +96,11 @@ public final class HtmlReport extends HtmlParts {
     plan("build-up", "heading-build-up", builds, built::section);
     plan("layers", "heading-layers", builds, built::layers);
     String changes = builds ? "heading-changes-limits" : "heading-changes";
-    plan("changes", changes, !after.changes().isEmpty(), choices::changes);
+    plan(
+        "changes",
+        changes,
+        !after.changes().isEmpty() || after.changesNote().isPresent(),
+        choices::changes);
     plan("first", "heading-first", !advice.remedies().isEmpty(), built::remedies);
     cautions(Severity.DANGER, built);
     cautions(Severity.CARE, built);

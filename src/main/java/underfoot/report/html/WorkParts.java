@@ -133,7 +133,7 @@ final class WorkParts extends HtmlParts {
       box(line.item(), true);
       chains.of(line.because());
       out.close("th");
-      table.number(Sentences.amount(line));
+      table.number(Sentences.amount(line, speech));
       table.number(line.packs() > 0 ? Integer.toString(line.packs()) : "–");
       if (cost.isPresent()) {
         Double sum = costs.remove(line.item());

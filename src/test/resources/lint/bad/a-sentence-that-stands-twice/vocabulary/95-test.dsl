@@ -1,1 +1,1 @@
-[condition][]Rot has been found=Fact( about == "", says == "rot: yes" )
+[condition][]Nobody has looked into the timber=exists Unknown( about == "", name in ( "rot", "insect attack" ) )
