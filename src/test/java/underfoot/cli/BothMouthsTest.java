@@ -28,6 +28,7 @@ class BothMouthsTest {
           "a 1930s semi",
           "dunno",
           "pipes I think",
+          "joists",
           "a bit bouncy",
           "12 foot",
           "8x2s",
