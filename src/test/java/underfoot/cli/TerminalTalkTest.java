@@ -30,6 +30,10 @@ class TerminalTalkTest {
   private static final String UP = "\033[A";
   private static final String LEFT = "\033[D";
   private static final String BACKSPACE = "\177";
+
+  /** Seconds without anything new, after which nothing more is to come. */
+  private static final int QUIET = 60;
+
   private static final FactBook BOOK = Floors.advisor().knowledge().facts();
 
   @Test
@@ -85,7 +89,7 @@ class TerminalTalkTest {
       keys.press(CTRL_C);
       keys.shown("> ");
       keys.press("upstairs bathroom\r");
-      keys.shown("21 adhesive-soiled concrete");
+      keys.shown("adhesive-soiled concrete");
       keys.press("help\r");
       keys.shown("the knife stops");
       keys.press("old wooden floor\r");
@@ -164,10 +168,15 @@ class TerminalTalkTest {
       typed.flush();
     }
 
-    /** Waits until something is shown that was not shown before. */
+    /** Waits until something is shown that was not shown before, while anything is shown. */
     void shown(String words) throws Exception {
-      long until = System.nanoTime() + TimeUnit.MINUTES.toNanos(3);
-      while (System.nanoTime() < until) {
+      int size = -1;
+      long until = 0;
+      while (screen.size() != size || System.nanoTime() < until) {
+        if (screen.size() != size) {
+          size = screen.size();
+          until = System.nanoTime() + TimeUnit.SECONDS.toNanos(QUIET);
+        }
         int at = screen().indexOf(words, seen);
         if (at >= 0) {
           seen = at + words.length();
@@ -179,7 +188,7 @@ class TerminalTalkTest {
     }
 
     <T> T of(CompletableFuture<T> future) throws Exception {
-      return future.get(5, TimeUnit.MINUTES);
+      return future.get(QUIET, TimeUnit.SECONDS);
     }
 
     /** All that was shown, without the codes that move the cursor. */
