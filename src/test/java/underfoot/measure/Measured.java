@@ -85,9 +85,14 @@ public final class Measured {
     }
     Measures.of(scenario, new Surveys(), KNOWLEDGE.figures(), facts);
     facts.addAll(more);
-    facts.all().stream().toList().forEach(fact -> addWhatItsRowSays(fact, facts));
+    addWhatRowsSay(facts);
     Measures.of(scenario, new Surveys(), KNOWLEDGE.figures(), facts);
     return facts;
+  }
+
+  /** Adds what the rows of kinds say of the facts held, as the rules do. */
+  public static void addWhatRowsSay(Facts facts) {
+    List.copyOf(facts.all()).forEach(fact -> addWhatItsRowSays(fact, facts));
   }
 
   /** What the row of a fact's kind says of it, and what the rows of that say, as rules would. */
