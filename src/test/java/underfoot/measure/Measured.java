@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figure;
+import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.scenario.FactBook;
@@ -83,7 +85,28 @@ public final class Measured {
     }
     Measures.of(scenario, new Surveys(), KNOWLEDGE.figures(), facts);
     facts.addAll(more);
+    addWhatRowsSay(facts);
     Measures.of(scenario, new Surveys(), KNOWLEDGE.figures(), facts);
     return facts;
+  }
+
+  /** Adds what the rows of kinds say of the facts held, as the rules do. */
+  public static void addWhatRowsSay(Facts facts) {
+    List.copyOf(facts.all()).forEach(fact -> addWhatItsRowSays(fact, facts));
+  }
+
+  /** What the row of a fact's kind says of it, and what the rows of that say, as rules would. */
+  private static void addWhatItsRowSays(Fact kind, Facts facts) {
+    for (Kinds.Said said : KNOWLEDGE.kinds().of(kind.name(), kind.text())) {
+      if (facts.find(said.called(), kind.about()) == null) {
+        boolean isFigure = said.sort() == Kinds.Sort.FIGURE;
+        Figure figure = isFigure ? KNOWLEDGE.figures().get(said.value()) : null;
+        String text = isFigure ? figure.text() : said.value();
+        double number = isFigure ? figure.number() : Double.NaN;
+        Fact fact = Fact.stated(said.called(), said.called(), kind.about(), text, number);
+        facts.add(fact);
+        addWhatItsRowSays(fact, facts);
+      }
+    }
   }
 }

@@ -19,6 +19,7 @@ class ReadinessMeasureTest {
       double number = parts.length > 2 ? Double.parseDouble(parts[2]) : Double.NaN;
       held.add(Fact.stated(parts[0], parts[0], "", parts[1], number));
     }
+    Measured.addWhatRowsSay(held);
     Measures.of(scenario, new Surveys(), Measured.knowledge().figures(), held);
     return held;
   }
@@ -48,7 +49,8 @@ class ReadinessMeasureTest {
   void a_base_without_a_least_age_or_of_unknown_age_lacks_none() {
     assertThat(measured("base = terrazzo", "base age = x = 24").find("age lacking")).isNull();
     assertThat(measured("base = concrete slab").find("age lacking")).isNull();
-    assertThat(measured("base age = x = 24").find("age lacking")).isNull();
+    Scenario boards = Measured.scenario("subfloor: {deck: tongue-and-groove boards}");
+    assertThat(measured(boards, "base age = x = 24").find("age lacking")).isNull();
   }
 
   @ParameterizedTest(name = "{0}, water at {1} C")
@@ -84,7 +86,7 @@ class ReadinessMeasureTest {
     assertThat(facts.number("first heating top")).isEqualTo(warmest);
     assertThat(facts.number("wait before first heating")).isCloseTo(wait * 24, within(1e-9));
     assertThat(facts.find("wait before first heating").uses())
-        .contains(facts.find("base age"), facts.find("base"));
+        .contains(facts.find("base age"), facts.find("first heating from"));
     assertThat(facts.find("wait before first heating").how())
         .isEqualTo((base.startsWith("cement") ? 21 : 7) + " − 10 days");
   }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -281,19 +282,26 @@ class WorkedByHandTest {
   }
 
   @Test
-  void without_an_area_amounts_are_for_a_square_metre_and_what_is_unknown_is_left_out() {
+  void without_an_area_amounts_are_for_a_square_metre_and_what_cannot_be_told_is_listed_all_the_same() {
     Facts none = facts();
     Amount primer = amount(none, "timber primer", layer("board-primer", 0));
     assertThat(primer.whole()).isFalse();
     assertThat(primer.amount())
         .isCloseTo(
             figure("use-of-primer") * (1 + figure("waste-of-mixed-products") / 100), within(1e-9));
-    assertThat(amount(none, "edge strip", layer("tile", 8))).isNull();
-    assertThat(amount(none, "grout", layer("tile", 8))).isNull();
+    for (String untold : List.of("edge strip", "sealant", "grout")) {
+      assertThat(amount(none, untold, layer("tile", 8)).amount()).as(untold).isNaN();
+      assertThat(amount(none, untold, layer("tile", 8)).whole()).as(untold).isFalse();
+    }
     assertThat(amount(none, "tiles", layer("tile", 8)).amount()).isEqualTo(1);
     assertThat(amount(none, "levelling compound", layer("plain-leveller", 0))).isNull();
-    // The edge strip goes by the walls, which may be known without the area.
+    // The edge strip goes by the walls, which may be known without the area, or taken from it.
     assertThat(amount(facts("perimeter", 9000), "edge strip", layer("tile", 8)).whole()).isTrue();
+    Amount taken = amount(facts("area", 9.0), "edge strip", layer("tile", 8));
+    assertThat(taken.amount())
+        .isCloseTo(
+            figure("round-the-room") * 3 * (1 + figure("waste-of-boards") / 100), within(1e-9));
+    assertThat(taken.whole()).isTrue();
   }
 
   private static BuildUp buildUp(Facts facts, List<StepTime> waits, StackLayer... layers) {
@@ -305,14 +313,39 @@ class WorkedByHandTest {
     return new Planner(PriceBook.own("own.yaml", book.getBytes(), KNOWLEDGE.materials()));
   }
 
+  /** What a tiled room of 12 m2 must tell for grout, edge strip and sealant to be counted. */
+  private static Facts tiled() {
+    return facts(
+        "area",
+        12.0,
+        "perimeter",
+        14_000,
+        "longest edge",
+        300,
+        "shortest edge",
+        300,
+        "tile thickness",
+        8,
+        "tile joint",
+        3);
+  }
+
+  /** One pack of each is enough for that room: 15 together. */
+  private static final String[] JOINTS = {
+    "grout: {pack: 1000 kg, price: 4.00 GBP}",
+    "edge strip: {pack: 1000 m, price: 5.00 GBP}",
+    "sealant: {pack: 100000 mL, price: 6.00 GBP}"
+  };
+
+  private static Planner plannerWithJoints(String... lines) throws Exception {
+    return planner(Stream.concat(Stream.of(lines), Stream.of(JOINTS)).toArray(String[]::new));
+  }
+
   @Test
   void a_build_up_costs_its_whole_packs_its_labour_and_what_is_kept_back() throws Exception {
     Scenario floor = Measured.scenario();
-    Facts room =
-        facts(
-            "area", 12.0, "tile waste", 10, "perimeter", 14_000, "budget", 500, "ready within", 20);
-    room.add(Fact.stated("budget", "budget", "", "500 GBP", 500));
-    Facts held = facts("area", 12.0, "tile waste", 10, "ready within", 20);
+    Facts held = tiled();
+    held.addAll(facts("tile waste", 10, "ready within", 20).all());
     held.add(Fact.stated("budget", "budget", "", "500 GBP", 500));
     BuildUp buildUp =
         buildUp(
@@ -321,19 +354,19 @@ class WorkedByHandTest {
                 wait("step-lay-tiles", 8.5, StepTime.Pace.FIXED),
                 wait("wait-tile-bed", 24, StepTime.Pace.FIXED)),
             layer("tile", 8));
-    // 13.2 m2 of tiles are 14 packs of 1 m2 at 30: 420; nine begun hours at 25: 225.
+    // 13.2 m2 of tiles are 14 packs of 1 m2 at 30: 420; nine begun hours at 25: 225; 15 for joints.
     Planner planner =
-        planner("tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
+        plannerWithJoints("tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     double share = figure("contingency") / 100;
     Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, buildUp));
-    assertThat(found.number("cost")).isCloseTo(645 * (1 + share), within(1e-6));
+    assertThat(found.number("cost")).isCloseTo(660 * (1 + share), within(1e-6));
     assertThat(found.find("cost").text())
-        .isEqualTo(String.format(java.util.Locale.ROOT, "%.2f GBP", 645 * (1 + share)));
-    assertThat(found.number("over budget")).isCloseTo(645 * (1 + share) - 500, within(1e-6));
-    assertThat(found.number("over budget before contingency")).isCloseTo(145, within(1e-6));
+        .isEqualTo(String.format(java.util.Locale.ROOT, "%.2f GBP", 660 * (1 + share)));
+    assertThat(found.number("over budget")).isCloseTo(660 * (1 + share) - 500, within(1e-6));
+    assertThat(found.number("over budget before contingency")).isCloseTo(160, within(1e-6));
     assertThat(found.find("over budget before contingency").how())
-        .isEqualTo("645.00 GBP against 500 GBP");
-    assertThat(found.find("over budget before contingency").text()).isEqualTo("145.00 GBP");
+        .isEqualTo("660.00 GBP against 500 GBP");
+    assertThat(found.find("over budget before contingency").text()).isEqualTo("160.00 GBP");
     assertThat(found.number("hours until use")).isCloseTo(32.5, within(1e-9));
     assertThat(found.find("hours until use").text()).isEqualTo("33 h");
     assertThat(found.number("work hours")).isCloseTo(8.5, within(1e-9));
@@ -348,29 +381,31 @@ class WorkedByHandTest {
                 buildUp,
                 Timetable.of(KNOWLEDGE, held, buildUp.of(StepTime.class)))
             .orElseThrow();
-    assertThat(cost.lines()).extracting(Cost.Line::cost).startsWith(420.0, 225.0);
-    assertThat(cost.lines()).extracting(Cost.Line::item).startsWith("tiles", "labour");
-    assertThat(cost.contingency()).isCloseTo(645 * share, within(1e-6));
+    assertThat(cost.lines()).extracting(Cost.Line::cost).startsWith(420.0, 4.0, 5.0, 6.0, 225.0);
+    assertThat(cost.lines()).extracting(Cost.Line::item).startsWith("tiles", "grout", "edge strip", "sealant", "labour");
+    assertThat(cost.contingency()).isCloseTo(660 * share, within(1e-6));
   }
 
   @Test
   void what_is_within_budget_and_time_is_over_by_nothing_and_other_money_is_not_compared()
       throws Exception {
     Planner planner =
-        planner("tiles: {pack: 2 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
-    Facts held = facts("area", 12.0, "ready within", 900);
+        plannerWithJoints(
+            "tiles: {pack: 2 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
+    Facts held = tiled();
+    held.addAll(facts("ready within", 900).all());
     held.add(Fact.stated("budget", "budget", "", "5000 GBP", 5000));
     List<StepTime> waits = List.of(wait("step-lay-tiles", 8, StepTime.Pace.FIXED));
     Facts found =
         new Facts()
             .addAll(
                 planner.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
-    // 12 m2 are six packs of two: 180, and 8 hours: 200.
+    // 12 m2 are six packs of two: 180, 8 hours: 200, and 15 for joints.
     assertThat(found.number("cost"))
-        .isCloseTo(380 * (1 + figure("contingency") / 100), within(1e-6));
+        .isCloseTo(395 * (1 + figure("contingency") / 100), within(1e-6));
     assertThat(found.number("over budget")).isZero();
     assertThat(found.number("late by")).isZero();
-    Facts euros = facts("area", 12.0);
+    Facts euros = tiled();
     euros.add(Fact.stated("budget", "budget", "", "5 EUR", 5));
     Facts other =
         new Facts()
@@ -389,7 +424,7 @@ class WorkedByHandTest {
                 pieces.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
     assertThat(unpriced.find("cost")).isNull();
     assertThat(unpriced.find("over budget")).isNull();
-    assertThat(unpriced.find("unpriced").text()).isEqualTo("tiles");
+    assertThat(unpriced.find("unpriced").text()).isEqualTo("tiles, grout, edge strip, sealant");
     assertThat(unpriced.find("priced part").number()).isZero();
     assertThat(unpriced.find("late by")).isNotNull();
     Facts noArea =
