@@ -67,7 +67,8 @@ class ShowTest {
     assertThat(Key.of("a", Dimension.ANGLE, "deg", 0, 90, "x", Key.Trait.BARE).range())
         .isEqualTo("an angle, a bare number or in degrees, 0 deg to 90 deg");
     assertThat(Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x").as(Key.Shape.LIST).range())
-        .isEqualTo("a list with commas, each a length in mm, um, cm, m, in, ft or yd, 1 mm to 9 mm");
+        .isEqualTo(
+            "a list with commas, each a length in mm, um, cm, m, in, ft or yd, 1 mm to 9 mm");
     assertThat(
             Key.of("a", Dimension.LENGTH, "mm", 1, 9, "x", Key.Trait.BARE)
                 .as(Key.Shape.LIST)
