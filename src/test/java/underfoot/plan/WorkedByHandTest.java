@@ -282,7 +282,8 @@ class WorkedByHandTest {
   }
 
   @Test
-  void without_an_area_amounts_are_for_a_square_metre_and_what_cannot_be_told_is_listed_all_the_same() {
+  void
+      without_an_area_amounts_are_for_a_square_metre_and_what_cannot_be_told_is_listed_all_the_same() {
     Facts none = facts();
     Amount primer = amount(none, "timber primer", layer("board-primer", 0));
     assertThat(primer.whole()).isFalse();
@@ -356,7 +357,8 @@ class WorkedByHandTest {
             layer("tile", 8));
     // 13.2 m2 of tiles are 14 packs of 1 m2 at 30: 420; nine begun hours at 25: 225; 15 for joints.
     Planner planner =
-        plannerWithJoints("tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
+        plannerWithJoints(
+            "tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     double share = figure("contingency") / 100;
     Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, buildUp));
     assertThat(found.number("cost")).isCloseTo(660 * (1 + share), within(1e-6));
@@ -382,7 +384,9 @@ class WorkedByHandTest {
                 Timetable.of(KNOWLEDGE, held, buildUp.of(StepTime.class)))
             .orElseThrow();
     assertThat(cost.lines()).extracting(Cost.Line::cost).startsWith(420.0, 4.0, 5.0, 6.0, 225.0);
-    assertThat(cost.lines()).extracting(Cost.Line::item).startsWith("tiles", "grout", "edge strip", "sealant", "labour");
+    assertThat(cost.lines())
+        .extracting(Cost.Line::item)
+        .startsWith("tiles", "grout", "edge strip", "sealant", "labour");
     assertThat(cost.contingency()).isCloseTo(660 * share, within(1e-6));
   }
 
