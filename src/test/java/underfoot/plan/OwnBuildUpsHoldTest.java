@@ -123,7 +123,7 @@ class OwnBuildUpsHoldTest {
                         Opinion opinion = judge(one, draft);
                         // What is left may be another way of building, and sound as that.
                         if (opinion.way().equals(one.buildUp().way())) {
-                          assertThat(Proposals.faults(opinion))
+                          assertThat(Proposals.faultsOrAdvised(opinion))
                               .as(how + " in\n" + draft.yaml())
                               .isNotEmpty();
                         }

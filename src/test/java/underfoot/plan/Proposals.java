@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import underfoot.buildup.Judgement;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.ProposedKinds;
@@ -91,11 +93,20 @@ public final class Proposals {
 
   /** The faults, each as {@code layer: rule, rule}. */
   static Set<String> faults(Opinion opinion) {
+    return found(opinion, Judgement::isFault);
+  }
+
+  /** The same, with what only a limit borrowed from elsewhere speaks against. */
+  static Set<String> faultsOrAdvised(Opinion opinion) {
+    return found(opinion, one -> one.isFault() || one == Judgement.ADVISED);
+  }
+
+  private static Set<String> found(Opinion opinion, Predicate<Judgement> which) {
     Set<String> faults = new TreeSet<>();
     Stream.concat(
             opinion.whole().stream(),
             opinion.layers().stream().flatMap(layer -> layer.items().stream()))
-        .filter(item -> item.judgement().isFault())
+        .filter(item -> which.test(item.judgement()))
         .forEach(
             item ->
                 faults.add(
