@@ -1,5 +1,7 @@
 package underfoot.cli;
 
+import static java.util.Comparator.comparingInt;
+
 import java.util.ArrayList;
 import java.util.List;
 import underfoot.lesson.ClassBook;
@@ -49,7 +51,12 @@ final class AnswerTable {
     List<String> faults = new ArrayList<>();
     List<ClassBook.Reply> replies = new ArrayList<>();
     String[] rows = text.replace("\uFEFF", "").split("\r\n|\r|\n");
-    char between = rows[0].contains(";") ? ';' : rows[0].contains("\t") ? '\t' : ',';
+    char between =
+        ",;\t"
+            .chars()
+            .mapToObj(one -> (char) one)
+            .max(comparingInt(one -> cells(rows[0], one).size()))
+            .orElse(',');
     List<String> head = cells(rows[0], between).stream().map(String::toLowerCase).toList();
     List<Integer> at = new ArrayList<>();
     for (String column : HEAD.split(",")) {

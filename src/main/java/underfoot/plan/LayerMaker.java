@@ -105,7 +105,7 @@ final class LayerMaker {
         id.equals(TILE_BED)
             ? targets.stream().findFirst().map(target -> target.figure().number())
             : contact,
-        List.copyOf(because));
+        Justification.once(because));
   }
 
   private Say say(Same<LayerNote> same) {
@@ -165,6 +165,6 @@ final class LayerMaker {
     }
     Set<Justification> all = new LinkedHashSet<>(because);
     check.forEach(say -> all.addAll(say.because()));
-    return Optional.of(new Coverage(percent, check, List.copyOf(all)));
+    return Optional.of(new Coverage(percent, check, Justification.once(all)));
   }
 }

@@ -56,7 +56,9 @@ class CommandsTest {
     Console.Ran ran = Console.run("advise", SLAB, "--rules", own.toString());
     assertThat(ran.exit()).isEqualTo(3);
     assertThat(ran.out()).isEmpty();
-    assertThat(ran.err()).contains("01-what-the-floor-is.dslr:").contains("The deck says OSB");
+    assertThat(ran.err())
+        .contains("01-what-the-floor-is.dslr:")
+        .contains("The deck says heated screed");
   }
 
   @Test
