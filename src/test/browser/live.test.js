@@ -220,7 +220,7 @@ test('how to find out and why it is asked are told, also when they are asked for
     await page.click('#say');
     await page.locator('.help[open] li').filter({ hasText: /the work stops/ }).waitFor();
     await page.click('#look');
-    assert.ok(await page.getByText('Ask for the report').isVisible());
+    assert.ok(await page.getByText('Ask for the report').first().isVisible());
     await page.fill('#words', 'go back');
     await page.click('#say');
     await page.waitForFunction(() => document.getElementById('card').dataset.id === 'room.use');

@@ -96,7 +96,7 @@ public interface RuleFiles {
 
     @Override
     public List<String> all() {
-      try (Stream<Path> files = Files.walk(root, 2)) {
+      try (Stream<Path> files = Files.walk(root, 3)) {
         return files
             .filter(Files::isRegularFile)
             .map(file -> root.relativize(file).toString().replace('\\', '/'))
