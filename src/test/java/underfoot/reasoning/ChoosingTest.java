@@ -106,7 +106,7 @@ class ChoosingTest {
         }
       }
     }
-    assertThat(compared).isGreaterThan(FLOORS / 2);
+    assertThat(compared).isGreaterThan(FLOORS / 3);
   }
 
   @Test
