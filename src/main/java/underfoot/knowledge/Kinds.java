@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import underfoot.scenario.Node;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.ScenarioFaults;
@@ -178,19 +179,12 @@ public final class Kinds {
 
   /** All values that rows say facts of that name have. */
   public Set<String> values(String name) {
-    Set<String> values = new HashSet<>();
-    byFact
-        .values()
-        .forEach(
-            kinds ->
-                kinds
-                    .values()
-                    .forEach(
-                        said ->
-                            said.stream()
-                                .filter(one -> one.called().equals(name))
-                                .forEach(one -> values.add(one.value()))));
-    return values;
+    return byFact.values().stream()
+        .flatMap(kinds -> kinds.values().stream())
+        .flatMap(List::stream)
+        .filter(one -> one.called().equals(name))
+        .map(Said::value)
+        .collect(Collectors.toSet());
   }
 
   /** Whether facts of that name are what rows say. */

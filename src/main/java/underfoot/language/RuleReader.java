@@ -59,7 +59,7 @@ final class RuleReader {
       }
     }
     if (name != null) {
-      wrong(start, id() + " has no end; write end on its last line");
+      endless();
     }
     return rules;
   }
@@ -74,7 +74,7 @@ final class RuleReader {
     } else if (line.equals("end")) {
       end();
     } else if (line.startsWith("rule ")) {
-      wrong(start, id() + " has no end; write end on its last line");
+      endless();
       name = null;
       begin(line);
     } else if (into == null && line.startsWith(FOR_EACH)) {
@@ -166,6 +166,16 @@ final class RuleReader {
       }
     }
     name = null;
+  }
+
+  /** Tells that a rule does not end, and what is wrong with its sentences besides. */
+  private void endless() {
+    wrong(start, id() + " has no end; write end on its last line");
+    RuleNote note = new RuleNote(id(), "", "", "");
+    for (RuleForm each : new RuleForm(note, path, start, table, rows(), when, then).each()) {
+      said(each, each.conditions(), true);
+      said(each, each.consequences(), false);
+    }
   }
 
   private List<TableRow> rows() {

@@ -87,7 +87,7 @@ final class Faults {
   private static String line(String edit) {
     return edit.startsWith("whole.")
         ? edit.substring(0, edit.indexOf(" = "))
-        : edit.substring(0, edit.indexOf('.'));
+        : edit.split("\\.", 2)[0];
   }
 
   private Question question(ProposalDraft all, Map<String, Item> made) {

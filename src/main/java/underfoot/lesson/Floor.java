@@ -258,7 +258,7 @@ final class Floor {
       if (found.size() < CITED) {
         Source source = knowledge().source(one.rule().source());
         found.putIfAbsent(
-            one.rule().id(),
+            one.rule().key(),
             new Question.Cite(
                 one.rule().id(), one.rule().reason(), source.title(), source.status()));
       }

@@ -29,7 +29,7 @@ import underfoot.working.Digits;
 final class Values {
   private static final int FIGURES = 4;
   private static final Pattern DRAWN =
-      Pattern.compile("drawn ([0-9.]+) to ([0-9.]+) by ([0-9.]+) ?(.*)");
+      Pattern.compile("drawn # to # by # ?(.*)".replace("#", "(\\d+(?:\\.\\d+)?)"));
 
   private final Map<String, String> shown = new LinkedHashMap<>();
   private final Map<String, Double> numbers = new LinkedHashMap<>();

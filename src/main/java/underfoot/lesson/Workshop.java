@@ -145,9 +145,9 @@ public record Workshop(
       return true;
     }
     String[] parts = edit.split(" = ", 2);
-    int dot = parts[0].indexOf('.');
-    String id = parts[0].substring(0, dot);
-    String key = parts[0].substring(dot + 1);
+    String[] of = parts[0].split("\\.", 2);
+    String id = of[0];
+    String key = of[1];
     if (id.equals("whole")) {
       return draft.whole().replace(key, parts[1]) != null;
     }

@@ -45,7 +45,7 @@ final class LayerMaker {
         assessment.of(CoverageTarget.class).stream()
             .sorted(
                 Comparator.comparingDouble((CoverageTarget one) -> -one.figure().number())
-                    .thenComparing(one -> one.because().rule().id()))
+                    .thenComparing(one -> one.because().rule().key()))
             .toList();
   }
 
@@ -78,7 +78,7 @@ final class LayerMaker {
             .filter(cover -> cover.layer().equals(id))
             .sorted(
                 Comparator.comparingDouble((LayerCover cover) -> -cover.figure().number())
-                    .thenComparing(cover -> cover.because().rule().id()))
+                    .thenComparing(cover -> cover.because().rule().key()))
             .toList();
     Optional<Double> contact = covers.stream().findFirst().map(one -> one.figure().number());
     if (contact.isPresent()) {
@@ -134,7 +134,7 @@ final class LayerMaker {
           // The rules that ask for the strictest come first; the others are met by it.
           asked.sort(
               Comparator.comparing((LayerClass one) -> !one.grade().equals(grade))
-                  .thenComparing(one -> one.because().rule().id()));
+                  .thenComparing(one -> one.because().rule().key()));
           String text =
               sayings
                   .phrases()

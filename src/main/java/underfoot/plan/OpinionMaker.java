@@ -128,7 +128,7 @@ public final class OpinionMaker {
         Comparator.comparing(Finding::judgement)
             .thenComparing(one -> knowledge.wording().place(one.wording()))
             .thenComparing(Finding::about)
-            .thenComparing(one -> one.because().rule().id()));
+            .thenComparing(one -> one.because().rule().key()));
     Map<String, Wording.Filled> filled = new LinkedHashMap<>();
     for (Finding one : sorted) {
       Wording.Filled words = fill(one);

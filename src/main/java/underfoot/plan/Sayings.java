@@ -80,7 +80,7 @@ record Sayings(Knowledge knowledge, Phrases phrases, Facts facts, Justifier just
     }
     groups
         .values()
-        .forEach(same -> same.all().sort(Comparator.comparing(one -> one.because().rule().id())));
+        .forEach(same -> same.all().sort(Comparator.comparing(one -> one.because().rule().key())));
     return groups.values().stream()
         .sorted(
             Comparator.comparingInt((Same<T> same) -> knowledge.wording().place(same.wording()))

@@ -182,7 +182,7 @@ final class Timetable {
 
   /** What work a rule allows for: laying a layer takes no longer for being asked twice. */
   private static String work(Derivation because) {
-    StringBuilder work = new StringBuilder(because.rule().id());
+    StringBuilder work = new StringBuilder(because.rule().key());
     for (Object premise : because.premises()) {
       if (premise instanceof Laid laid) {
         work.append(' ').append(laid.getLayer());

@@ -52,7 +52,7 @@ public final class FiredRules {
   }
 
   /**
-   * The rules that some conclusions, facts or derivations rest on, by id, what comes first first.
+   * The rules that some conclusions, facts or derivations rest on, by key, what comes first first.
    */
   static Map<String, Derivation> behind(Collection<?> decided) {
     FiredRules fired = new FiredRules();

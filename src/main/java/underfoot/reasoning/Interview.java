@@ -277,7 +277,7 @@ public final class Interview {
               ? conclusion.because()
               : one instanceof Fact fact ? fact.because() : null;
       if (because != null && because.premises().stream().anyMatch(each -> is(each, place))) {
-        found.putIfAbsent(because.rule().id(), because.rule());
+        found.putIfAbsent(because.rule().key(), because.rule());
       }
     }
   }

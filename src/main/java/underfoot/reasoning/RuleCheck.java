@@ -112,7 +112,7 @@ public final class RuleCheck {
           new RuleFaults.Fault(
               rule.file(),
               rule.line(),
-              rule.id() + what.formatted(citation, source.id(), source.status())));
+              rule.key() + what.formatted(citation, source.id(), source.status())));
     }
     for (Said said : rule.conditions()) {
       for (Pattern pattern : said.patterns()) {
@@ -150,7 +150,7 @@ public final class RuleCheck {
       return;
     }
     Wording.Text text = knowledge.wording().get(wording);
-    String told = rule.id() + " tells the text '" + wording + "', which has no ";
+    String told = rule.key() + " tells the text '" + wording + "', which has no ";
     if (text.title().isEmpty()) {
       faults.add(new RuleFaults.Fault(rule.file(), said.number(), told + "title; give it one"));
     }

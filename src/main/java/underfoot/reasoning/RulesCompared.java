@@ -93,7 +93,7 @@ public record RulesCompared(
 
   private static Map<String, String> reasons(List<Derivation> rules) {
     Map<String, String> reasons = new LinkedHashMap<>();
-    rules.forEach(one -> reasons.put(one.rule().id(), one.rule().reason()));
+    rules.forEach(one -> reasons.put(one.rule().key(), one.rule().reason()));
     return reasons;
   }
 
@@ -101,7 +101,7 @@ public record RulesCompared(
     Map<String, String> rules = new LinkedHashMap<>();
     for (Rule one : advisor.rules().set().rules()) {
       rules.put(
-          one.id(),
+          one.key(),
           String.join("; ", one.when())
               + " -> "
               + String.join("; ", one.then())

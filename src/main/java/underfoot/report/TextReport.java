@@ -167,7 +167,7 @@ public final class TextReport {
       page.para(number, INDENT, name, Tone.BOLD);
       Set<String> given = new HashSet<>();
       for (Justification one : layer.reasons()) {
-        if (!given.add(one.rule().id())) {
+        if (!given.add(one.rule().key())) {
           continue;
         }
         page.para(

@@ -91,36 +91,26 @@ final class Consistency {
 
   private void size(List<Point> outline, List<Node> places) {
     double enclosed = Math.abs(Outline.area(outline)) / 1e6;
-    if (enclosed < book.limit("smallest-room")) {
-      Node at = places.isEmpty() ? NOWHERE : places.get(0);
-      faults.add(
-          new Fault(
-              file,
-              at.line(),
-              at.column(),
-              String.format(
-                  Locale.ROOT,
-                  "outline encloses %.0f mm2, which is smaller than any room",
-                  enclosed * 1e6),
-              "check the units of its corners: 4 m is not 4 mm"));
-    }
     double narrow =
         Math.min(
             extent(outline.stream().mapToDouble(Point::x)),
             extent(outline.stream().mapToDouble(Point::y)));
-    if (enclosed >= book.limit("smallest-room") && narrow < book.limit("narrowest-room")) {
-      Node at = places.isEmpty() ? NOWHERE : places.get(0);
-      faults.add(
-          new Fault(
-              file,
-              at.line(),
-              at.column(),
-              String.format(
-                  Locale.ROOT,
-                  "outline is only %.0f mm wide, which is narrower than any room",
-                  narrow),
-              "check the units of its corners: 4 m is not 4 mm"));
+    if (enclosed < book.limit("smallest-room")) {
+      tooSmall("outline encloses %.0f mm2, which is smaller than any room", enclosed * 1e6, places);
+    } else if (narrow < book.limit("narrowest-room")) {
+      tooSmall("outline is only %.0f mm wide, which is narrower than any room", narrow, places);
     }
+  }
+
+  private void tooSmall(String what, double number, List<Node> places) {
+    Node at = places.isEmpty() ? NOWHERE : places.get(0);
+    faults.add(
+        new Fault(
+            file,
+            at.line(),
+            at.column(),
+            String.format(Locale.ROOT, what, number),
+            "check the units of its corners: 4 m is not 4 mm"));
   }
 
   /** Whether the floor is so steep that it is a ramp, or a slip of the pen. */

@@ -220,8 +220,7 @@ public final class Conversation {
       how = "For example: " + fact.example();
     }
     String both = Texts.capital(what) + (how.isEmpty() ? "" : ". " + Texts.capital(how));
-    both = both.replace('\n', ' ');
-    return both.matches("(?s).*[.?!]") ? both : both + ".";
+    return Texts.sentence(both.replace('\n', ' '));
   }
 
   // --- what is told

@@ -25,9 +25,12 @@ class NoViewReadsProseTest {
           "scenario",
           "working",
           "language",
-          "cli/TypedAnswer.java",
           "cli/WorkOut.java",
-          "lesson/Marking.java");
+          "lesson/Marking.java",
+          "talk/Chosen.java",
+          "talk/Known.java",
+          "talk/Measured.java",
+          "talk/Numbers.java");
   private static final Path LOADER = Path.of("knowledge", "Wording.java");
 
   /** Looking in a text for a full stop or a semicolon, alone or among other marks. */

@@ -81,7 +81,7 @@ class SentencesTest {
         new Overlay()
             .with(
                 "understand/99-test.dslr",
-                "what is this\nrule \"TEST-01 a\"\nwhen\n  x\nthen\n  y\nend\n".getBytes()),
+                "what is this\nrule \"TEST-01 a\"\nwhen\n  x\nthen\n  y\n".getBytes()),
         faults);
     assertThat(faults).hasSize(4).allMatch(fault -> fault.line() > 0);
   }

@@ -32,6 +32,7 @@ import underfoot.plan.Proposals;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.DecisionDifferences;
 import underfoot.reasoning.Difference;
+import underfoot.reasoning.FiredRules;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.MaterialClasses;
 import underfoot.report.LessonReport;
@@ -164,17 +165,12 @@ class LessonTest {
 
   /** No rule speaks for an answer that is not in the trace of this floor. */
   private static void cited(Question question, Assessment floor, String as) {
-    Set<String> fired = Floors.rulesOf(floor);
+    Set<String> fired = FiredRules.of(floor);
     for (Question.Cite cite : question.cites()) {
-      assertThat(holds(fired, cite.rule()) || cite.rule().startsWith("CHECK-"))
+      assertThat(fired.contains(cite.rule()) || cite.rule().startsWith("CHECK-"))
           .as(as + " cites " + cite.rule())
           .isTrue();
     }
-  }
-
-  /** Whether a rule, or one of the rows it is written for, is among those that fired. */
-  private static boolean holds(Set<String> fired, String rule) {
-    return fired.stream().anyMatch(key -> (key + "/").startsWith(rule + "/"));
   }
 
   private static void answeredRightGetsFullMarks(Question question, String as) {
@@ -324,13 +320,13 @@ class LessonTest {
           .as(as + " " + option.text())
           .isEqualTo(question.right().get(0).contains(option.label()));
     }
-    Set<String> before = Floors.rulesOf(now);
-    Set<String> after = Floors.rulesOf(then);
+    Set<String> before = FiredRules.of(now);
+    Set<String> after = FiredRules.of(then);
     for (String line : question.worked()) {
       Matcher rule = RULE.matcher(line);
       while (rule.find()) {
         boolean newly = line.startsWith("newly holds");
-        assertThat(holds(newly ? after : before, rule.group(1))).as(as + line).isTrue();
+        assertThat((newly ? after : before).contains(rule.group(1))).as(as + line).isTrue();
       }
     }
   }

@@ -53,7 +53,7 @@ final class BuildUpParts extends HtmlParts {
     }
     Set<String> given = new LinkedHashSet<>();
     for (Justification one : layer.reasons()) {
-      if (given.add(one.rule().id())) {
+      if (given.add(one.rule().key())) {
         out.open("p");
         out.element("em", speech.say("layer-why", "reason", one.rule().reason()) + ".");
         out.close("p");
