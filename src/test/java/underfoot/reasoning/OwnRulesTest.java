@@ -27,13 +27,27 @@ class OwnRulesTest {
     String rules = new String(RuleFiles.shipped().read(file), StandardCharsets.UTF_8);
     String kept = rules.replaceAll("The base is bound with .*\n", "The base is never built upon\n");
     kept = kept.replaceAll("The base movement is at its bearings", "The base kind is screed");
-    Overlay without = new Overlay().with(file, kept.getBytes(StandardCharsets.UTF_8));
-    Advisor advisor =
-        new Advisor(
-            RuleBase.of(RuleSet.read(without)),
-            Floors.advisor().knowledge(),
-            new Planner(Floors.advisor().knowledge().prices()));
+    Advisor advisor = own(file, kept);
     assertThat(stops(advisor, floor)).contains("RANK-91");
+  }
+
+  @Test
+  void of_a_rule_for_each_row_the_row_that_is_changed_is_told() throws Exception {
+    String file = "tables/ranking.yaml";
+    String rows = new String(RuleFiles.shipped().read(file), StandardCharsets.UTF_8);
+    String changed = rows.replace("by: verdict order, rank: 10", "by: verdict order, rank: 11");
+    assertThat(changed).isNotEqualTo(rows);
+    assertThat(RulesCompared.of(Floors.advisor(), own(file, changed), List.of()).rules())
+        .extracting(RulesCompared.Changed::id)
+        .containsExactly("RANK-01/what-guidance-allows");
+  }
+
+  private static Advisor own(String file, String content) throws Exception {
+    Overlay own = new Overlay().with(file, content.getBytes(StandardCharsets.UTF_8));
+    return new Advisor(
+        RuleBase.of(RuleSet.read(own)),
+        Floors.advisor().knowledge(),
+        new Planner(Floors.advisor().knowledge().prices()));
   }
 
   private static List<String> stops(Advisor advisor, Scenario floor) {
