@@ -15,6 +15,9 @@ import java.util.List;
  *     the} followed by a fact's name; empty for none
  * @param counted what of the set-out is counted instead where the outline is known: {@code tiles},
  *     {@code boards} or {@code screws}; empty for nothing
+ * @param onlyIf what must be held for it to be bought, as a fact says it; empty for nothing
+ * @param notIf what must not be held for it to be bought; empty for nothing
+ * @param asOne whether it is sold in one piece that must not be larger than the amount
  */
 public record MaterialItem(
     String item,
@@ -23,7 +26,10 @@ public record MaterialItem(
     String unit,
     String rate,
     String waste,
-    String counted) {
+    String counted,
+    String onlyIf,
+    String notIf,
+    boolean asOne) {
   /** Copies the list. */
   public MaterialItem {
     forLayers = List.copyOf(forLayers);

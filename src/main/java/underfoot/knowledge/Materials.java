@@ -45,7 +45,10 @@ public final class Materials {
               entry.required("unit"),
               entry.field("rate"),
               entry.field("waste"),
-              counted(entry)));
+              counted(entry),
+              entry.field("only if"),
+              entry.field("not if"),
+              entry.field("sold").equals("as one")));
     }
     return new Materials(items);
   }

@@ -352,7 +352,9 @@ public final class Planner implements Appraisal {
     for (Amount amount : amounts) {
       Optional<PriceBook.Price> price = prices.find(amount.item().item());
       if (amount.whole() && price.isPresent()) {
-        double cost = packs(amount) * price.get().price();
+        double bought =
+            amount.item().asOne() ? amount.amount() / price.get().pack() : packs(amount);
+        double cost = bought * price.get().price();
         lines.add(new Cost.Line(amount.item().item(), cost));
         total += cost;
       } else {
@@ -381,6 +383,9 @@ public final class Planner implements Appraisal {
   private int packs(Amount amount) {
     if (!amount.whole()) {
       return 0;
+    }
+    if (amount.item().asOne()) {
+      return 1;
     }
     return prices
         .find(amount.item().item())
