@@ -33,7 +33,6 @@ public final class Refusals {
   /** What is said of layers beside each other; nothing else was proposed that could lie there. */
   private static final String OF_NEIGHBOURS = "next-";
 
-
   private final WhyNot found;
   private final Knowledge knowledge;
   private final Phrases phrases;

@@ -97,8 +97,7 @@ public final class BesideReport {
               ? knowledge.figures().get(said.value()).text()
               : said.value();
       String source = knowledge.source(said.source()).title();
-      page.para(
-          "  ", "      ", said.called() + ": " + value + " (" + source + ")", Tone.PLAIN);
+      page.para("  ", "      ", said.called() + ": " + value + " (" + source + ")", Tone.PLAIN);
     }
   }
 
