@@ -228,7 +228,7 @@ public final class FactBook {
 
   private KeyNode group(String path) {
     KeyNode group = root;
-    for (String name : path.split("\\.")) {
+    for (String name : path.replace("[]", "").split("\\.")) {
       group = group == null ? null : group.child(name);
     }
     return group;

@@ -18,6 +18,7 @@ final class Gathered {
 
   private List<Point> outline = List.of();
   private List<Reading> readings = List.of();
+  private List<Zone> zones = List.of();
   private List<Node> outlinePlaces = List.of();
   private List<Node> readingPlaces = List.of();
 
@@ -39,6 +40,7 @@ final class Gathered {
     }
     outline = from.outline();
     readings = from.readings();
+    zones = from.zones();
   }
 
   /** Takes over what another scenario says of one fact, of one entry, or of a whole list. */
@@ -79,6 +81,11 @@ final class Gathered {
 
   void say(StatedFact given) {
     said.put(id(given.key(), given.about()), given);
+  }
+
+  /** What is said of a fact of the floor as a whole; null if nothing is. */
+  StatedFact of(String key) {
+    return said.get(id(key, ""));
   }
 
   boolean says(String key, String about) {
@@ -126,7 +133,7 @@ final class Gathered {
       throw new ScenarioFaults(faults);
     }
     return new Scenario(
-        file, textOf("scenario"), textOf("practice"), givens, outline, readings, book);
+        file, textOf("scenario"), textOf("practice"), givens, outline, readings, zones, book);
   }
 
   private StatedFact given(FactDefinition fact, String about) {
