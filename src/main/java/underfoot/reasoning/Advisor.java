@@ -96,16 +96,30 @@ public final class Advisor {
     return knowledge;
   }
 
-  /** Thinks one floor through. */
+  /** Thinks one floor through, with the parts of it that are otherwise. */
   public Assessment advise(Scenario scenario) {
+    return scenario.zones().isEmpty()
+        ? advise(scenario, List.<Fact>of())
+        : new ZonedFloor(this, scenario).assessment();
+  }
+
+  /**
+   * Thinks one floor through that is the same all over.
+   *
+   * @param scenario the floor
+   * @param levels what is known of where it must end, if it is a part of a room
+   */
+  Assessment advise(Scenario scenario, List<Fact> levels) {
+    List<Object> more = List.copyOf(levels);
     FoundFloor layers = new FoundFloor(scenario, knowledge);
     if (!layers.isTold()) {
-      return advise(scenario, List.of());
+      return thoughtThrough(scenario, more);
     }
     List<Object> judged = judged(scenario, layers);
+    judged.addAll(more);
     Assessment first = null;
     for (int start : layers.starts(new Facts().addAll(judged))) {
-      Assessment from = advise(scenario, found(layers, start, judged));
+      Assessment from = thoughtThrough(scenario, found(layers, start, judged));
       if (from.chosen().isPresent()) {
         return from;
       }
@@ -147,7 +161,7 @@ public final class Advisor {
     return found(layers, (int) start.number(), judged(scenario, layers));
   }
 
-  private Assessment advise(Scenario scenario, List<Object> found) {
+  private Assessment thoughtThrough(Scenario scenario, List<Object> found) {
     Known floor = understood(scenario, found);
     if (floor.stopped()) { // whatever is built, no build-up is worth working out
       return settle(scenario, floor, List.of());

@@ -193,7 +193,7 @@ final class FoundFloor {
 
     List<Fact> facts() {
       tell(START, "", Integer.toString(at), at);
-      for (int i = 0; i < layers.size(); i++) {
+      for (int i = layers.size() - 1; i >= 0; i--) { // the uppermost comes up first
         tell(FATE, layers.get(i).name(), i > at ? COMES_UP : "stays", Double.NaN);
       }
       String base = baseOf(at);
