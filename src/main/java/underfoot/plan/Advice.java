@@ -32,6 +32,9 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * @param ranking what build-ups were ranked by, the weightiest first
  * @param consequences quantities, programme and cost
  * @param findOutFirst what is unknown and decisions hang on, in the order of a survey
+ * @param asFound the layers of the floor as it is today, from what carries it up; empty where the
+ *     scenario tells it in short
+ * @param zones parts of the room where the floor is otherwise; mostly none
  */
 public record Advice(
     String scenario,
@@ -53,7 +56,9 @@ public record Advice(
     double massKgPerM2,
     List<Ranking> ranking,
     Consequences consequences,
-    List<FindOut> findOutFirst) {
+    List<FindOut> findOutFirst,
+    List<LayerFound> asFound,
+    List<RoomZone> zones) {
 
   /** Copies the lists. */
   public Advice {
@@ -65,6 +70,8 @@ public record Advice(
     alternatives = List.copyOf(alternatives);
     ranking = List.copyOf(ranking);
     findOutFirst = List.copyOf(findOutFirst);
+    asFound = List.copyOf(asFound);
+    zones = List.copyOf(zones);
   }
 
   /** Whether anything is to be built. */

@@ -90,8 +90,9 @@ public final class AdviceMaker {
       List<WhatIf.Assumed> assumed, List<FindOut> findOutFirst, Consequences consequences) {
     Optional<BuildUp> chosen = assessment.chosen();
     String way = chosen.map(BuildUp::way).orElse("");
-    List<HaltNote> stopFindings = stopFindings();
-    List<RemedyNote> remedies = remedies();
+    List<RoomZone> zones = ZonesTold.of(assessment);
+    List<HaltNote> stopFindings = ZonesTold.halts(stopFindings(), zones);
+    List<RemedyNote> remedies = ZonesTold.remedies(remedies(), zones);
     List<Assumption> assumptions = assumptions(assumed);
     Heights heights = heights(chosen);
     LayerMaker layers = new LayerMaker(assessment, sayings);
@@ -114,7 +115,7 @@ public final class AdviceMaker {
         chosen.map(layers::layers).orElse(List.of()),
         stopFindings,
         remedies,
-        cautions(),
+        ZonesTold.cautions(cautions(), zones),
         chosen.flatMap(one -> layers.coverage()),
         assumptions,
         new AlternativeMaker(assessment, sayings, stops).alternatives(consequences.ways()),
@@ -122,7 +123,9 @@ public final class AdviceMaker {
         mass,
         ranking(),
         consequences,
-        findOutFirst);
+        findOutFirst,
+        LayerFound.of(facts, sayings.justifier()),
+        zones);
   }
 
   private String summary(

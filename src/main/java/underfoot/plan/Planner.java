@@ -21,6 +21,7 @@ import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.ZonePart;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 
@@ -76,6 +77,17 @@ public final class Planner implements Appraisal {
     Knowledge knowledge = assessment.knowledge();
     SetOuts.Laid laid = setOuts.of(assessment.scenario(), knowledge, buildUp);
     List<Amount> amounts = Amounts.of(knowledge, buildUp.stack(), buildUp.facts(), laid);
+    List<Timetable.Part> parts = new ArrayList<>();
+    parts.add(new Timetable.Part(buildUp.facts(), assessment.of(StepTime.class)));
+    for (ZonePart zone : assessment.zones()) {
+      Optional<BuildUp> there = zone.assessment().chosen();
+      if (there.isPresent()) {
+        Facts facts = there.get().facts();
+        amounts =
+            Amounts.together(amounts, Amounts.ofPart(knowledge, there.get().stack(), facts));
+        parts.add(new Timetable.Part(facts, zone.assessment().of(StepTime.class)));
+      }
+    }
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -88,7 +100,7 @@ public final class Planner implements Appraisal {
               packs(amount),
               justifier.of(amount.layer().because(), amount.used())));
     }
-    Timetable timetable = Timetable.of(knowledge, buildUp.facts(), assessment.of(StepTime.class));
+    Timetable timetable = Timetable.of(knowledge, parts);
     return new Consequences(
         quantities,
         programme(timetable, justifier),

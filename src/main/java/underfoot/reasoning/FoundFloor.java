@@ -1,7 +1,6 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,9 +33,6 @@ final class FoundFloor {
   private static final String LEAVES = "residue it leaves";
   private static final String MASS = "found mass rate";
   private static final String CARRIER_BASE = "base it is itself";
-  private static final String VERDICT = "found verdict";
-  private static final String COMES_UP = "comes up";
-  private static final String FATE = "fate";
   private static final String TILES = "tiles";
 
   private final Scenario scenario;
@@ -146,8 +142,8 @@ final class FoundFloor {
     List<Integer> starts = new ArrayList<>();
     int lowest = carrierBase.isEmpty() ? lowestBase() : -1;
     for (int i = 0; i < layers.size(); i++) {
-      Fact verdict = judged.find(VERDICT, layers.get(i).name());
-      if (i != lowest && verdict != null && verdict.text().equals(COMES_UP)) {
+      Fact verdict = judged.find(FoundLayers.VERDICT, layers.get(i).name());
+      if (i != lowest && verdict != null && verdict.text().equals(FoundLayers.COMES_UP)) {
         break;
       }
       if (layers.get(i).isBase()) {
@@ -185,7 +181,7 @@ final class FoundFloor {
       this.at = at;
       this.judged = new Facts().addAll(judged);
       for (Fact one : judged) {
-        if (one.name().equals(VERDICT)) {
+        if (one.name().equals(FoundLayers.VERDICT)) {
           uses.add(one);
         }
       }
@@ -194,7 +190,7 @@ final class FoundFloor {
     List<Fact> facts() {
       tell(START, "", Integer.toString(at), at);
       for (int i = layers.size() - 1; i >= 0; i--) { // the uppermost comes up first
-        tell(FATE, layers.get(i).name(), i > at ? COMES_UP : "stays", Double.NaN);
+        tell(FoundLayers.FATE, layers.get(i).name(), i > at ? FoundLayers.COMES_UP : "stays", Double.NaN);
       }
       String base = baseOf(at);
       if (!base.isEmpty()) {
@@ -381,14 +377,5 @@ final class FoundFloor {
         .filter(one -> one.about().isEmpty())
         .map(Fact::name)
         .collect(Collectors.toSet());
-  }
-
-  /** The layers in order, each with what becomes of it, for reports. */
-  static Map<String, String> fates(Facts facts) {
-    Map<String, String> fates = new LinkedHashMap<>();
-    for (String name : facts.abouts(FATE)) {
-      fates.put(name, facts.find(FATE, name).text());
-    }
-    return fates;
   }
 }

@@ -103,6 +103,7 @@ final class BriefReport {
       for (Layer layer : advice.layers()) {
         page.para(TextPage.numbered(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
       }
+      FloorTold.write(advice, phrases, page);
       return;
     }
     page.heading(phrases.say("heading-build-up"));
@@ -123,6 +124,7 @@ final class BriefReport {
         page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
+    FloorTold.write(advice, phrases, page);
   }
 
   private String shortLayer(Layer layer) {

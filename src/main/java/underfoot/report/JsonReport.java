@@ -25,7 +25,9 @@ import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
+import underfoot.plan.LayerFound;
 import underfoot.plan.Opinion;
+import underfoot.plan.RoomZone;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Refusal;
@@ -57,7 +59,15 @@ public final class JsonReport extends RecordWriter {
               Advice.class,
               "scenario practice verdict summary base way=buildUp stopFindings=halts layers"
                   + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
-                  + " consequences= ranking findOutFirst"),
+                  + " consequences= ranking findOutFirst asFound? zones?"),
+          entry(LayerFound.class, "name thicknessMm stays because"),
+          entry(
+              RoomZone.class,
+              "name areaM2 surfaceMm levelMm stepMm advice/verdict=verdict advice/base=base"
+                  + " advice/way=buildUp advice/layers=layers advice/stopFindings=halts"
+                  + " advice/remedies=remedies advice/cautions=cautions advice/heights=heights"
+                  + " advice/massKgPerM2=massKgPerM2 advice/assumptions=assumptions"
+                  + " advice/alternatives=alternatives advice/asFound=asFound?"),
           entry(
               Consequences.class,
               "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),

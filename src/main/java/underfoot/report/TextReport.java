@@ -93,6 +93,7 @@ public final class TextReport {
         page.para(phrases.say("levels-from-base", "above", Texts.mm(above)));
       }
       layers();
+      FloorTold.write(advice, phrases, page);
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));
