@@ -6,6 +6,7 @@ import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
+import underfoot.scenario.StatedFact;
 import underfoot.scenario.Zone;
 
 /**
@@ -53,7 +54,9 @@ final class ZonedFloor {
     this.advisor = advisor;
     parts.add(new Part("", 0, room));
     for (Zone zone : room.zones()) {
-      parts.add(new Part(zone.name(), zone.surface(), zone.floor()));
+      double surface =
+          room.find("zones[].surface", zone.name()).map(StatedFact::number).orElse(Double.NaN);
+      parts.add(new Part(zone.name(), surface, zone.floor()));
     }
   }
 

@@ -21,6 +21,8 @@ import underfoot.quantity.Words;
  * @param leastText the least value as the facts file writes it; empty if there is none
  * @param mostText the greatest value as the facts file writes it; empty if there is none
  * @param required whether a scenario must give it
+ * @param knownBy for a list the key of its entries that names one which has no name; empty if they
+ *     are known by their place
  * @param insteadOfIt the key of another fact that says the same in another way: of the two one is
  *     written; empty if there is none
  * @param shorthandFor the key that may hold this fact's value directly ({@code heating: none} for
@@ -46,6 +48,7 @@ public record FactDefinition(
     String leastText,
     String mostText,
     boolean required,
+    String knownBy,
     String insteadOfIt,
     String shorthandFor,
     String means,

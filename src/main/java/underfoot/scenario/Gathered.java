@@ -75,6 +75,7 @@ final class Gathered {
     } else if (fact.kind() == Kind.LIST) {
       String list = fact.key() + "[]";
       entries.remove(list);
+      zones = fact.key().equals(ZoneReader.ZONES) ? List.of() : zones;
       said.values().removeIf(given -> given.definition().list().equals(list));
     }
   }

@@ -374,8 +374,9 @@ final class Gatherer {
     if (!said.isEmpty()) {
       return said;
     }
-    KeyNode kind = node.child("kind");
-    String sort = text(keys, "kind");
+    String by = node.fact.knownBy();
+    KeyNode kind = by.isEmpty() ? null : node.child(by);
+    String sort = by.isEmpty() ? "" : text(keys, by);
     if (kind != null && kind.fact != null && !sort.isEmpty()) { // it is known by what it is
       String name = Values.choiceOr(kind.fact, sort);
       int place = 2;

@@ -142,7 +142,7 @@ public record Scenario(
   private Scenario withZones(Change change) throws ScenarioFaults {
     List<Zone> all = new ArrayList<>();
     for (Zone zone : zones) {
-      all.add(new Zone(zone.name(), zone.surface(), change.of(zone.floor())));
+      all.add(new Zone(zone.name(), change.of(zone.floor())));
     }
     return with(all, readings);
   }

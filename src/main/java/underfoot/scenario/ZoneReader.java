@@ -77,9 +77,7 @@ final class ZoneReader {
       if (items.items().get(i) instanceof Node.Keys keys) {
         Scenario floor = floor(keys, names.get(i));
         if (floor != null) {
-          double surface =
-              room.find(LIST + ".surface", names.get(i)).map(StatedFact::number).orElse(Double.NaN);
-          zones.add(new Zone(names.get(i), surface, floor));
+          zones.add(new Zone(names.get(i), floor));
         }
       }
     }
