@@ -28,6 +28,7 @@ final class FactReader {
           "required",
           "shorthand for",
           "joined by",
+          "also at",
           "means",
           "ask",
           "look",
@@ -66,7 +67,7 @@ final class FactReader {
           entry,
           entry.key() + " needs a kind, but has " + Words.quote(text("kind")),
           "write one of: text, choice, choices, yes-no, quantity, count, year, date, points,"
-              + " readings, list");
+              + " rectangle, readings, list");
       return null;
     }
     Dimension dimension = Dimension.named(text("dimension")).orElse(null);

@@ -90,7 +90,7 @@ final class Gatherer {
 
   private static boolean isScalar(FactDefinition fact) {
     return switch (fact.kind()) {
-      case POINTS, READINGS, LIST, CHOICES -> false;
+      case POINTS, RECTANGLE, READINGS, LIST, CHOICES -> false;
       default -> true;
     };
   }
@@ -241,6 +241,7 @@ final class Gatherer {
     } else if (value instanceof Node.Items items) {
       switch (fact.kind()) {
         case POINTS -> new Tuples(book, file, faults, fact).outline(items, gathered);
+        case RECTANGLE -> new Tuples(book, file, faults, fact).rectangle(items, about, gathered);
         case READINGS -> new Tuples(book, file, faults, fact).readings(items, gathered);
         case CHOICES -> choices(fact, items, about);
         default ->
@@ -354,11 +355,17 @@ final class Gatherer {
 
   /** The name of an entry, or its place in words if it has none. */
   private String nameOf(Node.Keys keys, KeyNode node, int place) {
-    if (keys.get("name") instanceof Node.Scalar scalar
-        && !Values.isEmpty(scalar.text())
-        && Values.state(scalar.text()) == State.KNOWN
-        && scalar.text().length() <= longest) {
-      return Words.squeeze(scalar.text());
+    for (Node.Entry entry : keys.entries()) {
+      KeyNode key = node.child(entry.key());
+      if (key != null
+          && key.fact != null
+          && key.fact.word().equals("name")
+          && entry.value() instanceof Node.Scalar scalar
+          && !Values.isEmpty(scalar.text())
+          && Values.state(scalar.text()) == State.KNOWN
+          && scalar.text().length() <= longest) {
+        return Words.squeeze(scalar.text());
+      }
     }
     KeyNode name = node.child("name");
     return (name == null || name.fact == null ? "entry" : name.fact.called()) + " " + place;
