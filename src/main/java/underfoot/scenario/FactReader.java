@@ -30,6 +30,7 @@ final class FactReader {
           "instead of it",
           "shorthand for",
           "joined by",
+          "also at",
           "means",
           "ask",
           "look",
@@ -68,7 +69,7 @@ final class FactReader {
           entry,
           entry.key() + " needs a kind, but has " + Words.quote(text("kind")),
           "write one of: text, choice, choices, yes-no, quantity, count, year, date, points,"
-              + " readings, list");
+              + " rectangle, readings, list");
       return null;
     }
     Dimension dimension = Dimension.named(text("dimension")).orElse(null);

@@ -106,7 +106,7 @@ final class Gatherer {
 
   private static boolean isScalar(FactDefinition fact) {
     return switch (fact.kind()) {
-      case POINTS, READINGS, LIST, CHOICES -> false;
+      case POINTS, RECTANGLE, READINGS, LIST, CHOICES -> false;
       default -> true;
     };
   }
@@ -257,6 +257,7 @@ final class Gatherer {
     } else if (value instanceof Node.Items items) {
       switch (fact.kind()) {
         case POINTS -> new Tuples(book, file, faults, fact).outline(items, gathered);
+        case RECTANGLE -> new Tuples(book, file, faults, fact).rectangle(items, about, gathered);
         case READINGS -> new Tuples(book, file, faults, fact).readings(items, gathered);
         case CHOICES -> choices(fact, items, about);
         default ->
@@ -370,13 +371,13 @@ final class Gatherer {
 
   /** The name of an entry, or its place in words if it has none. */
   private String nameOf(Node.Keys keys, KeyNode node, List<String> taken) {
-    String said = text(keys, "name");
+    String said = said(keys, node, "name");
     if (!said.isEmpty()) {
       return said;
     }
     String by = node.fact.knownBy();
     KeyNode kind = by.isEmpty() ? null : node.child(by);
-    String sort = by.isEmpty() ? "" : text(keys, by);
+    String sort = kind == null ? "" : said(keys, node, by);
     if (kind != null && kind.fact != null && !sort.isEmpty()) { // it is known by what it is
       String name = Values.choiceOr(kind.fact, sort);
       int place = 2;
@@ -391,13 +392,21 @@ final class Gatherer {
         + (taken.size() + 1);
   }
 
-  private String text(Node.Keys keys, String key) {
-    return keys.get(key) instanceof Node.Scalar scalar
-            && !Values.isEmpty(scalar.text())
-            && Values.state(scalar.text()) == State.KNOWN
-            && scalar.text().length() <= longest
-        ? Words.squeeze(scalar.text())
-        : "";
+  /** What an entry says under a key, whatever word the key is written with; empty if nothing. */
+  private String said(Node.Keys keys, KeyNode node, String word) {
+    for (Node.Entry entry : keys.entries()) {
+      KeyNode key = node.child(entry.key());
+      if (key != null
+          && key.fact != null
+          && key.fact.word().equals(word)
+          && entry.value() instanceof Node.Scalar scalar
+          && !Values.isEmpty(scalar.text())
+          && Values.state(scalar.text()) == State.KNOWN
+          && scalar.text().length() <= longest) {
+        return Words.squeeze(scalar.text());
+      }
+    }
+    return "";
   }
 
   /** Whether a fact was written, well or badly. */

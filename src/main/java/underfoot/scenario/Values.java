@@ -69,7 +69,7 @@ final class Values {
       case QUANTITY -> quantity(fact, text);
       case COUNT, YEAR -> whole(fact, text);
       case DATE -> date(fact, text);
-      case POINTS, READINGS, LIST ->
+      case POINTS, RECTANGLE, READINGS, LIST ->
           throw new BadValue(
               fact.word() + ": " + Words.quote(text) + " is one value, but a list is needed",
               example(fact));

@@ -25,6 +25,7 @@ final class ZoneReader {
   private static final String LEVELS = "levels";
   private static final String READINGS = "readings";
   private static final String DOORS = "doors";
+  private static final String ITEMS = "items";
 
   /** What is told of a zone itself; all else is told of the floor there. */
   private static final Set<String> OWN = Set.of("name", "surface");
@@ -103,8 +104,8 @@ final class ZoneReader {
     List<Node.Entry> carriers = new ArrayList<>();
     for (Node.Entry entry : root.entries()) {
       switch (Words.alike(entry.key())) {
-        case ZONES -> {
-          // the parts have no parts of their own
+        case ZONES, ITEMS -> {
+          // the parts have no parts of their own, and what stands in the room is weighed once
         }
         case ROOM -> whole.add(with(entry, room(entry.value(), corners, outline, zone)));
         case LEVELS -> whole.add(with(entry, without(entry.value(), Set.of(READINGS))));
