@@ -31,4 +31,3 @@
 [condition][]It lies on another layer=Fact( name == "found place", about == $thing.about, text != "on the carrier" )
 [condition][]Nothing brings it up=not Fact( about == $thing.about, says == "found verdict: comes up" )
 [condition][]Nobody has said that it is screwed=not Fact( name == "found fixing", about == $thing.about, text in ( "screwed", "glued and screwed" ) )
-[condition][]Its {name} is known=Fact( name == "{name}", about == $thing.about )
