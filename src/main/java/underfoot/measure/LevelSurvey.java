@@ -190,6 +190,11 @@ public final class LevelSurvey {
     return plane.heightAt(place.x / 1000, place.y / 1000);
   }
 
+  /** The widest step from reading to reading that nobody can do without to reach them all, mm. */
+  public double widestStep() {
+    return WidestStep.of(measured);
+  }
+
   /** The highest reading. */
   public Reading highest() {
     Reading highest = readings.get(0);
