@@ -25,6 +25,7 @@ public final class Knowledge {
   private final Map<String, Status> statuses;
   private final List<Disagreement> disagreements;
   private final Kinds kinds;
+  private final Headlines headlines;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -42,7 +43,8 @@ public final class Knowledge {
       Map<String, Source> sources,
       Map<String, Status> statuses,
       List<Disagreement> disagreements,
-      Kinds kinds) {
+      Kinds kinds,
+      Headlines headlines) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -58,6 +60,7 @@ public final class Knowledge {
     this.statuses = statuses;
     this.disagreements = disagreements;
     this.kinds = kinds;
+    this.headlines = headlines;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -121,12 +124,18 @@ public final class Knowledge {
         sources,
         statuses,
         Disagreement.load(files),
-        Kinds.load(files, figures, wording, layers, scales, sources.keySet()));
+        Kinds.load(files, figures, wording, layers, scales, sources.keySet()),
+        Headlines.load(files, wording));
   }
 
   /** The facts that scenarios may state. */
   public FactBook facts() {
     return facts;
+  }
+
+  /** What heads the answer, the gravest first. */
+  public Headlines headlines() {
+    return headlines;
   }
 
   /** The numbers. */

@@ -32,6 +32,7 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * @param ranking what build-ups were ranked by, the weightiest first
  * @param consequences quantities, programme and cost
  * @param findOutFirst what is unknown and decisions hang on, in the order of a survey
+ * @param first what a reader must know before all else
  */
 public record Advice(
     String scenario,
@@ -53,7 +54,8 @@ public record Advice(
     double massKgPerM2,
     List<Ranking> ranking,
     Consequences consequences,
-    List<FindOut> findOutFirst) {
+    List<FindOut> findOutFirst,
+    FirstThings first) {
 
   /** Copies the lists. */
   public Advice {

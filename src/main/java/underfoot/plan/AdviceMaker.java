@@ -122,7 +122,20 @@ public final class AdviceMaker {
         mass,
         ranking(),
         consequences,
-        findOutFirst);
+        findOutFirst,
+        new FirstThingsMaker(knowledge.headlines(), phrases, limits())
+            .of(stopFindings, remedies, findOutFirst));
+  }
+
+  /** The wordings that tell of a limit the client set and that is not kept. */
+  private Set<String> limits() {
+    return assessment.of(ClientLimit.class).stream()
+        .map(ClientLimit::wording)
+        .collect(Collectors.toSet());
+  }
+
+  private int gravity(String id, String kind) {
+    return knowledge.headlines().place(FirstThingsMaker.wording(id), kind);
   }
 
   private String summary(
@@ -193,7 +206,10 @@ public final class AdviceMaker {
               filled.parts(),
               sayings.because(same, filled)));
     }
-    notes.sort(Comparator.comparing(HaltNote::verdict).reversed());
+    notes.sort(
+        Comparator.comparing(HaltNote::verdict)
+            .reversed()
+            .thenComparing(one -> gravity(one.id(), "stop")));
     return notes;
   }
 
@@ -214,7 +230,9 @@ public final class AdviceMaker {
               same.about(),
               sayings.because(same, filled)));
     }
-    notes.sort(Comparator.comparing(note -> !note.hold()));
+    notes.sort(
+        Comparator.comparing((RemedyNote note) -> !note.hold())
+            .thenComparing(note -> note.hold() ? gravity(note.id(), "gate") : 0));
     return notes;
   }
 
@@ -240,7 +258,10 @@ public final class AdviceMaker {
       // Nothing is laid, so only what can hurt somebody is worth saying.
       notes.removeIf(note -> note.severity() != Severity.DANGER);
     }
-    notes.sort(Comparator.comparing(CautionNote::severity));
+    notes.sort(
+        Comparator.comparing(CautionNote::severity)
+            .thenComparing(
+                note -> note.severity() == Severity.DANGER ? gravity(note.id(), "danger") : 0));
     return notes;
   }
 

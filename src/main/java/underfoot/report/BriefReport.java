@@ -55,6 +55,7 @@ final class BriefReport {
         phrases,
         page,
         one -> TextReport.titled(one.title(), one.parts().must()) + ids(one));
+    dangers();
     if (advice.builds()) {
       build();
     } else {
@@ -63,7 +64,6 @@ final class BriefReport {
     }
     ChangesText.write(advice, phrases, page, brief ? CHANGES_IN_SHORT : CHANGES);
     remedies();
-    dangers();
     if (findOut) {
       findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
     }

@@ -23,6 +23,7 @@ import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.Consequences;
 import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
+import underfoot.plan.FirstThings;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
 import underfoot.plan.Opinion;
@@ -55,12 +56,14 @@ public final class JsonReport extends RecordWriter {
           entry(MadeBy.class, "version ruleBase notice?"),
           entry(
               Advice.class,
-              "scenario practice verdict summary base way=buildUp stopFindings=halts layers"
+              "scenario practice first= verdict summary base way=buildUp stopFindings=halts layers"
                   + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
                   + " consequences= ranking findOutFirst"),
           entry(
               Consequences.class,
               "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
+          entry(FirstThings.class, "headline headlineOf doNow alsoFirst"),
+          entry(FirstThings.DoNow.class, "id kind text"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
@@ -78,13 +79,16 @@ public final class TextReport {
   static void answer(Advice advice, Phrases phrases, TextPage page) {
     page.para("", "", advice.scenario(), Tone.BOLD);
     page.blank();
-    page.para("", "", phrases.say("verdict-" + advice.verdict().word()), tone(advice.verdict()));
+    page.para("", "", advice.first().headline(), tone(advice.verdict()));
+    page.para(phrases.say("verdict-" + advice.verdict().word()));
     page.para(advice.summary());
+    FirstText.write(advice, phrases, page);
   }
 
   private void write() {
     answer(advice, phrases, page);
     stopFindings(advice, phrases, page, one -> told(one.title(), one, one.because()));
+    cautions(one -> one.severity() == Severity.DANGER);
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
       new TextSection(advice, phrases, page).draw();
@@ -103,7 +107,7 @@ public final class TextReport {
     if (advice.builds()) {
       ChangesText.write(advice, phrases, page, Integer.MAX_VALUE);
     }
-    cautions();
+    cautions(one -> one.severity() != Severity.DANGER);
     if (findOut) {
       BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
     }
@@ -210,12 +214,9 @@ public final class TextReport {
     }
   }
 
-  private void cautions() {
-    if (advice.cautions().isEmpty()) {
-      return;
-    }
+  private void cautions(Predicate<CautionNote> told) {
     Severity last = null;
-    for (CautionNote caution : advice.cautions()) {
+    for (CautionNote caution : advice.cautions().stream().filter(told).toList()) {
       if (caution.severity() != last) {
         last = caution.severity();
         page.heading(phrases.say("heading-" + last.word()));
