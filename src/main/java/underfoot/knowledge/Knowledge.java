@@ -26,6 +26,7 @@ public final class Knowledge {
   private final List<Disagreement> disagreements;
   private final Kinds kinds;
   private final Headlines headlines;
+  private final Shopping shopping;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -44,7 +45,8 @@ public final class Knowledge {
       Map<String, Status> statuses,
       List<Disagreement> disagreements,
       Kinds kinds,
-      Headlines headlines) {
+      Headlines headlines,
+      Shopping shopping) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -61,6 +63,7 @@ public final class Knowledge {
     this.disagreements = disagreements;
     this.kinds = kinds;
     this.headlines = headlines;
+    this.shopping = shopping;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -125,7 +128,8 @@ public final class Knowledge {
         statuses,
         Disagreement.load(files),
         Kinds.load(files, figures, wording, layers, scales, sources.keySet()),
-        Headlines.load(files, wording));
+        Headlines.load(files, wording),
+        Shopping.load(files, materials, layers, figures, wording));
   }
 
   /** The facts that scenarios may state. */
@@ -136,6 +140,11 @@ public final class Knowledge {
   /** What heads the answer, the gravest first. */
   public Headlines headlines() {
     return headlines;
+  }
+
+  /** What is asked for in shops. */
+  public Shopping shopping() {
+    return shopping;
   }
 
   /** The numbers. */

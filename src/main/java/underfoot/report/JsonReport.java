@@ -31,6 +31,7 @@ import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Refusal;
 import underfoot.plan.SetOut;
+import underfoot.plan.ShoppingLine;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
 import underfoot.reasoning.RulesCompared;
@@ -61,7 +62,7 @@ public final class JsonReport extends RecordWriter {
                   + " consequences= ranking findOutFirst"),
           entry(
               Consequences.class,
-              "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
+              "quantities shopping programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
           entry(FirstThings.class, "headline headlineOf doNow alsoFirst"),
           entry(FirstThings.DoNow.class, "id kind text"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
@@ -77,6 +78,9 @@ public final class JsonReport extends RecordWriter {
           entry(Advice.Alternative.class, "id standing kind title text because"),
           entry(Advice.Heights.class, "rise=riseMm aboveOldFloor=aboveOldFloorMm doors"),
           entry(Advice.Ranking.class, "id order name=criterion because"),
+          entry(
+              ShoppingLine.class,
+              "shelf item kind? size? amount unit packs pack=packHolds pieces=packPieces forWhat? spare?"),
           entry(Cost.class, "total contingency atLeast unpriced currency invented lines"),
           entry(FindOut.class, "fact ask look pass=stage rank decisions"),
           entry(
