@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import underfoot.quantity.Spoken;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -206,7 +207,7 @@ public final class Wording {
         if (fact == null) {
           out.append("an unknown ").append(name);
         } else {
-          out.append(fact.text());
+          out.append(Spoken.of(fact.text()));
           use(fact, used);
         }
       }

@@ -138,6 +138,7 @@ public record Advice(
    * @param spec what is asked of it
    * @param fixing how it is fixed
    * @param coveragePercent the contact its bed must have; empty if none was set
+   * @param key what is set, cut or combed by it, each in a few words: classes, notch, screws, joint
    * @param because why it is laid, and all that is asked of it
    */
   public record Layer(
@@ -152,6 +153,7 @@ public record Advice(
       List<Say> spec,
       List<Say> fixing,
       Optional<Double> coveragePercent,
+      List<String> key,
       List<Justification> because)
       implements Decision {
     /** Copies the lists. */
@@ -159,6 +161,7 @@ public record Advice(
       reasons = List.copyOf(reasons);
       spec = List.copyOf(spec);
       fixing = List.copyOf(fixing);
+      key = List.copyOf(key);
       because = List.copyOf(because);
     }
 
@@ -223,6 +226,7 @@ public record Advice(
    * @param title a few words
    * @param parts the danger, whom it hurts and what to do instead; or the text
    * @param about which of several things it is about; empty for the room
+   * @param general whether it holds on nearly every floor
    * @param because why
    */
   public record CautionNote(
@@ -231,6 +235,7 @@ public record Advice(
       String title,
       TextParts parts,
       String about,
+      boolean general,
       List<Justification> because)
       implements Decision, Told {
     @Override

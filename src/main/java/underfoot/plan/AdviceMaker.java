@@ -158,7 +158,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            Texts.of(tenth(heights.aboveOldFloor().mean()), "mm"),
+            Texts.whole(heights.aboveOldFloor().mean()),
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -252,6 +252,7 @@ public final class AdviceMaker {
               filled.title(same.about()),
               filled.parts(),
               same.about(),
+              worst != Severity.DANGER && knowledge.generalities().contains(same.wording()),
               sayings.because(same, filled)));
     }
     if (assessment.verdict() == Verdict.STOP) {
@@ -260,6 +261,7 @@ public final class AdviceMaker {
     }
     notes.sort(
         Comparator.comparing(CautionNote::severity)
+            .thenComparing(CautionNote::general)
             .thenComparing(
                 note -> note.severity() == Severity.DANGER ? gravity(note.id(), "danger") : 0));
     return notes;
@@ -344,7 +346,4 @@ public final class AdviceMaker {
     return new Heights(buildUp.stack().rise(), above, doors);
   }
 
-  private static double tenth(double number) {
-    return Math.round(number * 10) / 10.0;
-  }
 }

@@ -105,6 +105,7 @@ final class LayerMaker {
         id.equals(TILE_BED)
             ? targets.stream().findFirst().map(target -> target.figure().number())
             : contact,
+        key(id),
         Justification.once(because));
   }
 
@@ -115,6 +116,24 @@ final class LayerMaker {
 
   private static boolean isCheck(LayerNote note) {
     return note.wording().startsWith(CHECK) && CHECKED.contains(note.layer());
+  }
+
+  /** What is set, cut or combed by a layer, each in a few words, its classes first. */
+  private List<String> key(String layer) {
+    List<String> grades =
+        assessment.of(LayerClass.class).stream()
+            .filter(one -> one.layer().equals(layer))
+            .map(LayerClass::grade)
+            .sorted()
+            .toList();
+    List<String> key = new ArrayList<>();
+    for (String grade : MaterialClasses.strictest(sayings.knowledge(), grades)) {
+      String scale = MaterialClasses.scaleOf(sayings.knowledge(), grade);
+      key.add(sayings.phrases().say("key-class", "scale", scale, "class", grade));
+    }
+    key.addAll(
+        sayings.knowledge().site().of(layer, sayings.knowledge().figures(), sayings.facts()));
+    return key;
   }
 
   /** The strictest class on each scale, with the reasons of all that ask for it or for less. */

@@ -69,10 +69,10 @@ public final class JsonReport extends RecordWriter {
           entry(
               Advice.Layer.class,
               "id order name material family thickness=thicknessMm level=levelMm spec/text=spec"
-                  + " fixingText=fixing coveragePercent? because"),
+                  + " fixingText=fixing coveragePercent? key because"),
           entry(Advice.Coverage.class, "targetPercent check/text=check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? because"),
+          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? general because"),
           entry(Advice.Assumption.class, "fact assumed look=findOut wouldChange changes because"),
           entry(Otherwise.class, "fact value reach differences=becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),

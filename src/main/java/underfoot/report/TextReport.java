@@ -23,7 +23,6 @@ import underfoot.plan.Advice.Say;
 import underfoot.plan.Advice.Told;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
-import underfoot.plan.QuantityLine;
 import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
 
@@ -94,7 +93,7 @@ public final class TextReport {
       new TextSection(advice, phrases, page).draw();
       double above = advice.heights().aboveOldFloor().mean();
       if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-        page.para(phrases.say("levels-from-base", "above", Texts.mm(above)));
+        page.para(phrases.say("levels-from-base", "above", Texts.whole(above)));
       }
       layers();
     } else {
@@ -260,19 +259,7 @@ public final class TextReport {
     advice.consequences().setOut().ifPresent(new SetOutText(phrases, page)::write);
     if (!advice.consequences().quantities().isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
-      for (QuantityLine line : advice.consequences().quantities()) {
-        String packs = line.packs() > 0 ? line.packs() + " × " : "";
-        page.para(
-            " - ",
-            INDENT,
-            packs
-                + line.item()
-                + ", "
-                + Sentences.amount(line, phrases)
-                + " "
-                + ids(line.because()),
-            Tone.PLAIN);
-      }
+      ShoppingText.write(advice.consequences().shopping(), phrases, page);
     }
     ProgrammeText.write(advice, phrases, page, true);
     advice.consequences().cost().ifPresent(this::cost);

@@ -233,7 +233,7 @@ public final class HtmlReport extends HtmlParts {
 
   private void keyFigures() {
     out.open("dl", "class", "key");
-    key("key-rise", Texts.mm(advice.heights().aboveOldFloor().mean()));
+    key("key-rise", Texts.whole(advice.heights().aboveOldFloor().mean()));
     key("key-mass", Texts.of(Math.round(advice.massKgPerM2()), "kg/m2"));
     advice.coverage().ifPresent(one -> key("key-contact", Texts.of(one.targetPercent(), "%")));
     after.schedule().milestones().stream()
