@@ -115,12 +115,18 @@ public record Advice(
    * A text of advice on something.
    *
    * @param parts the sentences
+   * @param general whether it is said of every such layer, or told among what the layer is known by
    * @param because the rules that say so
    */
-  public record Say(TextParts parts, List<Justification> because) implements Told {
+  public record Say(TextParts parts, boolean general, List<Justification> because) implements Told {
     /** Copies the list. */
     public Say {
       because = List.copyOf(because);
+    }
+
+    /** A text that is this floor's own. */
+    public Say(TextParts parts, List<Justification> because) {
+      this(parts, false, because);
     }
   }
 

@@ -86,6 +86,7 @@ final class LayerMaker {
       spec.add(
           new Say(
               TextParts.of(sayings.phrases().say("layer-contact", "percent", percent)),
+              true,
               sayings.justifier().of(covers.stream().map(LayerCover::because).toList())));
     }
     Set<Justification> because = new LinkedHashSet<>(reasons);
@@ -111,7 +112,8 @@ final class LayerMaker {
 
   private Say say(Same<LayerNote> same) {
     Wording.Filled filled = sayings.fill(same.wording(), "");
-    return new Say(filled.parts(), sayings.because(same, filled));
+    boolean general = sayings.knowledge().generalities().contains(same.wording());
+    return new Say(filled.parts(), general, sayings.because(same, filled));
   }
 
   private static boolean isCheck(LayerNote note) {
@@ -161,6 +163,7 @@ final class LayerMaker {
           said.add(
               new Say(
                   TextParts.of(text),
+                  true,
                   sayings.justifier().of(asked.stream().map(LayerClass::because).toList())));
         });
     return said;

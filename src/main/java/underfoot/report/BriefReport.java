@@ -19,6 +19,7 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Standing;
 import underfoot.plan.FindOut;
 import underfoot.plan.FirstThings.DoNow;
+import underfoot.plan.Justification;
 import underfoot.report.TextPage.Tone;
 
 /**
@@ -81,9 +82,7 @@ final class BriefReport {
                       phrases.say(
                               "coverage-target", "target", Texts.of(target.targetPercent(), "%"))
                           + " "
-                          + target.check().get(0).parts().must()
-                          + " "
-                          + TextReport.ids(target.because()));
+                          + target.check().get(0).parts().must());
                 });
         TextReport.doors(advice, phrases, page);
       }
@@ -112,13 +111,13 @@ final class BriefReport {
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
       page.para(TextPage.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
+      Justification why = layer.reasons().get(0);
+      String key = layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
       page.para(
-          INDENT,
-          INDENT,
-          layer.reasons().get(0).rule().reason() + " ‹" + layer.reasons().get(0).rule().id() + "›",
-          Tone.PLAIN);
+          INDENT, INDENT, key + why.rule().reason() + " ‹" + why.rule().id() + "›", Tone.PLAIN);
       String said =
           Stream.concat(layer.spec().stream(), layer.fixing().stream())
+              .filter(say -> !say.general())
               .map(say -> say.parts().must())
               .collect(Collectors.joining(" "));
       if (!said.isEmpty()) {
@@ -177,7 +176,6 @@ final class BriefReport {
 
   private void care() {
     titles(Severity.CARE, "also-care");
-    titles(Severity.NOTE, "also-notes");
   }
 
   private void titles(Severity severity, String phrase) {

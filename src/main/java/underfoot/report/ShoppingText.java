@@ -82,7 +82,8 @@ public final class ShoppingText {
     StringJoiner words = new StringJoiner("; ");
     for (ShoppingLine line : lines) {
       if (line.packs() > 0) {
-        words.add(line.packs() + " × " + pack(line) + " " + line.item());
+        String pack = line.pieces() == 1 ? "" : pack(line) + " ";
+        words.add(line.packs() + " × " + pack + line.item());
       }
     }
     return words.toString();
