@@ -67,7 +67,9 @@ public final class TextReport {
 
   private static void write(
       Advice advice, Phrases phrases, Detail detail, TextPage page, boolean findOut) {
-    if (detail == Detail.FULL) {
+    if (detail == Detail.SITE) {
+      SiteSheet.write(advice, phrases, page);
+    } else if (detail == Detail.FULL) {
       new TextReport(advice, phrases, page, findOut).write();
     } else {
       BriefReport.write(advice, phrases, detail, page, findOut);
