@@ -124,8 +124,21 @@ public final class AdviceMaker {
         ranking(),
         consequences,
         findOutFirst,
+        new FirstThingsMaker(knowledge.headlines(), phrases, limits())
+            .of(stopFindings, remedies, findOutFirst),
         LayerFound.of(facts, sayings.justifier()),
         zones);
+  }
+
+  /** The wordings that tell of a limit the client set and that is not kept. */
+  private Set<String> limits() {
+    return assessment.of(ClientLimit.class).stream()
+        .map(ClientLimit::wording)
+        .collect(Collectors.toSet());
+  }
+
+  private int gravity(String id, String kind) {
+    return knowledge.headlines().place(FirstThingsMaker.wording(id), kind);
   }
 
   private String summary(
@@ -148,7 +161,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            Texts.of(tenth(heights.aboveOldFloor().mean()), "mm"),
+            Texts.whole(heights.aboveOldFloor().mean()),
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -196,7 +209,10 @@ public final class AdviceMaker {
               filled.parts(),
               sayings.because(same, filled)));
     }
-    notes.sort(Comparator.comparing(HaltNote::verdict).reversed());
+    notes.sort(
+        Comparator.comparing(HaltNote::verdict)
+            .reversed()
+            .thenComparing(one -> gravity(one.id(), "stop")));
     return notes;
   }
 
@@ -217,7 +233,9 @@ public final class AdviceMaker {
               same.about(),
               sayings.because(same, filled)));
     }
-    notes.sort(Comparator.comparing(note -> !note.hold()));
+    notes.sort(
+        Comparator.comparing((RemedyNote note) -> !note.hold())
+            .thenComparing(note -> note.hold() ? gravity(note.id(), "gate") : 0));
     return notes;
   }
 
@@ -237,13 +255,18 @@ public final class AdviceMaker {
               filled.title(same.about()),
               filled.parts(),
               same.about(),
+              worst != Severity.DANGER && knowledge.generalities().contains(same.wording()),
               sayings.because(same, filled)));
     }
     if (assessment.verdict() == Verdict.STOP) {
       // Nothing is laid, so only what can hurt somebody is worth saying.
       notes.removeIf(note -> note.severity() != Severity.DANGER);
     }
-    notes.sort(Comparator.comparing(CautionNote::severity));
+    notes.sort(
+        Comparator.comparing(CautionNote::severity)
+            .thenComparing(CautionNote::general)
+            .thenComparing(
+                note -> note.severity() == Severity.DANGER ? gravity(note.id(), "danger") : 0));
     return notes;
   }
 
@@ -326,7 +349,4 @@ public final class AdviceMaker {
     return new Heights(buildUp.stack().rise(), above, doors);
   }
 
-  private static double tenth(double number) {
-    return Math.round(number * 10) / 10.0;
-  }
 }

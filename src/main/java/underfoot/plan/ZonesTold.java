@@ -106,6 +106,7 @@ final class ZonesTold {
         title(note.title(), zone),
         note.parts(),
         note.about().isEmpty() ? zone : note.about(),
+        note.general(),
         note.because());
   }
 }

@@ -29,7 +29,7 @@ final class BuildUpParts extends HtmlParts {
     Drawings.figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
     double above = advice.heights().aboveOldFloor().mean();
     if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-      say("p", "levels-from-base", "above", Texts.mm(above));
+      say("p", "levels-from-base", "above", Texts.whole(above));
     }
   }
 
