@@ -25,6 +25,7 @@ public final class Knowledge {
   private final Map<String, Status> statuses;
   private final List<Disagreement> disagreements;
   private final Kinds kinds;
+  private final Acts acts;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -42,7 +43,8 @@ public final class Knowledge {
       Map<String, Source> sources,
       Map<String, Status> statuses,
       List<Disagreement> disagreements,
-      Kinds kinds) {
+      Kinds kinds,
+      Acts acts) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -58,6 +60,7 @@ public final class Knowledge {
     this.statuses = statuses;
     this.disagreements = disagreements;
     this.kinds = kinds;
+    this.acts = acts;
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -121,7 +124,8 @@ public final class Knowledge {
         sources,
         statuses,
         Disagreement.load(files),
-        Kinds.load(files, figures, wording, layers, scales, sources.keySet()));
+        Kinds.load(files, figures, wording, layers, scales, sources.keySet()),
+        Acts.load(files, scales));
   }
 
   /** The facts that scenarios may state. */
@@ -147,6 +151,11 @@ public final class Knowledge {
   /** What there is to buy. */
   public Materials materials() {
     return materials;
+  }
+
+  /** What advice may ask a person to do. */
+  public Acts acts() {
+    return acts;
   }
 
   /** The steps of the work. */

@@ -39,7 +39,8 @@ public final class Layers {
               row.field("mass"),
               row.field("conductivity"),
               row.field("modulus"),
-              row.field("sunk").equals("yes")));
+              row.field("sunk").equals("yes"),
+              row.named("acts")));
     }
     return new Layers(byId, order);
   }

@@ -31,6 +31,7 @@ final class FactReader {
           "means",
           "ask",
           "look",
+          "acts",
           "otherwise",
           "example");
 
@@ -100,6 +101,7 @@ final class FactReader {
         text("means"),
         text("ask"),
         text("look"),
+        texts("acts"),
         texts("otherwise"),
         text("example"),
         file,
