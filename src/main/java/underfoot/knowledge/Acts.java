@@ -41,7 +41,12 @@ public final class Acts {
       }
       byId.put(
           entry.name(),
-          new Act(entry.name(), entry.required("means"), stage, entry.named("said as")));
+          new Act(
+              entry.name(),
+              entry.required("means"),
+              stage,
+              entry.field("structure").equals("yes"),
+              entry.named("said as")));
     }
     Map<String, List<String>> ofWays = new LinkedHashMap<>();
     for (Entries.Entry way : Entries.readFile(files, "tables/ways.yaml")) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import underfoot.buildup.ActRuling;
 import underfoot.buildup.ActRuling.Sort;
+import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.TextParts;
@@ -49,6 +50,20 @@ final class ActsInWords {
     return named;
   }
 
+  /** Why a text waits for something, and needs care. */
+  List<Derivation> because(String wording, String about) {
+    List<Derivation> because = new ArrayList<>();
+    for (String act : sayings.knowledge().wording().work(wording).asked()) {
+      for (ActRuling ruling : rulings) {
+        boolean waits = ruling.sort() != Sort.NEVER && !ruling.wording().equals(wording);
+        if (waits && ruling.holdsFor(act, about)) {
+          because.add(ruling.because());
+        }
+      }
+    }
+    return because;
+  }
+
   /** Whether any of some acts is forbidden here. */
   boolean forbids(List<String> acts, String about) {
     return acts.stream()
@@ -59,35 +74,39 @@ final class ActsInWords {
   }
 
   /** A sentence that asks for acts, with what it waits for and the care it is done with. */
-  String told(List<String> acts, String about, String told, String sentence) {
-    StringBuilder text = new StringBuilder(once(gates(acts, about, told), sentence));
-    for (String care : named(Sort.SO, acts, about, told)) {
-      String said = sayings.fill(care, about).parts().must();
-      if (!sentence.endsWith(".")) {
-        text.append('.');
-      }
-      text.append(' ').append(said);
+  String told(List<String> acts, String about, String sentence) {
+    return with(
+        named(Sort.SO, acts, about, ""), about, once(gates(acts, about, ""), sentence));
+  }
+
+  private String with(Set<String> cares, String about, String sentence) {
+    StringBuilder text = new StringBuilder(sentence);
+    for (String care : cares) {
+      text.append(text.toString().endsWith(".") ? " " : ". ");
+      text.append(sayings.alone(care, about).parts().must());
     }
     return text.toString();
   }
 
-  /** A text that asks for acts, with what it waits for and the care it is done with. */
-  TextParts told(List<String> acts, String about, String told, TextParts parts) {
-    String asking = parts.parts().containsKey(TextParts.INSTEAD) ? TextParts.INSTEAD : TextParts.TEXT;
-    Map<String, String> changed = new LinkedHashMap<>(parts.parts());
-    changed.computeIfPresent(asking, (part, text) -> told(acts, about, told, text));
-    return new TextParts(changed);
-  }
-
-  /** A text by its wording, filled in, with all that is said of the acts it asks for. */
-  Wording.Filled told(String wording, String about, Wording.Filled filled) {
+  /**
+   * A text by its wording, filled in, with all that is said of the acts it asks for. The title of
+   * what is put right begins with what it waits for, so that it does so in the shortest form too;
+   * of all else the sentence that asks for the act does.
+   */
+  Wording.Filled told(String wording, String about, Wording.Filled filled, boolean inTitle) {
     List<String> acts = sayings.knowledge().wording().work(wording).asked();
     if (acts.isEmpty() || rulings.isEmpty()) {
       return filled;
     }
+    Set<String> gates = gates(acts, about, wording);
+    boolean titled = inTitle && !filled.title().isEmpty();
+    Map<String, String> parts = new LinkedHashMap<>(filled.parts().parts());
+    String asking = parts.containsKey(TextParts.INSTEAD) ? TextParts.INSTEAD : TextParts.TEXT;
+    String said = titled ? parts.get(asking) : once(gates, parts.get(asking));
+    parts.put(asking, with(named(Sort.SO, acts, about, wording), about, said));
     return new Wording.Filled(
-        filled.title().isEmpty() ? "" : once(gates(acts, about, wording), filled.title()),
-        told(acts, about, wording, filled.parts()),
+        titled ? once(gates, filled.title()) : filled.title(),
+        new TextParts(parts),
         filled.used());
   }
 

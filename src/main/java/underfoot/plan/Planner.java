@@ -91,7 +91,7 @@ public final class Planner implements Appraisal {
     Timetable timetable = Timetable.of(knowledge, buildUp.facts(), assessment.of(StepTime.class));
     return new Consequences(
         quantities,
-        programme(timetable, justifier),
+        programme(assessment, timetable, justifier),
         schedule(timetable),
         cost(knowledge, amounts, timetable),
         levels(assessment.scenario(), buildUp, justifier),
@@ -103,13 +103,18 @@ public final class Planner implements Appraisal {
         setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
   }
 
-  private static List<ProgrammeStep> programme(Timetable timetable, Justifier justifier) {
+  private static List<ProgrammeStep> programme(
+      Assessment assessment, Timetable timetable, Justifier justifier) {
+    ActsInWords words = Sayings.of(assessment).acts();
+    String way = assessment.chosen().map(BuildUp::way).orElse("");
     List<ProgrammeStep> programme = new ArrayList<>();
     for (Timetable.Timed timed : timetable.steps()) {
+      List<String> acts = assessment.knowledge().acts().of(timed.step(), way);
+      Set<String> after = words.gates(acts, "", "");
       programme.add(
           new ProgrammeStep(
               timed.step().id(),
-              timed.step().title(),
+              words.once(after, timed.step().title()),
               timed.step().kind(),
               timed.span().start(),
               timed.hours(),
@@ -117,6 +122,7 @@ public final class Planner implements Appraisal {
               on(timetable, timed.span().start()),
               on(timetable, timed.span().end()),
               timed.critical(),
+              List.copyOf(after),
               justifier.of(timed.because(), timed.used())));
     }
     return programme;

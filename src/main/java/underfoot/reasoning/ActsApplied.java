@@ -21,6 +21,7 @@ import underfoot.buildup.StepTime;
 import underfoot.buildup.StopFinding;
 import underfoot.buildup.Suggestion;
 import underfoot.knowledge.ActsNamed;
+import underfoot.knowledge.Changes.Change;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 
@@ -194,6 +195,38 @@ public final class ActsApplied {
         || one instanceof LayerNote
         || one instanceof Remedy
         || one instanceof ClientLimit;
+  }
+
+  /**
+   * The ways in which a change may be made of a thing that ask for nothing forbidden, by their
+   * texts; the text of the change itself where it names none.
+   */
+  public static List<String> ways(Assessment assessment, Change change, String about) {
+    List<ActRuling> never = rulings(assessment.of(ActRuling.class), ActRuling.Sort.NEVER);
+    List<String> ways = new ArrayList<>();
+    for (String way : change.ways().isEmpty() ? List.of(change.wording()) : change.ways()) {
+      List<String> acts = assessment.knowledge().wording().work(way).asked();
+      if (acts.stream().noneMatch(act -> never.stream().anyMatch(r -> r.holdsFor(act, about)))) {
+        ways.add(way);
+      }
+    }
+    return ways;
+  }
+
+  /** What has to be put right of what carries the floor. */
+  public static List<Remedy> structural(Assessment assessment) {
+    List<Remedy> structural = new ArrayList<>(assessment.of(Remedy.class));
+    structural.removeIf(
+        remedy -> {
+          List<String> acts = asked(assessment.knowledge(), remedy);
+          return acts.isEmpty() || !assessment.knowledge().acts().get(acts.get(0)).structural();
+        });
+    return structural;
+  }
+
+  /** Whether a change of a thing can be made without what is forbidden. */
+  static boolean allows(Assessment assessment, Change change, String about) {
+    return !ways(assessment, change, about).isEmpty();
   }
 
   /** Whether it falls away because it asks for what is forbidden. */
