@@ -26,6 +26,7 @@ public final class Knowledge {
   private final List<Disagreement> disagreements;
   private final Kinds kinds;
   private final Acts acts;
+  private final List<Promise> promises;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -44,7 +45,8 @@ public final class Knowledge {
       Map<String, Status> statuses,
       List<Disagreement> disagreements,
       Kinds kinds,
-      Acts acts) {
+      Acts acts,
+      List<Promise> promises) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -61,6 +63,7 @@ public final class Knowledge {
     this.disagreements = disagreements;
     this.kinds = kinds;
     this.acts = acts;
+    this.promises = List.copyOf(promises);
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -125,7 +128,8 @@ public final class Knowledge {
         statuses,
         Disagreement.load(files),
         Kinds.load(files, figures, wording, layers, scales, sources.keySet()),
-        Acts.load(files, scales));
+        Acts.load(files, scales),
+        Promise.load(files));
   }
 
   /** The facts that scenarios may state. */
@@ -156,6 +160,11 @@ public final class Knowledge {
   /** What advice may ask a person to do. */
   public Acts acts() {
     return acts;
+  }
+
+  /** What every advice keeps. */
+  public List<Promise> promises() {
+    return promises;
   }
 
   /** The steps of the work. */

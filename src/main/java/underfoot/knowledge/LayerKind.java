@@ -21,6 +21,8 @@ import java.util.List;
  *     between joists; otherwise empty
  * @param sunk whether it lies below the tops of the joists, so that it raises nothing
  * @param acts what is done to lay it
+ * @param step the step in which it is laid
+ * @param sets the step in which it sets or dries; empty if it need not
  */
 public record LayerKind(
     String id,
@@ -33,7 +35,9 @@ public record LayerKind(
     String conductivity,
     String modulus,
     boolean sunk,
-    List<String> acts) {
+    List<String> acts,
+    String step,
+    String sets) {
   /** Copies the list. */
   public LayerKind {
     acts = List.copyOf(acts);

@@ -40,7 +40,9 @@ public final class Layers {
               row.field("conductivity"),
               row.field("modulus"),
               row.field("sunk").equals("yes"),
-              row.named("acts")));
+              row.named("acts"),
+              row.field("done in"),
+              row.field("waits in")));
     }
     return new Layers(byId, order);
   }
