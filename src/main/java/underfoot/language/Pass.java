@@ -19,7 +19,9 @@ public enum Pass {
   /** By what the build-ups that stand are ranked. */
   SETTLE,
   /** How a build-up somebody proposes compares with what is asked; run for nothing else. */
-  CHECK;
+  CHECK,
+  /** What one kind of layer may lie on; asked of two kinds at a time and of no floor. */
+  NEXT;
 
   /** The folder of the rule base that holds its rules. */
   public String folder() {

@@ -57,7 +57,7 @@ final class Amounts {
     Amounts work = new Amounts(knowledge.figures(), facts, laid, said);
     for (MaterialItem item : knowledge.materials().all()) {
       for (StackLayer layer : stack.layers()) {
-        if (item.forLayers().contains(layer.kind().id())) {
+        if (item.forLayers().contains(layer.kind().id()) && work.bought(item)) {
           work.add(item, layer);
         }
       }
@@ -99,6 +99,17 @@ final class Amounts {
               used));
     }
     return all;
+  }
+
+  /** Whether what must be held for it is held, and what must not be is not. */
+  private boolean bought(MaterialItem item) {
+    return (item.onlyIf().isEmpty() || held(item.onlyIf()))
+        && (item.notIf().isEmpty() || !held(item.notIf()));
+  }
+
+  private boolean held(String says) {
+    int colon = says.indexOf(": ");
+    return facts.text(says.substring(0, colon)).equals(says.substring(colon + 2));
   }
 
   /** What the set-out counts of a thing; NaN where it does not count it. */
