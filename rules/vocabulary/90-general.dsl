@@ -44,6 +44,7 @@
 
 # --- any fact in words
 [condition][]No {name} is {value}=not Fact( says == "{name}: {value}" )
+[condition][]Any {name} is {value}=Fact( says == "{name}: {value}" )
 [condition][]The {name} is not {value}=Fact( name == "{name}", about == "", text != "{value}" )
 [condition][]The {name} are {value}=Fact( about == "", says == "{name}: {value}" )
 [condition][]The {name} is {value}=Fact( about == "", says == "{name}: {value}" )

@@ -104,6 +104,15 @@ final class Values {
     return new Value.Choices(List.copyOf(chosen));
   }
 
+  /** The choice that a text stands for, or the text itself where it is none of them. */
+  static String choiceOr(FactDefinition fact, String text) {
+    try {
+      return choice(fact, text);
+    } catch (BadValue none) {
+      return text;
+    }
+  }
+
   private static String choice(FactDefinition fact, String text) throws BadValue {
     String alike = Words.alike(text);
     for (String choice : fact.of()) {
