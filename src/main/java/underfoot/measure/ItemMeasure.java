@@ -120,8 +120,8 @@ final class ItemMeasure implements Measure {
     found.addAs("item across from", item, Texts.mm(across), across, how, basis);
     double start = alongX ? least(scenario, true) : least(scenario, false);
     double run = (alongX ? most(scenario, true) : most(scenario, false)) - start;
-    double span = basis.fact("effective span");
     double clear = basis.fact("joist span");
+    double span = clear + basis.fact("joist bearing");
     if (basis.complete() && run > 0 && run <= span && run >= 2 * clear - span) {
       double middle = (alongX ? from.x() : from.y()) - start + (span - run) / 2;
       found.addAs(

@@ -32,8 +32,9 @@ final class StructureMeasure implements Measure {
 
   /** What several heavy items weigh together. */
   private static void together(Figures figures, Facts facts, MeasuredFacts found) {
-    List<String> items = facts.abouts("heavy item mass");
-    if (items.size() > 1) {
+    List<String> items = facts.abouts("heavy item");
+    boolean counted = facts.find("base family") != null; // what is not listed is counted by then
+    if (counted && items.size() > 1) {
       TracedFacts basis = new TracedFacts(figures, facts);
       double sum = 0;
       List<String> parts = new ArrayList<>();

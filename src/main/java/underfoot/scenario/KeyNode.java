@@ -32,6 +32,11 @@ final class KeyNode {
     return fact != null && fact.kind() == Kind.LIST;
   }
 
+  /** Whether another key gives the same fact, so that either may be written. */
+  boolean isWrittenLike(KeyNode other) {
+    return other != this && fact != null && other.fact == fact;
+  }
+
   KeyNode child(String written) {
     return children.get(Words.alike(written));
   }

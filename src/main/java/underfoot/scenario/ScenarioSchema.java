@@ -101,7 +101,8 @@ public final class ScenarioSchema {
     List<String> required = new ArrayList<>();
     Map<String, Object> properties = new LinkedHashMap<>();
     for (KeyNode child : node.children.values()) {
-      if (needed(child)) {
+      boolean only = node.children.values().stream().noneMatch(child::isWrittenLike);
+      if (only && needed(child)) {
         required.add(child.name);
       }
       properties.put(child.name, child.fact == null ? any(child) : fact(child.fact, child));
