@@ -107,8 +107,8 @@ class LastReadingTest {
                 with(
                     all,
                     "quantities",
-                    LastReadingTest.<QuantityLine>without(one -> one.item().equals("tiles")
-                        || one.item().equals("tile adhesive")))));
+                    LastReadingTest.<QuantityLine>without(
+                        one -> one.item().equals("tiles") || one.item().equals("tile adhesive")))));
   }
 
   @Test
@@ -209,8 +209,7 @@ class LastReadingTest {
   @Test
   void a_stop_with_layers_breaks_a_promise() throws Exception {
     Advice advice = advice("boards");
-    breaks(
-        "answer-and-picture-agree", with(advice, "verdict", (Verdict verdict) -> Verdict.STOP));
+    breaks("answer-and-picture-agree", with(advice, "verdict", (Verdict verdict) -> Verdict.STOP));
   }
 
   @Test
@@ -228,7 +227,11 @@ class LastReadingTest {
         "sums-agree",
         of(
             advice,
-            all -> with(all, "schedule", (Schedule one) -> with(one, "workHours", (Double h) -> h + 1))));
+            all ->
+                with(
+                    all,
+                    "schedule",
+                    (Schedule one) -> with(one, "workHours", (Double h) -> h + 1))));
   }
 
   @Test
@@ -254,8 +257,7 @@ class LastReadingTest {
   @Test
   void a_remedy_that_its_own_air_never_reaches_breaks_a_promise() throws Exception {
     Advice advice =
-        advice(
-            "boards", "subfloor.timber moisture", "16 %", "site.relative humidity", "90 %");
+        advice("boards", "subfloor.timber moisture", "16 %", "site.relative humidity", "90 %");
     breaks(
         "remedies-can-be-met",
         with(
@@ -276,7 +278,6 @@ class LastReadingTest {
             Verdict.SOUND_ONCE_PUT_RIGHT,
             List.of(),
             with(way, "first", (List<String> first) -> List.of("Stiffen the joists for stone")));
-    breaks(
-        "changes-tell-what-they-leave", of(advice, all -> with(all, "changes", plus(change))));
+    breaks("changes-tell-what-they-leave", of(advice, all -> with(all, "changes", plus(change))));
   }
 }
