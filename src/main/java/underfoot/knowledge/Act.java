@@ -12,8 +12,7 @@ import java.util.List;
  * @param structural whether it makes the floor carry, or says whether it does
  * @param saidAs words by which a text speaks of it, so that none does without naming it
  */
-public record Act(
-    String id, String means, int stage, boolean structural, List<String> saidAs) {
+public record Act(String id, String means, int stage, boolean structural, List<String> saidAs) {
   /** Copies the list. */
   public Act {
     saidAs = List.copyOf(saidAs);

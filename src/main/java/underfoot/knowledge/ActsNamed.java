@@ -11,8 +11,7 @@ import java.util.List;
  * @param once for what other work waits for: how it is told when that is done, as in {@code once
  *     the sample is clear}; else empty
  */
-public record ActsNamed(
-    List<String> asked, List<String> barred, List<String> spoken, String once) {
+public record ActsNamed(List<String> asked, List<String> barred, List<String> spoken, String once) {
   /** Speaks of no act. */
   public static final ActsNamed NONE = new ActsNamed(List.of(), List.of(), List.of(), "");
 

@@ -75,8 +75,7 @@ final class ActsInWords {
 
   /** A sentence that asks for acts, with what it waits for and the care it is done with. */
   String told(List<String> acts, String about, String sentence) {
-    return with(
-        named(Sort.SO, acts, about, ""), about, once(gates(acts, about, ""), sentence));
+    return with(named(Sort.SO, acts, about, ""), about, once(gates(acts, about, ""), sentence));
   }
 
   private String with(Set<String> cares, String about, String sentence) {
@@ -105,9 +104,7 @@ final class ActsInWords {
     String said = titled ? parts.get(asking) : once(gates, parts.get(asking));
     parts.put(asking, with(named(Sort.SO, acts, about, wording), about, said));
     return new Wording.Filled(
-        titled ? once(gates, filled.title()) : filled.title(),
-        new TextParts(parts),
-        filled.used());
+        titled ? once(gates, filled.title()) : filled.title(), new TextParts(parts), filled.used());
   }
 
   /** A sentence or a title after what it waits for. */

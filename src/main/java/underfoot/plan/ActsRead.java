@@ -19,7 +19,9 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.LastReading.Broken;
 import underfoot.plan.LastReading.Read;
 
-/** Reads whether what is asked for is allowed, comes after what it waits for, and tells its dangers. */
+/**
+ * Reads whether what is asked for is allowed, comes after what it waits for, and tells its dangers.
+ */
 final class ActsRead {
   private ActsRead() {}
 
@@ -110,8 +112,7 @@ final class ActsRead {
   static Optional<Broken> gates(Read read) {
     ActsInWords acts = Sayings.of(read.assessment()).acts();
     List<Told> told = told(read);
-    List<String> remedies =
-        read.advice().remedies().stream().map(RemedyOrder::wording).toList();
+    List<String> remedies = read.advice().remedies().stream().map(RemedyOrder::wording).toList();
     for (Told one : told) {
       List<String> asked = read.knowledge().wording().work(one.wording()).asked();
       for (String gate : acts.gates(asked, one.about(), one.wording())) {
@@ -131,7 +132,9 @@ final class ActsRead {
     }
     for (ProgrammeStep step : read.advice().consequences().programme()) {
       for (String gate : acts.gates(acts(read, step), "", "")) {
-        if (!remedies.contains(gate) || !step.after().contains(gate) || !says(read, step.step(), gate)) {
+        if (!remedies.contains(gate)
+            || !step.after().contains(gate)
+            || !says(read, step.step(), gate)) {
           return LastReading.broken(
               read,
               "the step '" + step.step() + "' waits for '" + gate + "'",

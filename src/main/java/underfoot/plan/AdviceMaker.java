@@ -82,8 +82,7 @@ public final class AdviceMaker {
       List<WhatIf.Assumed> assumed,
       List<WhatIf.Unsaid> unsaid,
       Consequences consequences) {
-    return new AdviceMaker(assessment)
-        .advice(assumed, unsaid, consequences);
+    return new AdviceMaker(assessment).advice(assumed, unsaid, consequences);
   }
 
   private Advice advice(

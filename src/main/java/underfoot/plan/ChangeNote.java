@@ -14,7 +14,6 @@ import underfoot.buildup.Verdict;
  * @param numbers that way worked out
  */
 public record ChangeNote(
-    
     String text,
     List<String> with,
     String way,

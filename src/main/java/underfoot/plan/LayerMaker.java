@@ -185,7 +185,10 @@ final class LayerMaker {
     List<LayerNote> notes =
         assessment.of(LayerNote.class).stream().filter(LayerMaker::isCheck).toList();
     List<Say> check =
-        new ArrayList<>(sayings.once(notes, LayerNote::wording).stream().map(one -> say(one, new HashSet<>())).toList());
+        new ArrayList<>(
+            sayings.once(notes, LayerNote::wording).stream()
+                .map(one -> say(one, new HashSet<>()))
+                .toList());
     if (check.isEmpty()) {
       String text = sayings.phrases().say("check-contact", "target", Texts.of(percent, "%"));
       check.add(new Say(TextParts.of(text), List.of(because.get(0))));

@@ -56,8 +56,7 @@ final class NumbersRead {
     double level = 0;
     for (int i = 0; i < layers.size(); i++) {
       level += layers.get(i).thickness().mean();
-      if (layers.get(i).order() != i + 1
-          || Math.abs(layers.get(i).level() - level) > TOLERANCE) {
+      if (layers.get(i).order() != i + 1 || Math.abs(layers.get(i).level() - level) > TOLERANCE) {
         return LastReading.broken(
             read,
             layers.get(i).name() + " is layer " + (i + 1) + " and its top is at " + level + " mm",
@@ -74,8 +73,7 @@ final class NumbersRead {
   static Optional<Broken> absurd(Read read) {
     for (Number one : numbers(read.advice())) {
       if (!(one.value() >= 0) || Double.isInfinite(one.value())) {
-        return LastReading.broken(
-            read, one.where() + " is told", "it comes to " + one.value());
+        return LastReading.broken(read, one.where() + " is told", "it comes to " + one.value());
       }
     }
     for (Advice.Door door : read.advice().heights().doors()) {
@@ -104,8 +102,7 @@ final class NumbersRead {
     for (ProgrammeStep step : advice.consequences().programme()) {
       all.add(new Number("the begin of '" + step.step() + "'", step.startHour()));
       all.add(new Number("the time of '" + step.step() + "'", step.hours()));
-      all.add(
-          new Number("the end of '" + step.step() + "'", step.endHour() - step.startHour()));
+      all.add(new Number("the end of '" + step.step() + "'", step.endHour() - step.startHour()));
     }
     for (QuantityLine line : advice.consequences().quantities()) {
       double amount = Double.isNaN(line.amount()) ? 0 : line.amount(); // not known, and said so

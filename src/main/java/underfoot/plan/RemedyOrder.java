@@ -37,8 +37,7 @@ final class RemedyOrder {
     Set<String> gates = new HashSet<>();
     for (RemedyNote note : notes) {
       gates.addAll(
-          acts.gates(
-              knowledge.wording().work(wording(note)).asked(), note.about(), wording(note)));
+          acts.gates(knowledge.wording().work(wording(note)).asked(), note.about(), wording(note)));
     }
     List<RemedyNote> sorted = new ArrayList<>(notes);
     sorted.sort(

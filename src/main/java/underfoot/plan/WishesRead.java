@@ -54,7 +54,9 @@ final class WishesRead {
           if (!said) {
             return LastReading.broken(
                 read,
-                "there is the wish for " + wish.text("wish", "") + (about.isEmpty() ? "" : " at " + about),
+                "there is the wish for "
+                    + wish.text("wish", "")
+                    + (about.isEmpty() ? "" : " at " + about),
                 "it is neither met nor said not to be");
           }
         }
@@ -74,7 +76,8 @@ final class WishesRead {
     if (missed.isEmpty() && fact.isEmpty()) {
       return List.of("");
     }
-    double most = fact.isEmpty() ? 0 : read.knowledge().figures().get(wish.text("figure", "")).number();
+    double most =
+        fact.isEmpty() ? 0 : read.knowledge().figures().get(wish.text("figure", "")).number();
     List<String> things = new ArrayList<>();
     for (Fact one : facts(read).all()) {
       if (one.name().equals(fact.isEmpty() ? missed : fact) && one.number() > most) {

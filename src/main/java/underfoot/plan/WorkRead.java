@@ -92,7 +92,9 @@ final class WorkRead {
       for (ProgrammeStep other : programme.values()) {
         Step before = read.knowledge().steps().get(other.id());
         boolean rests = known.inUse() ? before.place() < known.place() : !before.waits();
-        if (rests && before.place() < known.place() && other.endHour() > step.endHour() + TOLERANCE) {
+        if (rests
+            && before.place() < known.place()
+            && other.endHour() > step.endHour() + TOLERANCE) {
           return LastReading.broken(
               read,
               "'" + step.step() + "' ends after " + step.endHour() + " h",
@@ -102,5 +104,4 @@ final class WorkRead {
     }
     return Optional.empty();
   }
-
 }

@@ -160,8 +160,7 @@ final class ActLint {
       if (!verb.isEmpty()) {
         String what = "'%s' asks somebody to %s and names no act; write acts: […]";
         Listed place = places.get(id);
-        faults.add(
-            new RuleFaults.Fault(place.file(), place.line(), what.formatted(id, verb)));
+        faults.add(new RuleFaults.Fault(place.file(), place.line(), what.formatted(id, verb)));
       }
     }
   }

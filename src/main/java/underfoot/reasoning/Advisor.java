@@ -27,7 +27,6 @@ import underfoot.knowledge.Unknown;
 import underfoot.language.Pass;
 import underfoot.measure.Measures;
 import underfoot.measure.Surveys;
-import underfoot.measure.Texts;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.State;
 import underfoot.scenario.StatedFact;
@@ -335,7 +334,7 @@ public final class Advisor {
     own.add(appraisal.of(scenario, knowledge, buildUp(way, offers, stack, own, common)));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     act(way, own);
-    own.add(ranks(own));
+    own.add(Ranks.of(knowledge, own.facts, own.all, verdict(conclusions(own.all))));
     return buildUp(way, offers, stack, own, common);
   }
 
@@ -354,56 +353,6 @@ public final class Advisor {
       String way, List<OfferedWay> offers, Stack stack, Known own, int common) {
     List<Conclusion> alone = conclusions(own.all.subList(common, own.all.size()));
     return new BuildUp(way, offers, stack, own.facts, alone);
-  }
-
-  /** What build-ups may be ranked by once they are judged. */
-  private List<Fact> ranks(Known own) {
-    Facts facts = own.facts;
-    String disturbance = facts.text("disturbance");
-    List<Object> trims = new ArrayList<>();
-    double lacking = 0;
-    for (String door : facts.abouts("trim needed")) {
-      Fact trim = facts.find("trim needed", door);
-      trims.add(trim);
-      lacking += Math.max(0, trim.number());
-    }
-    Verdict verdict = verdict(conclusions(own.all));
-    long remedies =
-        own.all.stream()
-            .filter(Remedy.class::isInstance)
-            .map(Remedy.class::cast)
-            .map(one -> one.wording() + '@' + one.about())
-            .distinct()
-            .count();
-    return List.of(
-        Fact.measured(
-            "verdict order",
-            "",
-            verdict.word(),
-            Math.max(0, verdict.compareTo(Verdict.SOUND_ONCE_PUT_RIGHT)),
-            "what can be put right counts as sound; the rest is worse",
-            List.of()),
-        Fact.measured(
-            "remedies count",
-            "",
-            Long.toString(remedies),
-            remedies,
-            "how many things are put right first",
-            List.of()),
-        Fact.measured(
-            "room lacking at doors",
-            "",
-            Texts.of(lacking, "mm"),
-            lacking,
-            "what the leaves of all doors lack, added up",
-            trims),
-        Fact.measured(
-            "disturbance order",
-            "",
-            disturbance,
-            knowledge.scales().get("disturbances").indexOf(disturbance),
-            "how much the house is disturbed, least first",
-            List.of()));
   }
 
   private int standing(OfferedWay offer) {

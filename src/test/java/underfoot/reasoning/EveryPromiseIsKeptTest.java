@@ -71,8 +71,15 @@ class EveryPromiseIsKeptTest {
     }
     Advice advice = AdviceMaker.make(assessment, WhatIf.assumed(assessment), consequences);
     for (LastReading.Broken one : LastReading.read(advice, assessment)) {
-      String what = one.promise().id() + ": " + one.one().replaceAll("[0-9.]+", "…") + ", but " + one.other().replaceAll("[0-9.]+", "…");
-      broken.computeIfAbsent(what, any -> new ArrayList<>()).add(one.one() + ", " + one.other() + "\n" + yaml);
+      String what =
+          one.promise().id()
+              + ": "
+              + one.one().replaceAll("[0-9.]+", "…")
+              + ", but "
+              + one.other().replaceAll("[0-9.]+", "…");
+      broken
+          .computeIfAbsent(what, any -> new ArrayList<>())
+          .add(one.one() + ", " + one.other() + "\n" + yaml);
     }
   }
 }
