@@ -1,6 +1,9 @@
 package underfoot.knowledge;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Something to buy for a build-up, and how much of it.
@@ -15,6 +18,8 @@ import java.util.List;
  *     the} followed by a fact's name; empty for none
  * @param counted what of the set-out is counted instead where the outline is known: {@code tiles},
  *     {@code boards} or {@code screws}; empty for nothing
+ * @param besides figures of what a bed takes besides its own thickness, by the wording that asks for
+ *     it, mm
  */
 public record MaterialItem(
     String item,
@@ -23,10 +28,12 @@ public record MaterialItem(
     String unit,
     String rate,
     String waste,
-    String counted) {
+    String counted,
+    Map<String, String> besides) {
   /** Copies the list. */
   public MaterialItem {
     forLayers = List.copyOf(forLayers);
+    besides = Collections.unmodifiableMap(new LinkedHashMap<>(besides));
   }
 
   /** What an amount grows with. */

@@ -4,6 +4,8 @@ import java.util.Locale;
 
 /** The passes in which a floor is thought through. Each has a folder of rules of its own. */
 public enum Pass {
+  /** Which layers of the floor as it is today may stay; run where its layers are told. */
+  FOUND,
   /** What the floor is, what is not known of it and what is assumed. */
   UNDERSTAND,
   /** What must be put right whatever is built, and which build-ups are worth working out. */

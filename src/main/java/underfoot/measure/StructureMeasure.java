@@ -15,10 +15,13 @@ final class StructureMeasure implements Measure {
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     MeasuredFacts found = new MeasuredFacts();
     cuts(figures, facts, found);
+    found.list().addAll(CutsApart.of(figures, facts));
     together(figures, facts, found);
     Facts known = Facts.over(facts);
     if (known.text("base family").equals(TIMBER)) {
       found.list().addAll(DeadLoads.of(figures, known));
+      known.addAll(found.list());
+      found.list().addAll(ItemLoads.of(figures, known));
       known.addAll(found.list());
       JoistCheck check = new JoistCheck(figures, known, "before");
       found.list().addAll(check.joists());

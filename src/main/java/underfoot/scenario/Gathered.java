@@ -18,6 +18,7 @@ final class Gathered {
 
   private List<Point> outline = List.of();
   private List<Reading> readings = List.of();
+  private List<Zone> zones = List.of();
   private List<Node> outlinePlaces = List.of();
   private List<Node> readingPlaces = List.of();
 
@@ -42,6 +43,7 @@ final class Gathered {
     }
     outline = from.outline();
     readings = from.readings();
+    zones = from.zones();
     asBefore = true;
   }
 
@@ -77,12 +79,18 @@ final class Gathered {
     } else if (fact.kind() == Kind.LIST) {
       String list = fact.key() + "[]";
       entries.remove(list);
+      zones = fact.key().equals(ZoneReader.ZONES) ? List.of() : zones;
       said.values().removeIf(given -> given.definition().list().equals(list));
     }
   }
 
   void say(StatedFact given) {
     said.put(id(given.key(), given.about()), given);
+  }
+
+  /** What is said of a fact of the floor as a whole; null if nothing is. */
+  StatedFact of(String key) {
+    return said.get(id(key, ""));
   }
 
   boolean says(String key, String about) {
@@ -135,7 +143,7 @@ final class Gathered {
       throw new ScenarioFaults(faults);
     }
     return new Scenario(
-        file, textOf("scenario"), textOf("practice"), givens, outline, readings, book);
+        file, textOf("scenario"), textOf("practice"), givens, outline, readings, zones, book);
   }
 
   private StatedFact given(FactDefinition fact, String about) {

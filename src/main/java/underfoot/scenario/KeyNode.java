@@ -36,6 +36,15 @@ final class KeyNode {
     return children.get(Words.alike(written));
   }
 
+  /** The key at a path below this one, such as {@code room.doors[]}; null if there is none. */
+  KeyNode beneath(String path) {
+    KeyNode node = this;
+    for (String name : path.replace("[]", "").split("\\.")) {
+      node = node == null ? null : node.child(name);
+    }
+    return node;
+  }
+
   List<String> childNames() {
     List<String> names = new ArrayList<>(children.size());
     for (KeyNode child : children.values()) {

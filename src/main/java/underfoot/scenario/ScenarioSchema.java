@@ -160,6 +160,12 @@ public final class ScenarioSchema {
       }
       case DATE -> object("type", "string", "pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
       case POINTS -> tuples(2);
+      case RECTANGLE -> {
+        Map<String, Object> corners = tuples(2);
+        corners.put("minItems", 2);
+        corners.put("maxItems", 2);
+        yield corners;
+      }
       case READINGS -> tuples(3);
       case LIST -> object("type", "array", "items", group(node));
     };
