@@ -50,8 +50,7 @@ final class WidestStep {
 
   private static double onOneLine(List<Coordinate> places) {
     Coordinate first = places.get(0);
-    Coordinate end =
-        places.stream().max(Comparator.comparingDouble(first::distance)).orElseThrow();
+    Coordinate end = places.stream().max(Comparator.comparingDouble(first::distance)).orElseThrow();
     double[] along = places.stream().mapToDouble(end::distance).sorted().toArray();
     double widest = 0;
     for (int i = 1; i < along.length; i++) {

@@ -119,8 +119,7 @@ class ManyReadingsTest {
     Facts said =
         Measured.of(
             Measured.scenario(
-                room,
-                "levels: {gap under 2 m straightedge: 4 mm, readings: [" + corners + "]}"));
+                room, "levels: {gap under 2 m straightedge: 4 mm, readings: [" + corners + "]}"));
     assertThat(said.number("flatness gap")).isEqualTo(4);
     // A far corner among near readings is as far from them.
     double apart =

@@ -106,7 +106,7 @@ final class Opposites {
       } else if (one instanceof LayerNote note) {
         said.add(new Said(note.wording(), ""));
       } else if (one instanceof LayerClass grade) {
-        said.add(new Said("class " + grade.grade(), ""));
+        said.add(new Said("class " + grade.layer() + " " + grade.grade(), ""));
       }
     }
     return said;
