@@ -194,7 +194,7 @@ final class BriefReport {
   /** What to find out first: the weightiest few, in the order of a survey. */
   static void findOut(Advice advice, Phrases phrases, TextPage page, int most, boolean brief) {
     Set<String> now = advice.first().doNow().stream().map(DoNow::id).collect(Collectors.toSet());
-    boolean whole = most >= advice.findOutFirst().size();
+    boolean whole = most == Integer.MAX_VALUE;
     List<FindOut> told =
         advice.findOutFirst().stream()
             .filter(one -> whole || (one.rank() <= most && !now.contains(one.fact())))

@@ -22,7 +22,7 @@ public final class ShoppingText {
       return line.packs() + " × " + pack(line);
     }
     if (Double.isNaN(line.amount())) {
-      return phrases.say("amount-not-known");
+      return phrases.say("amount-to-measure");
     }
     return line.unit().equals("pieces") ? Texts.of(line.amount(), "") : needed(line);
   }

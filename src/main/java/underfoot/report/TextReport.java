@@ -110,7 +110,7 @@ public final class TextReport {
     }
     cautions(one -> one.severity() != Severity.DANGER);
     if (findOut) {
-      BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
+      BriefReport.findOut(advice, phrases, page, Integer.MAX_VALUE, false);
     }
     coverage();
     doors(advice, phrases, page);
