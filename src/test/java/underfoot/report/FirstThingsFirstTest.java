@@ -43,8 +43,7 @@ class FirstThingsFirstTest {
     Planner planner = new Planner(KNOWLEDGE.prices());
     for (Path file : Floors.examples()) {
       Assessment assessment =
-          Floors.advisor()
-              .advise(Floors.reader().read(file.toString(), Files.readAllBytes(file)));
+          Floors.advisor().advise(Floors.reader().read(file.toString(), Files.readAllBytes(file)));
       Justifier justifier = new Justifier(assessment.scenario(), assessment.knowledge());
       ADVICE.put(
           file.getFileName().toString().replace(".yaml", ""),
@@ -109,7 +108,8 @@ class FirstThingsFirstTest {
       }
     }
     // These say what to measure before a thing is chosen; their titles say so.
-    without.removeAll(Set.of("gap-measured", "leaf-looked-at", "sill-measured", "drain-question-answered"));
+    without.removeAll(
+        Set.of("gap-measured", "leaf-looked-at", "sill-measured", "drain-question-answered"));
     assertThat(without).isEmpty();
   }
 
@@ -188,7 +188,9 @@ class FirstThingsFirstTest {
           for (ShoppingLine line : list) {
             assertThat(line.kind()).as(name + line.item()).doesNotContain("[", "{");
             if (line.packs() > 0) {
-              assertThat(line.packs() * line.pack()).as(line.item()).isGreaterThan(line.amount() - 1e-6);
+              assertThat(line.packs() * line.pack())
+                  .as(line.item())
+                  .isGreaterThan(line.amount() - 1e-6);
             }
           }
         });
@@ -216,8 +218,7 @@ class FirstThingsFirstTest {
         .materials()
         .all()
         .forEach(
-            item ->
-                assertThat(KNOWLEDGE.shopping().find(item.item())).as(item.item()).isPresent());
+            item -> assertThat(KNOWLEDGE.shopping().find(item.item())).as(item.item()).isPresent());
   }
 
   @Test
