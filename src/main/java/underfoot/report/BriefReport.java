@@ -112,7 +112,8 @@ final class BriefReport {
     for (Layer layer : advice.layers()) {
       page.para(TextPage.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
       Justification why = layer.reasons().get(0);
-      String key = layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
+      String key =
+          layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
       page.para(
           INDENT, INDENT, key + why.rule().reason() + " ‹" + why.rule().id() + "›", Tone.PLAIN);
       String said =

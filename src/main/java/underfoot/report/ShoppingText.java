@@ -38,9 +38,7 @@ public final class ShoppingText {
   /** How much is needed, rounded up; empty for tools and where it cannot be told. */
   public static String needed(ShoppingLine line) {
     boolean tool = line.pack() == 0 && line.unit().equals("pieces");
-    return tool || Double.isNaN(line.amount())
-        ? ""
-        : Sentences.amount(line.amount(), line.unit());
+    return tool || Double.isNaN(line.amount()) ? "" : Sentences.amount(line.amount(), line.unit());
   }
 
   /** One line of the list without how much: the thing, its kind and its size. */
