@@ -90,6 +90,9 @@ final class BriefReport {
       assumptions();
       alternatives();
     }
+    if (!brief) {
+      TradeWords.write(page, phrases);
+    }
     page.blank();
     page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);
   }

@@ -119,6 +119,7 @@ public final class TextReport {
     if (advice.builds()) {
       alternatives("heading-alternatives");
     }
+    TradeWords.write(page, phrases);
     page.blank();
     page.para("", "", phrases.say("ask-why"), Tone.FAINT);
   }
