@@ -47,7 +47,8 @@ final class OnePages {
     String lower = name.toLowerCase(Locale.ROOT);
     if (endings.stream().noneMatch(lower::endsWith)) {
       throw UserError.usage(
-          option + " tells by its ending what to write; name a file that ends in "
+          option
+              + " tells by its ending what to write; name a file that ends in "
               + String.join(" or ", endings));
     }
     return context.output(name, replace);

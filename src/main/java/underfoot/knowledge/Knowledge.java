@@ -152,8 +152,7 @@ public final class Knowledge {
         Promise.load(files));
   }
 
-  private static Set<String> generalities(RuleFiles files, Wording wording)
-      throws KnowledgeFault {
+  private static Set<String> generalities(RuleFiles files, Wording wording) throws KnowledgeFault {
     Set<String> all = new HashSet<>();
     if (files.list("", ".yaml").contains(GENERALITIES)) {
       for (Entries.Entry entry : Entries.readFile(files, GENERALITIES)) {

@@ -348,5 +348,4 @@ public final class AdviceMaker {
             facts.number("rise least"), facts.number("rise"), facts.number("rise most"));
     return new Heights(buildUp.stack().rise(), above, doors);
   }
-
 }

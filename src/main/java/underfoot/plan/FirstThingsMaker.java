@@ -75,7 +75,8 @@ final class FirstThingsMaker {
       }
     }
     if (things.isEmpty()) {
-      headline = headlines.rows().stream().filter(this::always).map(Row::say).findFirst().orElse("");
+      headline =
+          headlines.rows().stream().filter(this::always).map(Row::say).findFirst().orElse("");
     }
     open.stream().sorted(Comparator.comparingInt(FindOut::rank)).forEach(this::findOut);
     things.sort(Comparator.comparingInt(Thing::place));
@@ -93,7 +94,11 @@ final class FirstThingsMaker {
             .anyMatch(thing -> headlines.rows().get(thing.place()).facts().contains(one.fact()));
     if (!dealtWith && !one.look().isEmpty()) {
       String look = Texts.lower(one.look());
-      add(one.fact(), "find out", phrases.say("find-out-now", "fact", one.called(), "look", look), false);
+      add(
+          one.fact(),
+          "find out",
+          phrases.say("find-out-now", "fact", one.called(), "look", look),
+          false);
     }
   }
 

@@ -90,6 +90,9 @@ final class BriefReport {
       assumptions();
       alternatives();
     }
+    if (!brief) {
+      TradeWords.write(page, phrases);
+    }
     page.blank();
     page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);
   }
@@ -113,7 +116,8 @@ final class BriefReport {
     for (Layer layer : advice.layers()) {
       page.para(TextPage.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
       Justification why = layer.reasons().get(0);
-      String key = layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
+      String key =
+          layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
       page.para(
           INDENT, INDENT, key + why.rule().reason() + " ‹" + why.rule().id() + "›", Tone.PLAIN);
       String said =
@@ -196,7 +200,7 @@ final class BriefReport {
   /** What to find out first: the weightiest few, in the order of a survey. */
   static void findOut(Advice advice, Phrases phrases, TextPage page, int most, boolean brief) {
     Set<String> now = advice.first().doNow().stream().map(DoNow::id).collect(Collectors.toSet());
-    boolean whole = most >= advice.findOutFirst().size();
+    boolean whole = most == Integer.MAX_VALUE;
     List<FindOut> told =
         advice.findOutFirst().stream()
             .filter(one -> whole || (one.rank() <= most && !now.contains(one.fact())))

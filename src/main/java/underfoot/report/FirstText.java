@@ -10,7 +10,9 @@ import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.FirstThings.DoNow;
 import underfoot.report.TextPage.Tone;
 
-/** What stands on the first screen of every form: what to do now, what must be cleared, what hurts. */
+/**
+ * What stands on the first screen of every form: what to do now, what must be cleared, what hurts.
+ */
 public final class FirstText {
   private FirstText() {}
 

@@ -34,8 +34,8 @@ public final class HtmlPage {
   }
 
   /**
-   * Begins a page that is one sheet of A4, read alike by browsers and by a renderer of paper; {@link
-   * #endPaper} ends it.
+   * Begins a page that is one sheet of A4, read alike by browsers and by a renderer of paper;
+   * {@link #endPaper} ends it.
    *
    * @param title its title
    * @param points the size of its writing, pt

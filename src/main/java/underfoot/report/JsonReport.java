@@ -82,7 +82,9 @@ public final class JsonReport extends RecordWriter {
                   + " fixingText=fixing coveragePercent? key because"),
           entry(Advice.Coverage.class, "targetPercent check/text=check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? general because"),
+          entry(
+              Advice.CautionNote.class,
+              "id severity title text parts/parts= about? general because"),
           entry(Advice.Assumption.class, "fact assumed look=findOut wouldChange changes because"),
           entry(Otherwise.class, "fact value reach differences=becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),
@@ -197,6 +199,10 @@ public final class JsonReport extends RecordWriter {
 
   private record Ways(String scenario, Verdict verdict, List<ComparedBuildUp> ways) {}
 
+  private record Why(String scenario, List<Reasons> decisions, List<Justification> rule) {}
+
+  private record Reasons(String id, String heading, List<Justification> because) {}
+
   private record Failure(int exit, List<String> faults) {}
 
   private JsonReport(JsonGenerator json, double parts, Map<Class<?>, String> properties) {
@@ -268,6 +274,24 @@ public final class JsonReport extends RecordWriter {
   public static void write(Opinion opinion, MadeBy tool, Writer out) {
     write(
         new Document("underfoot.check/1", Optional.empty(), tool, opinion), true, OF_OPINIONS, out);
+  }
+
+  /**
+   * Writes why decisions were made, format {@code underfoot.why/1}.
+   *
+   * @param scenario the scenario's name
+   * @param decisions the decisions
+   * @param rule where the rule asked for decided; none if a decision was asked for
+   * @param out where it is written; left open
+   */
+  public static void why(
+      String scenario,
+      List<? extends Advice.Decision> decisions,
+      List<Justification> rule,
+      Writer out) {
+    List<Reasons> reasons =
+        decisions.stream().map(one -> new Reasons(one.id(), one.heading(), one.because())).toList();
+    write("underfoot.why/1", new Why(scenario, reasons, rule), out);
   }
 
   /** Writes two floors compared, format {@code underfoot.compare/1}. */

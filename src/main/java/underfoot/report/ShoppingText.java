@@ -22,7 +22,7 @@ public final class ShoppingText {
       return line.packs() + " × " + pack(line);
     }
     if (Double.isNaN(line.amount())) {
-      return phrases.say("amount-not-known");
+      return phrases.say("amount-to-measure");
     }
     return line.unit().equals("pieces") ? Texts.of(line.amount(), "") : needed(line);
   }
@@ -38,9 +38,7 @@ public final class ShoppingText {
   /** How much is needed, rounded up; empty for tools and where it cannot be told. */
   public static String needed(ShoppingLine line) {
     boolean tool = line.pack() == 0 && line.unit().equals("pieces");
-    return tool || Double.isNaN(line.amount())
-        ? ""
-        : Sentences.amount(line.amount(), line.unit());
+    return tool || Double.isNaN(line.amount()) ? "" : Sentences.amount(line.amount(), line.unit());
   }
 
   /** One line of the list without how much: the thing, its kind and its size. */

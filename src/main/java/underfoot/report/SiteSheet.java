@@ -97,8 +97,7 @@ public record SiteSheet(
     layer
         .coveragePercent()
         .ifPresent(
-            percent ->
-                key.add(phrases.say("sheet-contact", "percent", Texts.of(percent, "%"))));
+            percent -> key.add(phrases.say("sheet-contact", "percent", Texts.of(percent, "%"))));
     return new LayerLine(
         layer.order(),
         layer.name(),
@@ -126,7 +125,9 @@ public record SiteSheet(
     return said;
   }
 
-  /** The steps that begin on each day, and after how long or when the room is walked on and used. */
+  /**
+   * The steps that begin on each day, and after how long or when the room is walked on and used.
+   */
   private static List<String> days(Advice advice, Phrases phrases) {
     Map<String, List<String>> steps = new LinkedHashMap<>();
     for (ProgrammeStep step : advice.consequences().programme()) {

@@ -111,7 +111,7 @@ public final class TextReport {
     }
     cautions(one -> one.severity() != Severity.DANGER);
     if (findOut) {
-      BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
+      BriefReport.findOut(advice, phrases, page, Integer.MAX_VALUE, false);
     }
     coverage();
     doors(advice, phrases, page);
@@ -120,6 +120,7 @@ public final class TextReport {
     if (advice.builds()) {
       alternatives("heading-alternatives");
     }
+    TradeWords.write(page, phrases);
     page.blank();
     page.para("", "", phrases.say("ask-why"), Tone.FAINT);
   }

@@ -18,6 +18,7 @@ import underfoot.report.HtmlPage;
 import underfoot.report.HtmlWriter;
 import underfoot.report.MadeBy;
 import underfoot.report.TimeText;
+import underfoot.report.TradeWords;
 
 /**
  * The advice as one page that needs nothing else: no network, no script. The answer comes first;
@@ -138,11 +139,27 @@ public final class HtmlReport extends HtmlParts {
       contents();
     }
     parts.forEach(Runnable::run);
+    tradeWords();
     out.end("main");
     out.open("footer");
     say("p", "footer-limits");
     faint("footer-made", "version", tool.version(), "rules", tool.ruleBase());
     out.end("footer");
+  }
+
+  /** What words of the trade mean that stand on the page. */
+  private void tradeWords() {
+    List<TradeWords.Meaning> meanings =
+        TradeWords.in(out.toString().replaceAll("<[^>]*>", " "), speech);
+    if (meanings.isEmpty()) {
+      return;
+    }
+    out.open("section", "id", "words", "aria-labelledby", "words-h", "class", "part");
+    out.element("h2", speech.say("heading-trade-words"), "id", "words-h").open("dl");
+    for (TradeWords.Meaning one : meanings) {
+      out.element("dt", one.word()).element("dd", one.means()).line();
+    }
+    out.close("dl").end("section");
   }
 
   private void cautions(Severity severity, BuildUpParts built) {

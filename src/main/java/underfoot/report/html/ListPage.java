@@ -42,8 +42,7 @@ public final class ListPage {
         .consequences()
         .cost()
         .ifPresent(
-            cost ->
-                out.element("p", speech.say("cost-total", "total", CostText.of(cost, speech))));
+            cost -> out.element("p", speech.say("cost-total", "total", CostText.of(cost, speech))));
     out.element("p", speech.say("list-sheets-first"), "class", "faint");
     return HtmlPage.endPaper(out);
   }

@@ -219,10 +219,7 @@ final class SectionDrawing {
       List<String> lines =
           new ArrayList<>(Svg.lines(layer.order() + "  " + layer.name(), LETTERS, 3));
       int bold = lines.size();
-      String level = (layer.level() > 0 ? "+" : "") + Texts.whole(layer.level());
-      String thickness = Sentences.thickness(layer.thickness(), speech);
-      lines.add(thickness + " · " + speech.say("top-at", "level", level));
-      lines.add(layer.because().isEmpty() ? "" : "‹" + layer.because().get(0).rule().id() + "›");
+      lines.add(Sentences.thickness(layer.thickness(), speech));
       double top = y(layer.level());
       double bottom = y(layer.level() - layer.thickness().mean());
       double at = layer.thickness().max() == 0 ? bottom - COAT / 2 : (top + bottom) / 2;
@@ -233,7 +230,7 @@ final class SectionDrawing {
         new ArrayList<>(Svg.lines(speech.say("old-floor", "base", advice.base()), LETTERS, 3));
     int bold = lines.size();
     if (!Double.isNaN(beneath.thicknessMm()) && !beneath.taken()) {
-      lines.add(Texts.mm(beneath.thicknessMm()) + " · " + speech.say("top-at", "level", "0 mm"));
+      lines.add(Texts.mm(beneath.thicknessMm()));
     }
     if (!Double.isNaN(beneath.joistDepthMm())) {
       lines.addAll(

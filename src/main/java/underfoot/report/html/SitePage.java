@@ -52,7 +52,10 @@ public final class SitePage {
     }
     out.end("div");
     list("sheet-before", "gates", sheet.before());
-    list("heading-first", "", sheet.first());
+    if (!sheet.first().isEmpty()) {
+      heading("heading-first");
+      out.own("p", String.join(" ", sheet.first()));
+    }
     if (advice.builds()) {
       out.open("table", "class", "split").open("tr").open("td", "class", "left");
       heading("heading-build-up");
@@ -60,18 +63,18 @@ public final class SitePage {
       out.close("td").open("td");
       heading("sheet-layers");
       layers(sheet);
+      list("sheet-measures", "", sheet.measures());
       out.close("td").end("tr");
       out.end("table");
     } else {
       out.element("p", speech.say("nothing-is-built"));
     }
     out.open("table", "class", "split").open("tr").open("td", "class", "half");
-    list("sheet-measures", "", sheet.measures());
     list("heading-programme", "", sheet.days());
+    list("heading-checklist", "checks", sheet.checks());
     out.close("td").open("td", "class", "half");
     list("heading-danger", "dangers", sheet.dangers());
     out.close("td").end("tr").end("table");
-    list("heading-checklist", "checks", sheet.checks());
     out.element("p", speech.say("footer-limits"), "class", "faint");
   }
 
