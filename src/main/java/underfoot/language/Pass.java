@@ -14,6 +14,8 @@ public enum Pass {
   LAY,
   /** Whether one worked-out build-up stands, and what goes with it. */
   JUDGE,
+  /** What the acts it asks for bring, wait for, and must not be. */
+  ACT,
   /** By what the build-ups that stand are ranked. */
   SETTLE,
   /** How a build-up somebody proposes compares with what is asked; run for nothing else. */

@@ -83,11 +83,12 @@ public final class AdviceMaker {
       List<WhatIf.Unsaid> unsaid,
       Consequences consequences) {
     return new AdviceMaker(assessment)
-        .advice(assumed, FindOutFirst.of(assessment.knowledge(), assumed, unsaid), consequences);
+        .advice(assumed, unsaid, consequences);
   }
 
   private Advice advice(
-      List<WhatIf.Assumed> assumed, List<FindOut> findOutFirst, Consequences consequences) {
+      List<WhatIf.Assumed> assumed, List<WhatIf.Unsaid> unsaid, Consequences consequences) {
+    List<FindOut> findOutFirst = FindOutFirst.of(sayings, assumed, unsaid);
     Optional<BuildUp> chosen = assessment.chosen();
     String way = chosen.map(BuildUp::way).orElse("");
     List<RoomZone> zones = ZonesTold.of(assessment);
@@ -223,7 +224,7 @@ public final class AdviceMaker {
       all.add(new Remedy(limit.because(), limit.wording(), false, ""));
     }
     for (Same<Remedy> same : sayings.once(all, Remedy::wording, Remedy::about)) {
-      Wording.Filled filled = sayings.fill(same.wording(), same.about());
+      Wording.Filled filled = sayings.fillRemedy(same.wording(), same.about());
       notes.add(
           new RemedyNote(
               same.id(),
@@ -233,10 +234,7 @@ public final class AdviceMaker {
               same.about(),
               sayings.because(same, filled)));
     }
-    notes.sort(
-        Comparator.comparing((RemedyNote note) -> !note.hold())
-            .thenComparing(note -> note.hold() ? gravity(note.id(), "gate") : 0));
-    return notes;
+    return new RemedyOrder(knowledge, sayings.acts()).sorted(notes);
   }
 
   private List<CautionNote> cautions() {
@@ -282,7 +280,7 @@ public final class AdviceMaker {
               Place.named(one.key(), one.about()),
               name,
               fact.text(),
-              one.definition().map(this::look).orElse(""),
+              one.definition().map(of -> look(of, one.about())).orElse(""),
               one.otherwise(),
               told(phrases, one.otherwise(), one.tried()),
               fact.because() == null
@@ -306,8 +304,11 @@ public final class AdviceMaker {
     return phrases.say("if-it-is", "value", other.value(), "changes", other.clause());
   }
 
-  private String look(FactDefinition definition) {
-    return definition.look().isEmpty() ? definition.ask() : definition.look();
+  private String look(FactDefinition fact, String about) {
+    ActsInWords acts = sayings.acts();
+    return fact.look().isEmpty() || acts.forbids(fact.acts(), about)
+        ? fact.ask()
+        : acts.told(fact.acts(), about, fact.look());
   }
 
   private List<Ranking> ranking() {

@@ -104,7 +104,7 @@ public final class Planner implements Appraisal {
     return new Consequences(
         quantities,
         new ShoppingMaker(assessment, buildUp, this::packs, laid).lines(amounts),
-        programme(timetable, justifier),
+        programme(assessment, timetable, justifier),
         schedule(timetable),
         cost(knowledge, amounts, timetable),
         levels(assessment.scenario(), buildUp, justifier),
@@ -120,13 +120,18 @@ public final class Planner implements Appraisal {
     return prices.find(amount.item().item()).map(price -> Packs.of(amount, price));
   }
 
-  private static List<ProgrammeStep> programme(Timetable timetable, Justifier justifier) {
+  private static List<ProgrammeStep> programme(
+      Assessment assessment, Timetable timetable, Justifier justifier) {
+    ActsInWords words = Sayings.of(assessment).acts();
+    String way = assessment.chosen().map(BuildUp::way).orElse("");
     List<ProgrammeStep> programme = new ArrayList<>();
     for (Timetable.Timed timed : timetable.steps()) {
+      List<String> acts = assessment.knowledge().acts().of(timed.step(), way);
+      Set<String> after = words.gates(acts, "", "");
       programme.add(
           new ProgrammeStep(
               timed.step().id(),
-              timed.step().title(),
+              words.once(after, timed.step().title()),
               timed.step().kind(),
               timed.span().start(),
               timed.hours(),
@@ -134,6 +139,7 @@ public final class Planner implements Appraisal {
               on(timetable, timed.span().start()),
               on(timetable, timed.span().end()),
               timed.critical(),
+              List.copyOf(after),
               justifier.of(timed.because(), timed.used())));
     }
     return programme;

@@ -39,7 +39,13 @@ final class Timetable {
       WorkingHours.Span span,
       boolean critical,
       List<Derivation> because,
-      List<Object> used) {}
+      List<Object> used) {
+    /** The same, over no sooner than what it must not end before. */
+    Timed until(double end) {
+      return new Timed(
+          step, hours, new WorkingHours.Span(span.start(), end), critical, because, used);
+    }
+  }
 
   private final WorkingHours working;
   private final List<Timed> steps;
@@ -126,6 +132,11 @@ final class Timetable {
       boolean aside = byId.containsKey(step.from());
       double start = from == null ? 0 : from.span().end();
       Timed one = time(knowledge, facts, working, step, byStep.get(step.id()), start);
+      Timed last = aside ? last(timed, step.inUse()) : null;
+      if (last != null && last.span().end() > one.span().end()) {
+        one = one.until(last.span().end());
+        from = last;
+      }
       timed.add(one);
       byId.put(step.id(), one);
       if (from != null) {
@@ -145,6 +156,14 @@ final class Timetable {
                 one.used()));
     timed.sort(Comparator.comparingDouble(one -> one.span().start()));
     return new Timetable(working, List.copyOf(timed));
+  }
+
+  /** What ends last of the work so far, or of all so far; null if nothing was done. */
+  private static Timed last(List<Timed> timed, boolean ofAll) {
+    return timed.stream()
+        .filter(one -> ofAll || !one.step().waits())
+        .max(Comparator.comparingDouble(one -> one.span().end()))
+        .orElse(null);
   }
 
   /** The steps each of which follows the one before it, up to the day the room is in use. */

@@ -334,8 +334,19 @@ public final class Advisor {
     own.add(StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts));
     own.add(appraisal.of(scenario, knowledge, buildUp(way, offers, stack, own, common)));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
+    act(way, own);
     own.add(ranks(own));
     return buildUp(way, offers, stack, own, common);
+  }
+
+  /** Adds what follows from the acts that are asked for. */
+  private void act(String way, Known own) {
+    own.add(ActsApplied.asked(knowledge, way, own.all));
+    own.add(
+        own.floor == null
+            ? rules.think(Pass.ACT, knowledge, own.all)
+            : rules.think(Pass.ACT, knowledge, own.shown(rules, Pass.ACT)));
+    own.add(ActsApplied.follows(knowledge, way, own.all));
   }
 
   /** A build-up with all that is held of it; what follows the common part is its own. */
@@ -422,6 +433,9 @@ public final class Advisor {
     }
     settled.add(appraisal.ofAll(buildUps));
     settled.add(rules.think(Pass.SETTLE, knowledge, settled.all));
+    if (buildUps.stream().noneMatch(BuildUp::stands)) { // else each way has what it asks for
+      act("", settled);
+    }
     List<Conclusion> general = conclusions(settled.all);
     List<Criterion> criteria = new ArrayList<>();
     for (Conclusion one : general) {

@@ -3,6 +3,7 @@ package underfoot.reasoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Verdict;
@@ -70,8 +71,21 @@ public record Assessment(
     return Optional.of(buildUps.get(0));
   }
 
-  /** Conclusions of one sort that hold for the recommended build-up, general ones first. */
+  /**
+   * Conclusions of one sort that hold for the recommended build-up, general ones first, but for
+   * those that ask for what is forbidden here.
+   */
   public <T extends Conclusion> List<T> of(Class<T> sort) {
+    List<T> found = all(sort);
+    if (sort != ActRuling.class) {
+      List<ActRuling> never = new ArrayList<>(all(ActRuling.class));
+      never.removeIf(ruling -> ruling.sort() != ActRuling.Sort.NEVER);
+      found.removeIf(one -> ActsApplied.falls(knowledge, one, never));
+    }
+    return found;
+  }
+
+  private <T extends Conclusion> List<T> all(Class<T> sort) {
     List<T> found = new ArrayList<>();
     for (Conclusion one : general) {
       if (sort.isInstance(one)) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.kie.api.runtime.rule.Match;
+import underfoot.buildup.ActRuling;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.CoverageTarget;
@@ -166,8 +167,16 @@ final class Draft {
       case RANK -> new Criterion(because, Integer.parseInt(word), name);
       case SUGGEST -> new Suggestion(because, wording);
       case FIND -> new Finding(because, judgement(word, because), wording, about);
+      case FORBID -> ruling(because, ActRuling.Sort.NEVER, effect, "", about);
+      case GATE -> ruling(because, ActRuling.Sort.AFTER, effect, wording, about);
+      case GUARD -> ruling(because, ActRuling.Sort.SO, effect, wording, about);
       case ROWS -> throw new IllegalArgumentException("a row says more than one thing");
     };
+  }
+
+  private static ActRuling ruling(
+      Derivation because, ActRuling.Sort sort, Effect effect, String wording, String about) {
+    return new ActRuling(because, sort, effect.word(Place.ACT), wording, about);
   }
 
   /** What is asked by a limit that holds elsewhere is advised; to miss it is no fault. */

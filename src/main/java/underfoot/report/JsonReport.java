@@ -95,9 +95,9 @@ public final class JsonReport extends RecordWriter {
           entry(FindOut.class, "fact ask look pass=stage rank decisions"),
           entry(
               ProgrammeStep.class,
-              "id step startHour hours endHour kind begins? ends? critical because"),
+              "id step startHour hours endHour kind begins? ends? critical after because"),
           entry(underfoot.plan.Milestone.class, "what step hour on?"),
-          entry(ChangeNote.class, "text with verdict numbers=way"),
+          entry(ChangeNote.class, "text with verdict stillFirst numbers=way"),
           entry(
               ComparedBuildUp.class,
               "id title standing layers aboveOldFloor=aboveOldFloorMm doors massKgPerM2 joistRatio"
@@ -146,7 +146,7 @@ public final class JsonReport extends RecordWriter {
           Map.of(
               Opinion.class,
               "scenario proposal faults verdict=floorVerdict way=buildUp"
-                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst heights"
+                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst dangers heights"
                   + " massKgPerM2 stiffness",
               Opinion.Layer.class,
               "order label=layer kind part=id asked judgement thickness=thicknessMm"
@@ -156,7 +156,9 @@ public final class JsonReport extends RecordWriter {
               Opinion.Stiffness.class,
               "name=measure value",
               RemedyNote.class,
-              "id hold text because"));
+              "id hold text because",
+              Advice.CautionNote.class,
+              "id title text because"));
 
   private static final Map<Class<?>, String> OF_A_CLASS =
       Map.of(

@@ -30,6 +30,7 @@ import underfoot.quantity.Words;
  * @param means what the fact is, in plain words
  * @param ask the question put to a person; empty if it is not asked
  * @param look how to find out on site; empty if there is no advice
+ * @param acts what somebody does who finds it out so
  * @param otherwise other values tried to see what hangs on the fact
  * @param example a value as a scenario would write it
  * @param file the facts file that defines it
@@ -54,6 +55,7 @@ public record FactDefinition(
     String means,
     String ask,
     String look,
+    List<String> acts,
     List<String> otherwise,
     String example,
     String file,

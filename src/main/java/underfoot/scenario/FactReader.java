@@ -34,6 +34,7 @@ final class FactReader {
           "means",
           "ask",
           "look",
+          "acts",
           "otherwise",
           "example");
 
@@ -105,6 +106,7 @@ final class FactReader {
         text("means"),
         text("ask"),
         text("look"),
+        texts("acts"),
         texts("otherwise"),
         text("example"),
         file,
