@@ -34,6 +34,9 @@ class StatedWeightTest {
       floor = Floors.change(floor, change.getKey(), change.getValue());
     }
     Set<String> unstated = asked(floor);
+    if (unstated.contains("engineer-sees-what-stands-there")) {
+      unstated.add("stiffen-under-what-stands-there"); // the milder of the two
+    }
     for (String mass : new String[] {"180 kg", "260 kg", "300 kg", "345 kg"}) {
       Scenario stated =
           Floors.change(floor, "room.heavy items", "[{name: bath, mass: " + mass + "}]");
