@@ -19,6 +19,7 @@ import underfoot.reasoning.Advisor;
 import underfoot.reasoning.FiredRules;
 import underfoot.reasoning.LayersBeside;
 import underfoot.report.BesideReport;
+import underfoot.report.PromisesText;
 import underfoot.report.RuleUses;
 import underfoot.report.RulesBook;
 import underfoot.report.RulesReport;
@@ -72,6 +73,11 @@ final class Rules extends FloorCommand {
           "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
   private boolean lint;
 
+  @Option(
+      names = "--promises",
+      description = "List what every advice keeps, and is read against before it is printed.")
+  private boolean promises;
+
   Rules(Environment around) {
     super(around);
   }
@@ -85,6 +91,14 @@ final class Rules extends FloorCommand {
     }
     if (beside) {
       return beside(page, context);
+    }
+    if (promises) {
+      if (json.wanted || html.wanted() || !ids.isEmpty()) {
+        throw UserError.usage("rules --promises takes no id, no --json and no --html");
+      }
+      PromisesText.write(context.knowledge(), page);
+      out().page(page);
+      return Exit.FINE;
     }
     if (html.wanted() && (json.wanted || !ids.isEmpty())) {
       throw UserError.usage("rules --html writes all rules; it takes no id and no --json");

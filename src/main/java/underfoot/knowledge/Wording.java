@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import underfoot.quantity.Spoken;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -43,8 +44,9 @@ public final class Wording {
    *
    * @param title a few words; may be empty
    * @param parts the sentences by part, as in {@link TextParts}
+   * @param work which acts it speaks of
    */
-  public record Text(String title, Map<String, String> parts) {}
+  public record Text(String title, Map<String, String> parts, ActsNamed work) {}
 
   /**
    * A wording with its figures and facts filled in.
@@ -70,12 +72,14 @@ public final class Wording {
     for (Entries.Entry entry : Entries.readFolder(files, "wording")) {
       Map<String, String> parts = new LinkedHashMap<>(entry.fields());
       String title = parts.containsKey("title") ? parts.remove("title") : "";
+      ActsNamed work = ActsNamed.of(entry);
+      parts.remove(ActsNamed.ONCE);
       String wrong = wrong(title, parts);
       if (!wrong.isEmpty()) {
         throw new KnowledgeFault(
             entry.file(), entry.line(), "wording '" + entry.name() + "' " + wrong);
       }
-      if (byId.put(entry.name(), new Text(title, parts)) != null) {
+      if (byId.put(entry.name(), new Text(title, parts, work)) != null) {
         throw new KnowledgeFault(
             entry.file(),
             entry.line(),
@@ -123,6 +127,12 @@ public final class Wording {
     return byId.keySet();
   }
 
+  /** The acts a wording speaks of; none if there is no wording of that id. */
+  public ActsNamed work(String id) {
+    Text text = byId.get(id);
+    return text == null ? ActsNamed.NONE : text.work();
+  }
+
   /** The ids that begin with a prefix, in the order of the files. */
   public List<String> ids(String prefix) {
     return byPrefix.computeIfAbsent(
@@ -167,6 +177,21 @@ public final class Wording {
     return new Filled(title, new TextParts(parts), List.copyOf(used));
   }
 
+  /**
+   * Fills a text in that stands elsewhere than among the wordings.
+   *
+   * @param text the text, with figures in braces and facts in brackets
+   * @param figures where figures are looked up
+   * @param facts where facts are looked up
+   * @return the text; empty if it names a fact of which nothing is known
+   */
+  public static String known(String text, Figures figures, Facts facts) {
+    List<Object> used = new ArrayList<>();
+    String filled = fillText(text, figures, facts, "", used);
+    long facted = text.chars().filter(c -> c == '[').count();
+    return used.stream().filter(Fact.class::isInstance).count() < facted ? "" : filled;
+  }
+
   private static String fillText(
       String text, Figures figures, Facts facts, String about, List<Object> used) {
     StringBuilder out = new StringBuilder();
@@ -191,7 +216,7 @@ public final class Wording {
         if (fact == null) {
           out.append("an unknown ").append(name);
         } else {
-          out.append(fact.text());
+          out.append(Spoken.of(fact.text()));
           use(fact, used);
         }
       }

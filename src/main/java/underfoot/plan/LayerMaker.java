@@ -2,6 +2,7 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,8 +71,9 @@ final class LayerMaker {
             .filter(note -> note.layer().equals(id))
             .filter(note -> targets.isEmpty() || !isCheck(note)) // told with the coverage target
             .toList();
+    Set<String> waited = new HashSet<>(); // said once of a layer, before the first that waits
     for (Same<LayerNote> same : sayings.once(notes, LayerNote::wording)) {
-      (same.all().stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say(same));
+      (same.all().stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say(same, waited));
     }
     List<LayerCover> covers =
         assessment.of(LayerCover.class).stream()
@@ -86,6 +88,7 @@ final class LayerMaker {
       spec.add(
           new Say(
               TextParts.of(sayings.phrases().say("layer-contact", "percent", percent)),
+              true,
               sayings.justifier().of(covers.stream().map(LayerCover::because).toList())));
     }
     Set<Justification> because = new LinkedHashSet<>(reasons);
@@ -105,16 +108,39 @@ final class LayerMaker {
         id.equals(TILE_BED)
             ? targets.stream().findFirst().map(target -> target.figure().number())
             : contact,
+        key(id),
         Justification.once(because));
   }
 
-  private Say say(Same<LayerNote> same) {
-    Wording.Filled filled = sayings.fill(same.wording(), "");
-    return new Say(filled.parts(), sayings.because(same, filled));
+  private Say say(Same<LayerNote> same, Set<String> waited) {
+    List<String> acts = sayings.knowledge().wording().work(same.wording()).asked();
+    boolean again = !waited.addAll(sayings.acts().gates(acts, "", same.wording()));
+    Wording.Filled filled =
+        again ? sayings.alone(same.wording(), "") : sayings.fill(same.wording(), "");
+    boolean general = sayings.knowledge().generalities().contains(same.wording());
+    return new Say(filled.parts(), general, sayings.because(same, filled));
   }
 
   private static boolean isCheck(LayerNote note) {
     return note.wording().startsWith(CHECK) && CHECKED.contains(note.layer());
+  }
+
+  /** What is set, cut or combed by a layer, each in a few words, its classes first. */
+  private List<String> key(String layer) {
+    List<String> grades =
+        assessment.of(LayerClass.class).stream()
+            .filter(one -> one.layer().equals(layer))
+            .map(LayerClass::grade)
+            .sorted()
+            .toList();
+    List<String> key = new ArrayList<>();
+    for (String grade : MaterialClasses.strictest(sayings.knowledge(), grades)) {
+      String scale = MaterialClasses.scaleOf(sayings.knowledge(), grade);
+      key.add(sayings.phrases().say("key-class", "scale", scale, "class", grade));
+    }
+    key.addAll(
+        sayings.knowledge().site().of(layer, sayings.knowledge().figures(), sayings.facts()));
+    return key;
   }
 
   /** The strictest class on each scale, with the reasons of all that ask for it or for less. */
@@ -142,6 +168,7 @@ final class LayerMaker {
           said.add(
               new Say(
                   TextParts.of(text),
+                  true,
                   sayings.justifier().of(asked.stream().map(LayerClass::because).toList())));
         });
     return said;
@@ -158,7 +185,10 @@ final class LayerMaker {
     List<LayerNote> notes =
         assessment.of(LayerNote.class).stream().filter(LayerMaker::isCheck).toList();
     List<Say> check =
-        new ArrayList<>(sayings.once(notes, LayerNote::wording).stream().map(this::say).toList());
+        new ArrayList<>(
+            sayings.once(notes, LayerNote::wording).stream()
+                .map(one -> say(one, new HashSet<>()))
+                .toList());
     if (check.isEmpty()) {
       String text = sayings.phrases().say("check-contact", "target", Texts.of(percent, "%"));
       check.add(new Say(TextParts.of(text), List.of(because.get(0))));

@@ -23,13 +23,17 @@ import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.Consequences;
 import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
+import underfoot.plan.FirstThings;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
+import underfoot.plan.LayerFound;
 import underfoot.plan.Opinion;
+import underfoot.plan.RoomZone;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Refusal;
 import underfoot.plan.SetOut;
+import underfoot.plan.ShoppingLine;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
 import underfoot.reasoning.RulesCompared;
@@ -55,32 +59,47 @@ public final class JsonReport extends RecordWriter {
           entry(MadeBy.class, "version ruleBase notice?"),
           entry(
               Advice.class,
-              "scenario practice verdict summary base way=buildUp stopFindings=halts layers"
+              "scenario practice first= verdict summary base way=buildUp stopFindings=halts layers"
                   + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
-                  + " consequences= ranking findOutFirst"),
+                  + " consequences= ranking findOutFirst asFound? zones?"),
+          entry(LayerFound.class, "name thicknessMm stays because"),
+          entry(
+              RoomZone.class,
+              "name areaM2 surfaceMm levelMm stepMm advice/verdict=verdict advice/base=base"
+                  + " advice/way=buildUp advice/layers=layers advice/stopFindings=halts"
+                  + " advice/remedies=remedies advice/cautions=cautions advice/heights=heights"
+                  + " advice/massKgPerM2=massKgPerM2 advice/assumptions=assumptions"
+                  + " advice/alternatives=alternatives advice/asFound=asFound?"),
           entry(
               Consequences.class,
-              "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
+              "quantities shopping programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
+          entry(FirstThings.class, "headline headlineOf doNow alsoFirst"),
+          entry(FirstThings.DoNow.class, "id kind text"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,
               "id order name material family thickness=thicknessMm level=levelMm spec/text=spec"
-                  + " fixingText=fixing coveragePercent? because"),
+                  + " fixingText=fixing coveragePercent? key because"),
           entry(Advice.Coverage.class, "targetPercent check/text=check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? because"),
+          entry(
+              Advice.CautionNote.class,
+              "id severity title text parts/parts= about? general because"),
           entry(Advice.Assumption.class, "fact assumed look=findOut wouldChange changes because"),
           entry(Otherwise.class, "fact value reach differences=becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),
           entry(Advice.Heights.class, "rise=riseMm aboveOldFloor=aboveOldFloorMm doors"),
           entry(Advice.Ranking.class, "id order name=criterion because"),
+          entry(
+              ShoppingLine.class,
+              "shelf item kind? size? amount unit packs pack=packHolds pieces=packPieces forWhat? spare?"),
           entry(Cost.class, "total contingency atLeast unpriced currency invented lines"),
           entry(FindOut.class, "fact ask look pass=stage rank decisions"),
           entry(
               ProgrammeStep.class,
-              "id step startHour hours endHour kind begins? ends? critical because"),
+              "id step startHour hours endHour kind begins? ends? critical after because"),
           entry(underfoot.plan.Milestone.class, "what step hour on?"),
-          entry(ChangeNote.class, "text with verdict numbers=way"),
+          entry(ChangeNote.class, "text with verdict stillFirst numbers=way"),
           entry(
               ComparedBuildUp.class,
               "id title standing layers aboveOldFloor=aboveOldFloorMm doors massKgPerM2 joistRatio"
@@ -129,7 +148,7 @@ public final class JsonReport extends RecordWriter {
           Map.of(
               Opinion.class,
               "scenario proposal faults verdict=floorVerdict way=buildUp"
-                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst heights"
+                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst dangers heights"
                   + " massKgPerM2 stiffness",
               Opinion.Layer.class,
               "order label=layer kind part=id asked judgement thickness=thicknessMm"
@@ -139,7 +158,9 @@ public final class JsonReport extends RecordWriter {
               Opinion.Stiffness.class,
               "name=measure value",
               RemedyNote.class,
-              "id hold text because"));
+              "id hold text because",
+              Advice.CautionNote.class,
+              "id title text because"));
 
   private static final Map<Class<?>, String> OF_A_CLASS =
       Map.of(
@@ -177,6 +198,10 @@ public final class JsonReport extends RecordWriter {
   public record Origin(String file, String sha256, String supersedes) {}
 
   private record Ways(String scenario, Verdict verdict, List<ComparedBuildUp> ways) {}
+
+  private record Why(String scenario, List<Reasons> decisions, List<Justification> rule) {}
+
+  private record Reasons(String id, String heading, List<Justification> because) {}
 
   private record Failure(int exit, List<String> faults) {}
 
@@ -249,6 +274,24 @@ public final class JsonReport extends RecordWriter {
   public static void write(Opinion opinion, MadeBy tool, Writer out) {
     write(
         new Document("underfoot.check/1", Optional.empty(), tool, opinion), true, OF_OPINIONS, out);
+  }
+
+  /**
+   * Writes why decisions were made, format {@code underfoot.why/1}.
+   *
+   * @param scenario the scenario's name
+   * @param decisions the decisions
+   * @param rule where the rule asked for decided; none if a decision was asked for
+   * @param out where it is written; left open
+   */
+  public static void why(
+      String scenario,
+      List<? extends Advice.Decision> decisions,
+      List<Justification> rule,
+      Writer out) {
+    List<Reasons> reasons =
+        decisions.stream().map(one -> new Reasons(one.id(), one.heading(), one.because())).toList();
+    write("underfoot.why/1", new Why(scenario, reasons, rule), out);
   }
 
   /** Writes two floors compared, format {@code underfoot.compare/1}. */

@@ -88,6 +88,13 @@ public final class RulesBook {
     return sources;
   }
 
+  private void promises() {
+    out.block("h2", "What every advice keeps", "id", "promises");
+    out.open("ul");
+    knowledge.promises().forEach(one -> out.block("li", one.words() + "."));
+    out.end("ul");
+  }
+
   private String write() {
     out.block("h1", "The rules");
     out.block(
@@ -101,11 +108,13 @@ public final class RulesBook {
     out.open("nav", "aria-label", "Parts").open("p");
     link("by-theme", "By theme").text(" · ");
     link("by-source", "By source").text(" · ");
+    link("promises", "What every advice keeps").text(" · ");
     link("disagreements", "Where sources differ").text(" · ");
     link("beside", "What may lie on what").text(" · ");
     link("rules", "Rules").text(" · ");
     link("figures", "Figures").close("p").end("nav");
     index();
+    promises();
     disagreements();
     beside.draw(out);
     out.block("h2", "Rules", "id", "rules", "class", "new-page");

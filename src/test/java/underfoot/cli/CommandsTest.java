@@ -171,13 +171,34 @@ class CommandsTest {
 
   @Test
   void why_explains_down_to_the_line_of_the_scenario() {
-    Console.Ran ran = Console.run("why", BOARDS, "tile-bed");
+    Console.Ran ran = Console.run("why", BOARDS, "tile-bed", "--detail", "normal");
     assertThat(ran.exit()).isZero();
     assertThat(ran.out())
         .contains("subfloor.deck: square-edged boards (scenario line 12)")
         .contains("because: ")
         .contains("source: ");
     assertThat(Console.run("why", BOARDS).out()).contains("[tile]").contains("[tile-bed]");
+  }
+
+  @Test
+  void why_talks_question_by_question_and_tells_each_reason_once() {
+    Console.Ran ran = Console.run("why", BOARDS, "tile-bed");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).startsWith("Why: Tile adhesive bed?").contains("And why: ");
+    String flat = ran.out().replaceAll("\\s+", " ");
+    String reason = "Ridges pressed flat fill the gaps between them";
+    assertThat(flat.split(reason, -1)).hasSize(2);
+    assertThat(flat).contains("as line 12 says");
+  }
+
+  @Test
+  void why_of_a_rule_starts_at_the_rule_and_is_told_as_data_too() {
+    Console.Ran ran = Console.run("why", BOARDS, "BED-11");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out().strip()).startsWith("And why: ").contains("On this rest: ");
+    Console.Ran json = Console.run("why", BOARDS, "BED-11", "--json");
+    assertThat(json.exit()).isZero();
+    assertThat(json.out()).contains("underfoot.why/1").contains("BED-11");
   }
 
   @Test
