@@ -235,7 +235,7 @@ public final class LayersBeside {
 
   /** What a kind does between others, and the family it is of. */
   Set<String> works(String kind) {
-    return new TreeSet<>(Set.of(said(kind, "upper work"), said(kind, "upper family")));
+    return new TreeSet<>(List.of(said(kind, "upper work"), said(kind, "upper family")));
   }
 
   private String said(String kind, String called) {
