@@ -29,6 +29,7 @@ import underfoot.reasoning.Advisor;
 import underfoot.reasoning.CoverageGaps;
 import underfoot.reasoning.Interview;
 import underfoot.reasoning.Lint;
+import underfoot.reasoning.NeighbourGaps;
 import underfoot.reasoning.RuleBase;
 import underfoot.reasoning.RuleCheck;
 import underfoot.report.MadeBy;
@@ -196,6 +197,7 @@ final class CommandContext {
           faults.addAll(unitFaults());
           if (faults.isEmpty()) {
             faults.addAll(CoverageGaps.faults(advisor(new Planner(loaded.prices()))));
+            faults.addAll(NeighbourGaps.faults(rules(), loaded));
           }
           return faults;
         });

@@ -30,6 +30,9 @@ import underfoot.scenario.Place;
 public final class Refusals {
   private static final String OF_THE_WAY = "way-";
 
+  /** What is said of layers beside each other; nothing else was proposed that could lie there. */
+  private static final String OF_NEIGHBOURS = "next-";
+
   private final WhyNot found;
   private final Knowledge knowledge;
   private final Phrases phrases;
@@ -99,7 +102,9 @@ public final class Refusals {
     for (Opinion.Layer layer : opinion.layers()) {
       for (Opinion.Item item : layer.items()) {
         // What is said of the whole way is said of what else was proposed with it: nothing was.
-        if (item.judgement() == Judgement.MUST_NOT && !item.id().startsWith(OF_THE_WAY)) {
+        if (item.judgement() == Judgement.MUST_NOT
+            && !item.id().startsWith(OF_THE_WAY)
+            && !item.id().startsWith(OF_NEIGHBOURS)) {
           String text =
               String.join(
                   " ",

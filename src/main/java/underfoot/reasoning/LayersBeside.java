@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import underfoot.buildup.Finding;
 import underfoot.buildup.Judgement;
 import underfoot.knowledge.Derivation;
@@ -43,6 +44,8 @@ public final class LayersBeside {
   private static final String NEVER = "never lies";
   private static final String NO_PLACE = "no place";
   private static final String AT_FAULT = "at fault";
+
+  private static final int AT_A_TIME = 8;
 
   private final RuleBase rules;
   private final Knowledge knowledge;
@@ -101,9 +104,23 @@ public final class LayersBeside {
   public List<Beside> all(List<String> only) {
     List<String> kinds = kinds();
     return kinds.parallelStream()
-        .flatMap(
-            upper -> think(only.isEmpty() || only.contains(upper) ? kinds : only, upper).stream())
+        .flatMap(upper -> inParts(only.isEmpty() || only.contains(upper) ? kinds : only, upper))
         .toList();
+  }
+
+  /** A few pairs at a time: each pair more is held beside every other in one session. */
+  private Stream<Beside> inParts(List<String> lowers, String upper) {
+    List<Beside> answers = new ArrayList<>();
+    for (int from = 0; from < lowers.size(); from += AT_A_TIME) {
+      int to = Math.min(from + AT_A_TIME, lowers.size());
+      answers.addAll(think(lowers.subList(from, to), upper));
+    }
+    return answers.stream();
+  }
+
+  /** What the passport of a kind says besides what it may lie on. */
+  public List<Kinds.Said> passport(String kind) {
+    return knowledge.kinds().of(MATERIAL, kind);
   }
 
   /** What a kind is called: by the name of its layer, or by its own. */
@@ -218,7 +235,7 @@ public final class LayersBeside {
 
   /** What a kind does between others, and the family it is of. */
   Set<String> works(String kind) {
-    return new TreeSet<>(Set.of(said(kind, "upper work"), said(kind, "upper family")));
+    return new TreeSet<>(List.of(said(kind, "upper work"), said(kind, "upper family")));
   }
 
   private String said(String kind, String called) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
 import underfoot.reasoning.Beside;
 import underfoot.reasoning.Beside.Answer;
@@ -81,8 +82,23 @@ public final class BesideReport {
     byUpper.forEach(
         (upper, answers) -> {
           page.heading(capital(beside.name(upper)) + " (" + upper + ")");
+          if (only.contains(upper)) {
+            passport(upper, page);
+          }
           answers.keySet().stream().sorted().forEach(lead -> line(lead, answers.get(lead), page));
         });
+  }
+
+  /** What is said of a kind on its own: what it is for, what it bears and how it comes. */
+  private void passport(String kind, TextPage page) {
+    for (Kinds.Said said : beside.passport(kind)) {
+      String value =
+          said.sort() == Kinds.Sort.FIGURE
+              ? knowledge.figures().get(said.value()).text()
+              : said.value();
+      String source = knowledge.source(said.source()).title();
+      page.para("  ", "      ", said.called() + ": " + value + " (" + source + ")", Tone.PLAIN);
+    }
   }
 
   private static void line(String lead, List<String> lower, TextPage page) {
