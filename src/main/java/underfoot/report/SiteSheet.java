@@ -179,13 +179,12 @@ public record SiteSheet(
       new TextSection(advice, phrases, page).draw();
       page.heading(phrases.say("sheet-layers"));
       for (LayerLine line : sheet.layers()) {
-        if (!line.key().isEmpty()) {
-          page.para(
-              TextPage.numbered(line.number()),
-              "   ",
-              line.name() + ": " + line.key() + ".",
-              TextPage.Tone.PLAIN);
-        }
+        String key = line.key().isEmpty() ? "" : ": " + line.key();
+        page.para(
+            TextPage.numbered(line.number()),
+            "   ",
+            Texts.sentence(line.name() + ", " + line.thickness() + key),
+            TextPage.Tone.PLAIN);
       }
     } else {
       page.blank();
