@@ -22,7 +22,8 @@ public sealed interface Conclusion
         ClientLimit,
         Criterion,
         Suggestion,
-        Finding {
+        Finding,
+        ActRuling {
   /** The rule and what it matched. */
   Derivation because();
 

@@ -5,6 +5,7 @@ import underfoot.plan.AdviceMaker;
 import underfoot.plan.ChangeNotes;
 import underfoot.plan.Consequences;
 import underfoot.plan.Justifier;
+import underfoot.plan.LastReading;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Assessment;
@@ -51,13 +52,18 @@ final class Desk {
     Consequences consequences =
         here.of(assessment, new Justifier(scenario, assessment.knowledge()));
     WhatIf whatIf = new WhatIf(advisor);
-    return trials
-        ? AdviceMaker.make(
-            assessment,
-            whatIf.of(assessment),
-            whatIf.unsaid(assessment),
-            ChangeNotes.add(
-                consequences, assessment.knowledge(), LeastChange.of(advisor, assessment), here))
-        : AdviceMaker.make(assessment, WhatIf.assumed(assessment), consequences);
+    Advice advice =
+        trials
+            ? AdviceMaker.make(
+                assessment,
+                whatIf.of(assessment),
+                whatIf.unsaid(assessment),
+                ChangeNotes.add(
+                    consequences,
+                    assessment.knowledge(),
+                    LeastChange.of(advisor, assessment),
+                    here))
+            : AdviceMaker.make(assessment, WhatIf.assumed(assessment), consequences);
+    return LastReading.kept(advice, assessment);
   }
 }

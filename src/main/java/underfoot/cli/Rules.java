@@ -11,10 +11,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import underfoot.knowledge.Knowledge;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.LessonMaker;
+import underfoot.quantity.Nearest;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.FiredRules;
+import underfoot.reasoning.LayersBeside;
+import underfoot.report.BesideReport;
+import underfoot.report.PromisesText;
 import underfoot.report.RuleUses;
 import underfoot.report.RulesBook;
 import underfoot.report.RulesReport;
@@ -49,6 +54,13 @@ final class Rules extends FloorCommand {
       description = "Tell which scenarios of a folder, and which lessons on them, use a rule.")
   private Path scenarios;
 
+  @Option(
+      names = "--beside",
+      description =
+          "Print what may lie on what: every two kinds of layer, or those that an ID has a part"
+              + " in, each with its rule.")
+  private boolean beside;
+
   /** What rules are listed by. */
   private enum Index {
     THEME,
@@ -61,6 +73,11 @@ final class Rules extends FloorCommand {
           "Tell what is wrong with the rule base, and how to mend it; exit code 5 if any.")
   private boolean lint;
 
+  @Option(
+      names = "--promises",
+      description = "List what every advice keeps, and is read against before it is printed.")
+  private boolean promises;
+
   Rules(Environment around) {
     super(around);
   }
@@ -72,13 +89,26 @@ final class Rules extends FloorCommand {
     if (lint) {
       return Linting.run(context, json.wanted, out());
     }
+    if (beside) {
+      return beside(page, context);
+    }
+    if (promises) {
+      if (json.wanted || html.wanted() || !ids.isEmpty()) {
+        throw UserError.usage("rules --promises takes no id, no --json and no --html");
+      }
+      PromisesText.write(context.knowledge(), page);
+      out().page(page);
+      return Exit.FINE;
+    }
     if (html.wanted() && (json.wanted || !ids.isEmpty())) {
       throw UserError.usage("rules --html writes all rules; it takes no id and no --json");
     }
     RuleUses uses = scenarios == null ? new RuleUses() : uses(context);
     OutputFile book = html.output(context);
     if (book != null) {
-      book.write(RulesBook.html(context.ruleTexts(), context.knowledge(), uses), out());
+      book.write(
+          RulesBook.html(context.ruleTexts(), context.knowledge(), uses, besideReport(context)),
+          out());
       return Exit.FINE;
     }
     RulesReport report = new RulesReport(context.ruleTexts(), context.knowledge(), uses);
@@ -104,6 +134,34 @@ final class Rules extends FloorCommand {
       }
     }
     out().page(page);
+    return Exit.FINE;
+  }
+
+  private static BesideReport besideReport(CommandContext context) throws UserError {
+    Knowledge knowledge = context.knowledge();
+    return new BesideReport(new LayersBeside(context.rules(), knowledge), knowledge);
+  }
+
+  private int beside(TextPage page, CommandContext context) throws UserError {
+    LayersBeside kinds = new LayersBeside(context.rules(), context.knowledge());
+    for (String id : ids) {
+      if (!kinds.knows(id)) {
+        throw UserError.usage(
+            "There is no kind of layer called '"
+                + Main.cut(id)
+                + "'; nearest: "
+                + Nearest.to(id, kinds.kinds()));
+      }
+    }
+    BesideReport report = besideReport(context);
+    if (json.wanted) {
+      StringWriter text = new StringWriter();
+      report.json(ids, text);
+      out().println(text);
+    } else {
+      report.text(ids, page);
+      out().page(page);
+    }
     return Exit.FINE;
   }
 

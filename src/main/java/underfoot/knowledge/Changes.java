@@ -29,6 +29,8 @@ public final class Changes {
    * @param times what its number is multiplied with, each in turn
    * @param more what is added to its number, each in turn, in the base unit
    * @param to values, each in turn
+   * @param ways texts of the ways in which it may be done, of which those stay that ask for nothing
+   *     forbidden; none where its own text says how
    * @param onlyFor values of which it must have one before; none if any will do
    */
   public record Change(
@@ -40,12 +42,14 @@ public final class Changes {
       List<Double> times,
       List<Double> more,
       List<String> to,
+      List<String> ways,
       List<String> onlyFor) {
     /** Copies the lists. */
     public Change {
       times = List.copyOf(times);
       more = List.copyOf(more);
       to = List.copyOf(to);
+      ways = List.copyOf(ways);
       onlyFor = List.copyOf(onlyFor);
     }
 
@@ -94,6 +98,7 @@ public final class Changes {
               times,
               more,
               to,
+              entry.named("ways"),
               entry.lists().getOrDefault("only-for", List.of())));
     }
     return List.copyOf(all);

@@ -33,6 +33,8 @@ public final class Knowledge {
   private final Shopping shopping;
   private final SiteRows site;
   private final Set<String> generalities;
+  private final Acts acts;
+  private final List<Promise> promises;
   private final Map<String, String> keys = new HashMap<>();
 
   private Knowledge(
@@ -54,7 +56,9 @@ public final class Knowledge {
       Headlines headlines,
       Shopping shopping,
       SiteRows site,
-      Set<String> generalities) {
+      Set<String> generalities,
+      Acts acts,
+      List<Promise> promises) {
     this.facts = facts;
     this.figures = figures;
     this.wording = wording;
@@ -74,6 +78,8 @@ public final class Knowledge {
     this.shopping = shopping;
     this.site = site;
     this.generalities = Set.copyOf(generalities);
+    this.acts = acts;
+    this.promises = List.copyOf(promises);
     for (FactDefinition definition : facts.definitions()) {
       if (!definition.called().isEmpty()) {
         keys.put(definition.called(), definition.key());
@@ -141,7 +147,9 @@ public final class Knowledge {
         Headlines.load(files, wording),
         Shopping.load(files, materials, layers, figures, wording),
         SiteRows.load(files, layers),
-        generalities(files, wording));
+        generalities(files, wording),
+        Acts.load(files, scales),
+        Promise.load(files));
   }
 
   private static Set<String> generalities(RuleFiles files, Wording wording) throws KnowledgeFault {
@@ -202,6 +210,16 @@ public final class Knowledge {
   /** What there is to buy. */
   public Materials materials() {
     return materials;
+  }
+
+  /** What advice may ask a person to do. */
+  public Acts acts() {
+    return acts;
+  }
+
+  /** What every advice keeps. */
+  public List<Promise> promises() {
+    return promises;
   }
 
   /** The steps of the work. */

@@ -1,5 +1,7 @@
 package underfoot.knowledge;
 
+import java.util.List;
+
 /**
  * A kind of layer that a build-up may have.
  *
@@ -18,6 +20,9 @@ package underfoot.knowledge;
  * @param modulus the name of the figure for its modulus of elasticity, where it stiffens the deck
  *     between joists; otherwise empty
  * @param sunk whether it lies below the tops of the joists, so that it raises nothing
+ * @param acts what is done to lay it
+ * @param step the step in which it is laid
+ * @param sets the step in which it sets or dries; empty if it need not
  */
 public record LayerKind(
     String id,
@@ -29,4 +34,12 @@ public record LayerKind(
     String mass,
     String conductivity,
     String modulus,
-    boolean sunk) {}
+    boolean sunk,
+    List<String> acts,
+    String step,
+    String sets) {
+  /** Copies the list. */
+  public LayerKind {
+    acts = List.copyOf(acts);
+  }
+}

@@ -39,7 +39,10 @@ public final class Layers {
               row.field("mass"),
               row.field("conductivity"),
               row.field("modulus"),
-              row.field("sunk").equals("yes")));
+              row.field("sunk").equals("yes"),
+              row.named("acts"),
+              row.field("done in"),
+              row.field("waits in")));
     }
     return new Layers(byId, order);
   }

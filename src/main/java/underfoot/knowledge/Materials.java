@@ -47,7 +47,10 @@ public final class Materials {
               entry.field("rate"),
               entry.field("waste"),
               counted(entry),
-              besides(entry, figures)));
+              besides(entry, figures),
+              entry.field("only if"),
+              entry.field("not if"),
+              entry.field("sold").equals("as one")));
     }
     return new Materials(items);
   }

@@ -1,5 +1,7 @@
 package underfoot.knowledge;
 
+import java.util.List;
+
 /**
  * A step of the work.
  *
@@ -12,6 +14,7 @@ package underfoot.knowledge;
  * @param atStart what has come when it begins, such as the day of grouting; may be empty
  * @param atEnd what has come when it ends, such as light use; may be empty
  * @param inUse whether the room is in use when it ends
+ * @param acts what is done in it
  */
 public record Step(
     String id,
@@ -21,7 +24,12 @@ public record Step(
     String from,
     String atStart,
     String atEnd,
-    boolean inUse) {
+    boolean inUse,
+    List<String> acts) {
+  /** Copies the list. */
+  public Step {
+    acts = List.copyOf(acts);
+  }
 
   /** What goes on in a step. */
   public enum Kind {

@@ -34,7 +34,8 @@ public final class Steps {
               entry.field("from"),
               entry.field("at-start"),
               entry.field("at-end"),
-              entry.field("in-use").equals("yes")));
+              entry.field("in-use").equals("yes"),
+              entry.named("acts")));
     }
     return new Steps(byId);
   }

@@ -44,8 +44,9 @@ public final class Wording {
    *
    * @param title a few words; may be empty
    * @param parts the sentences by part, as in {@link TextParts}
+   * @param work which acts it speaks of
    */
-  public record Text(String title, Map<String, String> parts) {}
+  public record Text(String title, Map<String, String> parts, ActsNamed work) {}
 
   /**
    * A wording with its figures and facts filled in.
@@ -71,12 +72,14 @@ public final class Wording {
     for (Entries.Entry entry : Entries.readFolder(files, "wording")) {
       Map<String, String> parts = new LinkedHashMap<>(entry.fields());
       String title = parts.containsKey("title") ? parts.remove("title") : "";
+      ActsNamed work = ActsNamed.of(entry);
+      parts.remove(ActsNamed.ONCE);
       String wrong = wrong(title, parts);
       if (!wrong.isEmpty()) {
         throw new KnowledgeFault(
             entry.file(), entry.line(), "wording '" + entry.name() + "' " + wrong);
       }
-      if (byId.put(entry.name(), new Text(title, parts)) != null) {
+      if (byId.put(entry.name(), new Text(title, parts, work)) != null) {
         throw new KnowledgeFault(
             entry.file(),
             entry.line(),
@@ -122,6 +125,12 @@ public final class Wording {
   /** The ids of all wordings. */
   public Set<String> ids() {
     return byId.keySet();
+  }
+
+  /** The acts a wording speaks of; none if there is no wording of that id. */
+  public ActsNamed work(String id) {
+    Text text = byId.get(id);
+    return text == null ? ActsNamed.NONE : text.work();
   }
 
   /** The ids that begin with a prefix, in the order of the files. */

@@ -53,7 +53,9 @@ public record Effect(Verb verb, List<String> words) {
     /** A step of the work. */
     STEP,
     /** A way of building. */
-    WAY
+    WAY,
+    /** Something a person may be asked to do. */
+    ACT
   }
 
   /** All that a rule can do: conclude something. */
@@ -86,7 +88,10 @@ public record Effect(Verb verb, List<String> words) {
     BEYOND(Place.WORDING),
     RANK(Place.WORD, Place.FACT),
     SUGGEST(Place.WORDING),
-    FIND(Place.WORD, Place.WORDING, Place.ABOUT);
+    FIND(Place.WORD, Place.WORDING, Place.ABOUT),
+    FORBID(Place.ACT, Place.ABOUT),
+    GATE(Place.ACT, Place.WORDING, Place.ABOUT),
+    GUARD(Place.ACT, Place.WORDING, Place.ABOUT);
 
     private static final Map<String, Verb> BY_WORD =
         Arrays.stream(values()).collect(Collectors.toMap(Verb::word, Function.identity()));

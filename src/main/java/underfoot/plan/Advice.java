@@ -33,6 +33,9 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * @param consequences quantities, programme and cost
  * @param findOutFirst what is unknown and decisions hang on, in the order of a survey
  * @param first what a reader must know before all else
+ * @param asFound the layers of the floor as it is today, from what carries it up; empty where the
+ *     scenario tells it in short
+ * @param zones parts of the room where the floor is otherwise; mostly none
  */
 public record Advice(
     String scenario,
@@ -55,7 +58,9 @@ public record Advice(
     List<Ranking> ranking,
     Consequences consequences,
     List<FindOut> findOutFirst,
-    FirstThings first) {
+    FirstThings first,
+    List<LayerFound> asFound,
+    List<RoomZone> zones) {
 
   /** Copies the lists. */
   public Advice {
@@ -67,6 +72,8 @@ public record Advice(
     alternatives = List.copyOf(alternatives);
     ranking = List.copyOf(ranking);
     findOutFirst = List.copyOf(findOutFirst);
+    asFound = List.copyOf(asFound);
+    zones = List.copyOf(zones);
   }
 
   /** Whether anything is to be built. */

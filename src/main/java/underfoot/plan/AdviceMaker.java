@@ -82,16 +82,17 @@ public final class AdviceMaker {
       List<WhatIf.Assumed> assumed,
       List<WhatIf.Unsaid> unsaid,
       Consequences consequences) {
-    return new AdviceMaker(assessment)
-        .advice(assumed, FindOutFirst.of(assessment.knowledge(), assumed, unsaid), consequences);
+    return new AdviceMaker(assessment).advice(assumed, unsaid, consequences);
   }
 
   private Advice advice(
-      List<WhatIf.Assumed> assumed, List<FindOut> findOutFirst, Consequences consequences) {
+      List<WhatIf.Assumed> assumed, List<WhatIf.Unsaid> unsaid, Consequences consequences) {
+    List<FindOut> findOutFirst = FindOutFirst.of(sayings, assumed, unsaid);
     Optional<BuildUp> chosen = assessment.chosen();
     String way = chosen.map(BuildUp::way).orElse("");
-    List<HaltNote> stopFindings = stopFindings();
-    List<RemedyNote> remedies = remedies();
+    List<RoomZone> zones = ZonesTold.of(assessment);
+    List<HaltNote> stopFindings = ZonesTold.halts(stopFindings(), zones);
+    List<RemedyNote> remedies = ZonesTold.remedies(remedies(), zones);
     List<Assumption> assumptions = assumptions(assumed);
     Heights heights = heights(chosen);
     LayerMaker layers = new LayerMaker(assessment, sayings);
@@ -114,7 +115,7 @@ public final class AdviceMaker {
         chosen.map(layers::layers).orElse(List.of()),
         stopFindings,
         remedies,
-        cautions(),
+        ZonesTold.cautions(cautions(), zones),
         chosen.flatMap(one -> layers.coverage()),
         assumptions,
         new AlternativeMaker(assessment, sayings, stops).alternatives(consequences.ways()),
@@ -124,7 +125,9 @@ public final class AdviceMaker {
         consequences,
         findOutFirst,
         new FirstThingsMaker(knowledge.headlines(), phrases, limits())
-            .of(stopFindings, remedies, findOutFirst));
+            .of(stopFindings, remedies, findOutFirst),
+        LayerFound.of(facts, sayings.justifier()),
+        zones);
   }
 
   /** The wordings that tell of a limit the client set and that is not kept. */
@@ -220,7 +223,7 @@ public final class AdviceMaker {
       all.add(new Remedy(limit.because(), limit.wording(), false, ""));
     }
     for (Same<Remedy> same : sayings.once(all, Remedy::wording, Remedy::about)) {
-      Wording.Filled filled = sayings.fill(same.wording(), same.about());
+      Wording.Filled filled = sayings.fillRemedy(same.wording(), same.about());
       notes.add(
           new RemedyNote(
               same.id(),
@@ -230,10 +233,7 @@ public final class AdviceMaker {
               same.about(),
               sayings.because(same, filled)));
     }
-    notes.sort(
-        Comparator.comparing((RemedyNote note) -> !note.hold())
-            .thenComparing(note -> note.hold() ? gravity(note.id(), "gate") : 0));
-    return notes;
+    return new RemedyOrder(knowledge, sayings.acts()).sorted(notes);
   }
 
   private List<CautionNote> cautions() {
@@ -279,7 +279,7 @@ public final class AdviceMaker {
               Place.named(one.key(), one.about()),
               name,
               fact.text(),
-              one.definition().map(this::look).orElse(""),
+              one.definition().map(of -> look(of, one.about())).orElse(""),
               one.otherwise(),
               told(phrases, one.otherwise(), one.tried()),
               fact.because() == null
@@ -303,8 +303,11 @@ public final class AdviceMaker {
     return phrases.say("if-it-is", "value", other.value(), "changes", other.clause());
   }
 
-  private String look(FactDefinition definition) {
-    return definition.look().isEmpty() ? definition.ask() : definition.look();
+  private String look(FactDefinition fact, String about) {
+    ActsInWords acts = sayings.acts();
+    return fact.look().isEmpty() || acts.forbids(fact.acts(), about)
+        ? fact.ask()
+        : acts.told(fact.acts(), about, fact.look());
   }
 
   private List<Ranking> ranking() {

@@ -57,7 +57,7 @@ final class Amounts {
     Amounts work = new Amounts(knowledge.figures(), facts, laid, said);
     for (MaterialItem item : knowledge.materials().all()) {
       for (StackLayer layer : stack.layers()) {
-        if (item.forLayers().contains(layer.kind().id())) {
+        if (item.forLayers().contains(layer.kind().id()) && work.bought(item)) {
           work.add(item, layer);
         }
       }
@@ -65,9 +65,59 @@ final class Amounts {
     return work.amounts;
   }
 
+  /** What a part of a room takes besides what is counted and bought for the room as a whole. */
+  static List<Amount> ofPart(Knowledge knowledge, BuildUp part) {
+    return of(knowledge, part, SetOuts.Laid.notLaidOut(part.facts())).stream()
+        .filter(one -> !one.item().counted().equals("tiles"))
+        .filter(one -> one.item().by() != MaterialItem.By.PERIMETER)
+        .toList();
+  }
+
+  /** What several parts of a room take, each thing once. */
+  static List<Amount> together(List<Amount> room, List<Amount> more) {
+    List<Amount> all = new ArrayList<>(room);
+    for (Amount one : more) {
+      int place = -1;
+      for (int i = 0; i < all.size() && place < 0; i++) {
+        place = all.get(i).item().equals(one.item()) ? i : -1;
+      }
+      if (place < 0) {
+        all.add(one);
+        continue;
+      }
+      Amount first = all.get(place);
+      List<Object> used = new ArrayList<>(first.used());
+      used.addAll(one.used());
+      all.set(
+          place,
+          new Amount(
+              first.item(),
+              first.layer(),
+              first.amount() + one.amount(),
+              first.whole() && one.whole(),
+              first.piece(),
+              used));
+    }
+    return all;
+  }
+
+  /** Whether what must be held for it is held, and what must not be is not. */
+  private boolean bought(MaterialItem item) {
+    return (item.onlyIf().isEmpty() || held(item.onlyIf()))
+        && (item.notIf().isEmpty() || !held(item.notIf()));
+  }
+
+  private boolean held(String says) {
+    int colon = says.indexOf(": ");
+    return facts.text(says.substring(0, colon)).equals(says.substring(colon + 2));
+  }
+
   /** What the set-out counts of a thing; NaN where it does not count it. */
   private double counted(MaterialItem item, StackLayer layer, List<Object> used) {
     BoardPlan plan = laid.boards().get(layer.kind().id());
+    if (facts.find("area of the zones") != null && !item.counted().equals("tiles")) {
+      return Double.NaN; // boards are laid out over the whole room, and part of it has none
+    }
     return switch (item.counted()) {
       case "tiles" -> laid.tiles().map(out -> tiles(out, used)).orElse(Double.NaN);
       case "boards" ->

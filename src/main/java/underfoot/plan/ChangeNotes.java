@@ -6,6 +6,7 @@ import java.util.Optional;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
+import underfoot.reasoning.ActsApplied;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.LeastChange;
 import underfoot.reasoning.LeastChange.Altered;
@@ -43,9 +44,30 @@ public final class ChangeNotes {
       }
       Justifier justifier = new Justifier(then.scenario(), then.knowledge());
       ComparedBuildUp way = BuildUpComparison.of(then, then.buildUps().get(0), planner, justifier);
-      notes.add(new ChangeNote(text(proposal, phrases), with, way.title(), then.verdict(), way));
+      Sayings sayings = Sayings.of(then);
+      List<String> still =
+          ActsApplied.structural(then).stream()
+              .map(one -> sayings.title(one.wording(), one.about()))
+              .distinct()
+              .toList();
+      String text = text(proposal, phrases);
+      if (!still.isEmpty()) {
+        String first = String.join("; ", still.stream().map(Texts::lower).toList());
+        text = phrases.say("change-leaves", "change", text, "first", first);
+      }
+      notes.add(new ChangeNote(text, with, way.title(), then.verdict(), still, way));
     }
     return notes;
+  }
+
+  /** The ways in which a change may be made that ask for nothing forbidden, in words. */
+  private static String ways(Proposal proposal, Altered one, Phrases phrases) {
+    String said = "";
+    for (String way : ActsApplied.ways(proposal.then(), one.change(), one.about())) {
+      String words = one.change().ways().isEmpty() ? "" : phrases.say(way);
+      said = said.isEmpty() ? words : phrases.say("or-else", "one", said, "other", words);
+    }
+    return said;
   }
 
   /** What a proposal asks for, as a sentence without its full stop. */
@@ -62,7 +84,9 @@ public final class ChangeNotes {
               "is",
               one.is(),
               "it",
-              one.about()));
+              one.about(),
+              "ways",
+              ways(proposal, one, phrases)));
     }
     String text =
         asked.size() == 1

@@ -20,18 +20,20 @@ import underfoot.scenario.Place;
 final class FindOutFirst {
   private final Knowledge knowledge;
   private final Phrases phrases;
+  private final ActsInWords acts;
   private final List<Open> open = new ArrayList<>();
 
   /** A fact as it is told, but for its rank, and what becomes of its other values. */
   private record Open(FactDefinition fact, String about, List<Otherwise> changes, boolean tried) {}
 
-  private FindOutFirst(Knowledge knowledge) {
-    this.knowledge = knowledge;
-    this.phrases = new Phrases(knowledge.wording());
+  private FindOutFirst(Sayings sayings) {
+    this.knowledge = sayings.knowledge();
+    this.phrases = sayings.phrases();
+    this.acts = sayings.acts();
   }
 
-  static List<FindOut> of(Knowledge knowledge, List<Assumed> assumed, List<Unsaid> unsaid) {
-    FindOutFirst all = new FindOutFirst(knowledge);
+  static List<FindOut> of(Sayings sayings, List<Assumed> assumed, List<Unsaid> unsaid) {
+    FindOutFirst all = new FindOutFirst(sayings);
     assumed.forEach(one -> all.add(one.definition(), one.about(), one.otherwise(), one.tried()));
     unsaid.forEach(
         one -> all.add(Optional.of(one.definition()), one.about(), one.otherwise(), one.tried()));
@@ -40,7 +42,9 @@ final class FindOutFirst {
 
   private void add(
       Optional<FactDefinition> definition, String about, List<Otherwise> changes, boolean tried) {
-    if (definition.isEmpty() || (tried && changes.isEmpty())) {
+    if (definition.isEmpty()
+        || (tried && changes.isEmpty())
+        || acts.forbids(definition.get().acts(), about)) {
       return;
     }
     open.add(
@@ -65,7 +69,7 @@ final class FindOutFirst {
         Place.named(fact.key(), one.about()),
         one.about().isEmpty() ? fact.called() : fact.called() + " (" + one.about() + ")",
         fact.ask(),
-        fact.look().isEmpty() ? fact.means() : fact.look(),
+        fact.look().isEmpty() ? fact.means() : acts.told(fact.acts(), one.about(), fact.look()),
         knowledge.survey().titleOf(fact.key()),
         rank,
         one.changes(),

@@ -2,6 +2,7 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,8 +71,9 @@ final class LayerMaker {
             .filter(note -> note.layer().equals(id))
             .filter(note -> targets.isEmpty() || !isCheck(note)) // told with the coverage target
             .toList();
+    Set<String> waited = new HashSet<>(); // said once of a layer, before the first that waits
     for (Same<LayerNote> same : sayings.once(notes, LayerNote::wording)) {
-      (same.all().stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say(same));
+      (same.all().stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say(same, waited));
     }
     List<LayerCover> covers =
         assessment.of(LayerCover.class).stream()
@@ -110,8 +112,11 @@ final class LayerMaker {
         Justification.once(because));
   }
 
-  private Say say(Same<LayerNote> same) {
-    Wording.Filled filled = sayings.fill(same.wording(), "");
+  private Say say(Same<LayerNote> same, Set<String> waited) {
+    List<String> acts = sayings.knowledge().wording().work(same.wording()).asked();
+    boolean again = !waited.addAll(sayings.acts().gates(acts, "", same.wording()));
+    Wording.Filled filled =
+        again ? sayings.alone(same.wording(), "") : sayings.fill(same.wording(), "");
     boolean general = sayings.knowledge().generalities().contains(same.wording());
     return new Say(filled.parts(), general, sayings.because(same, filled));
   }
@@ -180,7 +185,10 @@ final class LayerMaker {
     List<LayerNote> notes =
         assessment.of(LayerNote.class).stream().filter(LayerMaker::isCheck).toList();
     List<Say> check =
-        new ArrayList<>(sayings.once(notes, LayerNote::wording).stream().map(this::say).toList());
+        new ArrayList<>(
+            sayings.once(notes, LayerNote::wording).stream()
+                .map(one -> say(one, new HashSet<>()))
+                .toList());
     if (check.isEmpty()) {
       String text = sayings.phrases().say("check-contact", "target", Texts.of(percent, "%"));
       check.add(new Say(TextParts.of(text), List.of(because.get(0))));

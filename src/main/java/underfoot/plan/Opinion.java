@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Verdict;
+import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.RemedyNote;
 
@@ -23,6 +24,7 @@ import underfoot.plan.Advice.RemedyNote;
  * @param whole what is found of the proposal as a whole, the worst first, layers that are missing
  *     among it
  * @param remedies what has to be put right first, whatever is laid
+ * @param dangers what can hurt people in the work
  * @param heights how far the proposal raises the floor and what that does to the doors; empty if
  *     nothing may be built
  * @param massKgPerM2 what the proposal weighs, kg/m2
@@ -39,6 +41,7 @@ public record Opinion(
     List<Layer> layers,
     List<Item> whole,
     List<RemedyNote> remedies,
+    List<CautionNote> dangers,
     Optional<Heights> heights,
     double massKgPerM2,
     List<Stiffness> stiffness) {
@@ -47,6 +50,7 @@ public record Opinion(
     layers = List.copyOf(layers);
     whole = List.copyOf(whole);
     remedies = List.copyOf(remedies);
+    dangers = List.copyOf(dangers);
     stiffness = List.copyOf(stiffness);
   }
 

@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import underfoot.buildup.ActRuling;
+import underfoot.buildup.Caution;
 import underfoot.buildup.Finding;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Remedy;
+import underfoot.buildup.Severity;
 import underfoot.buildup.StackLayer;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
@@ -20,6 +23,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
+import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.ProposalAssessment;
@@ -42,6 +46,7 @@ public final class OpinionMaker {
   private final Knowledge knowledge;
   private final Phrases phrases;
   private final Justifier justifier;
+  private final Sayings sayings;
 
   private OpinionMaker(ProposalAssessment examined) {
     this.examined = examined;
@@ -49,6 +54,13 @@ public final class OpinionMaker {
     this.phrases = new Phrases(knowledge.wording());
     this.justifier =
         new Justifier(examined.assessment().scenario(), examined.proposal(), knowledge);
+    this.sayings =
+        new Sayings(
+            knowledge,
+            phrases,
+            examined.built().map(BuildUp::facts).orElse(examined.facts()),
+            justifier,
+            examined.all(ActRuling.class));
   }
 
   /** What is to be said of a proposal. */
@@ -78,6 +90,7 @@ public final class OpinionMaker {
         layers,
         whole,
         remedies(),
+        dangers(),
         built.map(one -> AdviceMaker.heights(one, one.facts())),
         built.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0),
         built.map(OpinionMaker::stiffness).orElse(List.of()));
@@ -165,17 +178,10 @@ public final class OpinionMaker {
 
   /** What has to be put right first, for the floor and for the proposal as it is. */
   private List<RemedyNote> remedies() {
-    List<Remedy> all = new ArrayList<>();
-    examined.assessment().general().stream()
-        .filter(Remedy.class::isInstance)
-        .map(Remedy.class::cast)
-        .forEach(all::add);
-    examined.built().ifPresent(one -> all.addAll(one.of(Remedy.class)));
-    Facts facts = examined.built().map(BuildUp::facts).orElse(examined.facts());
+    List<Remedy> all = examined.all(Remedy.class);
     Map<String, RemedyNote> notes = new LinkedHashMap<>();
     for (Remedy one : all) {
-      Wording.Filled words =
-          knowledge.wording().fill(one.wording(), knowledge.figures(), facts, one.about());
+      Wording.Filled words = sayings.fillRemedy(one.wording(), one.about());
       String id = Sayings.id(one.wording(), one.about());
       notes.putIfAbsent(
           id,
@@ -187,9 +193,27 @@ public final class OpinionMaker {
               one.about(),
               justifier.of(List.of(one.because()), words.used())));
     }
-    List<RemedyNote> sorted = new ArrayList<>(notes.values());
-    sorted.sort(Comparator.comparing(note -> !note.hold()));
-    return sorted;
+    return new RemedyOrder(knowledge, sayings.acts()).sorted(List.copyOf(notes.values()));
+  }
+
+  /** What can hurt people in the work, which the acts it asks for bring. */
+  private List<CautionNote> dangers() {
+    List<Caution> all = examined.all(Caution.class);
+    all.removeIf(one -> one.severity() != Severity.DANGER);
+    List<CautionNote> notes = new ArrayList<>();
+    for (Sayings.Same<Caution> same : sayings.once(all, Caution::wording, Caution::about)) {
+      Wording.Filled filled = sayings.fill(same.wording(), same.about());
+      notes.add(
+          new CautionNote(
+              same.id(),
+              Severity.DANGER,
+              filled.title(same.about()),
+              filled.parts(),
+              same.about(),
+              false,
+              sayings.because(same, filled)));
+    }
+    return notes;
   }
 
   private static List<Opinion.Stiffness> stiffness(BuildUp built) {

@@ -18,6 +18,10 @@ record Packs(int count, double holds, int pieces, double cost) {
   private static final double ROUNDED = 0.005;
 
   static Packs of(Amount amount, PriceBook.Price price) {
+    if (amount.item().asOne()) { // one piece, made or cut to fit
+      double whole = Double.isNaN(amount.amount()) ? 0 : amount.amount();
+      return new Packs(1, whole, 0, whole / price.pack() * price.price());
+    }
     double holds = price.pack();
     int pieces = 0;
     if (amount.piece() > 0) {

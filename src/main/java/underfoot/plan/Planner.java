@@ -21,6 +21,7 @@ import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.ZonePart;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 
@@ -76,6 +77,17 @@ public final class Planner implements Appraisal {
     Knowledge knowledge = assessment.knowledge();
     SetOuts.Laid laid = setOuts.of(assessment.scenario(), knowledge, buildUp);
     List<Amount> amounts = Amounts.of(knowledge, buildUp, laid);
+    List<Timetable.Part> parts = new ArrayList<>();
+    parts.add(new Timetable.Part(buildUp.facts(), assessment.of(StepTime.class)));
+    for (ZonePart zone : assessment.zones()) {
+      Optional<BuildUp> there = zone.assessment().chosen();
+      if (there.isPresent()) {
+        Facts facts = there.get().facts();
+        amounts =
+            Amounts.together(amounts, Amounts.ofPart(knowledge, there.get()));
+        parts.add(new Timetable.Part(facts, zone.assessment().of(StepTime.class)));
+      }
+    }
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -88,11 +100,11 @@ public final class Planner implements Appraisal {
               amount.whole() ? packs(amount).map(Packs::count).orElse(0) : 0,
               justifier.of(amount.layer().because(), amount.used())));
     }
-    Timetable timetable = Timetable.of(knowledge, buildUp.facts(), assessment.of(StepTime.class));
+    Timetable timetable = Timetable.of(knowledge, parts);
     return new Consequences(
         quantities,
         new ShoppingMaker(assessment, buildUp, this::packs, laid).lines(amounts),
-        programme(timetable, justifier),
+        programme(assessment, timetable, justifier),
         schedule(timetable),
         cost(knowledge, amounts, timetable),
         levels(assessment.scenario(), buildUp, justifier),
@@ -108,13 +120,18 @@ public final class Planner implements Appraisal {
     return prices.find(amount.item().item()).map(price -> Packs.of(amount, price));
   }
 
-  private static List<ProgrammeStep> programme(Timetable timetable, Justifier justifier) {
+  private static List<ProgrammeStep> programme(
+      Assessment assessment, Timetable timetable, Justifier justifier) {
+    ActsInWords words = Sayings.of(assessment).acts();
+    String way = assessment.chosen().map(BuildUp::way).orElse("");
     List<ProgrammeStep> programme = new ArrayList<>();
     for (Timetable.Timed timed : timetable.steps()) {
+      List<String> acts = assessment.knowledge().acts().of(timed.step(), way);
+      Set<String> after = words.gates(acts, "", "");
       programme.add(
           new ProgrammeStep(
               timed.step().id(),
-              timed.step().title(),
+              words.once(after, timed.step().title()),
               timed.step().kind(),
               timed.span().start(),
               timed.hours(),
@@ -122,6 +139,7 @@ public final class Planner implements Appraisal {
               on(timetable, timed.span().start()),
               on(timetable, timed.span().end()),
               timed.critical(),
+              List.copyOf(after),
               justifier.of(timed.because(), timed.used())));
     }
     return programme;

@@ -18,6 +18,7 @@ import underfoot.knowledge.Step;
  * @param begins the date and time it begins; empty without a start date
  * @param ends the date and time it ends; empty without a start date
  * @param critical whether a delay of it delays the day the room is in use
+ * @param after what must be put right before it begins, by the ids of the remedies
  * @param because why it takes so long
  */
 public record ProgrammeStep(
@@ -30,10 +31,12 @@ public record ProgrammeStep(
     Optional<LocalDateTime> begins,
     Optional<LocalDateTime> ends,
     boolean critical,
+    List<String> after,
     List<Justification> because)
     implements Advice.Decision {
-  /** Copies the list. */
+  /** Copies the lists. */
   public ProgrammeStep {
+    after = List.copyOf(after);
     because = List.copyOf(because);
   }
 

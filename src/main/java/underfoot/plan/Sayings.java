@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Facts;
@@ -18,7 +19,12 @@ import underfoot.reasoning.Assessment;
  * The texts of one floor, filled in. What several rules say of the same thing is said once, with
  * all its reasons.
  */
-record Sayings(Knowledge knowledge, Phrases phrases, Facts facts, Justifier justifier) {
+record Sayings(
+    Knowledge knowledge,
+    Phrases phrases,
+    Facts facts,
+    Justifier justifier,
+    List<ActRuling> rulings) {
   static Sayings of(Assessment assessment) {
     Knowledge knowledge = assessment.knowledge();
     Facts facts = Facts.over(assessment.facts()); // with what was held when ways were compared
@@ -27,22 +33,40 @@ record Sayings(Knowledge knowledge, Phrases phrases, Facts facts, Justifier just
         knowledge,
         new Phrases(knowledge.wording()),
         facts,
-        new Justifier(assessment.scenario(), knowledge));
+        new Justifier(assessment.scenario(), knowledge),
+        assessment.of(ActRuling.class));
   }
 
   /** The same of other facts. */
   Sayings with(Facts others) {
-    return new Sayings(knowledge, phrases, others, justifier);
+    return new Sayings(knowledge, phrases, others, justifier, rulings);
   }
 
-  /** A wording filled in. */
+  /** A wording filled in, with what the acts it asks for wait for and the care they need. */
   Wording.Filled fill(String wording, String about) {
+    Wording.Filled filled = alone(wording, about);
+    return rulings.isEmpty() ? filled : acts().told(wording, about, filled, false);
+  }
+
+  /** The same of something to put right, whose title begins with what it waits for. */
+  Wording.Filled fillRemedy(String wording, String about) {
+    Wording.Filled filled = alone(wording, about);
+    return rulings.isEmpty() ? filled : acts().told(wording, about, filled, true);
+  }
+
+  /** A wording filled in, as it stands. */
+  Wording.Filled alone(String wording, String about) {
     return knowledge.wording().fill(wording, knowledge.figures(), facts, about);
+  }
+
+  /** What is said of acts here. */
+  ActsInWords acts() {
+    return new ActsInWords(this, rulings);
   }
 
   /** The title of a wording. */
   String title(String wording, String about) {
-    return fill(wording, about).title(about);
+    return alone(wording, about).title(about);
   }
 
   /** The id of a wording that is about a thing. */
@@ -92,6 +116,10 @@ record Sayings(Knowledge knowledge, Phrases phrases, Facts facts, Justifier just
    * Why something is said in a text, the facts and figures that the text names among the reasons.
    */
   List<Justification> because(Same<?> same, Wording.Filled filled) {
-    return justifier.of(same.because(), filled.used());
+    List<Derivation> because = new ArrayList<>(same.because());
+    if (!rulings.isEmpty()) {
+      because.addAll(acts().because(same.wording(), same.about()));
+    }
+    return justifier.of(because, filled.used());
   }
 }

@@ -3,6 +3,7 @@ package underfoot.reasoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Verdict;
@@ -20,6 +21,7 @@ import underfoot.scenario.Scenario;
  * @param general what was concluded whatever is built
  * @param buildUps the build-ups worked out, the recommended one first, those that do not stand last
  * @param criteria what they were ranked by
+ * @param zones the parts of the room where the floor is otherwise; mostly none
  */
 public record Assessment(
     Scenario scenario,
@@ -28,12 +30,37 @@ public record Assessment(
     Facts facts,
     List<Conclusion> general,
     List<BuildUp> buildUps,
-    List<Criterion> criteria) {
+    List<Criterion> criteria,
+    List<ZonePart> zones) {
   /** Copies the lists. */
   public Assessment {
     general = List.copyOf(general);
     buildUps = List.copyOf(buildUps);
     criteria = List.copyOf(criteria);
+    zones = List.copyOf(zones);
+  }
+
+  /** What the rules made of a floor that is the same all over. */
+  public Assessment(
+      Scenario scenario,
+      Knowledge knowledge,
+      Verdict verdict,
+      Facts facts,
+      List<Conclusion> general,
+      List<BuildUp> buildUps,
+      List<Criterion> criteria) {
+    this(scenario, knowledge, verdict, facts, general, buildUps, criteria, List.of());
+  }
+
+  /** The same floor with its zones; the verdict is the gravest of all. */
+  Assessment with(List<ZonePart> parts) {
+    Verdict worst = verdict;
+    for (ZonePart part : parts) {
+      Verdict there = part.assessment().verdict();
+      worst = there.compareTo(worst) > 0 ? there : worst;
+    }
+    return new Assessment(
+        scenario, knowledge, worst, facts, general, buildUps, criteria, parts);
   }
 
   /** The recommended build-up; empty if none stands or the work must stop. */
@@ -44,8 +71,21 @@ public record Assessment(
     return Optional.of(buildUps.get(0));
   }
 
-  /** Conclusions of one sort that hold for the recommended build-up, general ones first. */
+  /**
+   * Conclusions of one sort that hold for the recommended build-up, general ones first, but for
+   * those that ask for what is forbidden here.
+   */
   public <T extends Conclusion> List<T> of(Class<T> sort) {
+    List<T> found = all(sort);
+    if (sort != ActRuling.class) {
+      List<ActRuling> never = new ArrayList<>(all(ActRuling.class));
+      never.removeIf(ruling -> ruling.sort() != ActRuling.Sort.NEVER);
+      found.removeIf(one -> ActsApplied.falls(knowledge, one, never));
+    }
+    return found;
+  }
+
+  private <T extends Conclusion> List<T> all(Class<T> sort) {
     List<T> found = new ArrayList<>();
     for (Conclusion one : general) {
       if (sort.isInstance(one)) {

@@ -223,7 +223,8 @@ public final class LeastChange {
     List<Trial> trials = new ArrayList<>();
     for (Change change : assessment.knowledge().changes()) {
       for (StatedFact given : assessment.scenario().givens()) {
-        if (given.definition().key().equals(change.fact().key())) {
+        boolean here = given.definition().key().equals(change.fact().key());
+        if (here && ActsApplied.allows(assessment, change, given.about())) {
           trial(assessment, change, given).ifPresent(trials::add);
         }
       }
@@ -265,13 +266,15 @@ public final class LeastChange {
   /** The least of one change that makes the floor fit, with others already made. */
   private Optional<Proposal> least(Scenario scenario, List<Altered> made, Trial trial) {
     if (!trial.stepped()) {
+      Optional<Proposal> first = Optional.empty();
       for (Option option : trial.options()) {
         Optional<Proposal> proposal = proved(scenario, with(made, altered(trial, option)));
-        if (proposal.isPresent()) {
-          return proposal;
+        if (proposal.isPresent() && ActsApplied.structural(proposal.get().then()).isEmpty()) {
+          return proposal; // one that leaves nothing to be done to what carries goes first
         }
+        first = first.isPresent() ? first : proposal;
       }
-      return Optional.empty();
+      return first;
     }
     DoubleFunction<Optional<Proposal>> at =
         steps -> proved(scenario, with(made, altered(trial, trial.amount(steps))));

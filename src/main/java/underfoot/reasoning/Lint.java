@@ -71,6 +71,7 @@ public final class Lint {
     lint.neverFiring();
     lint.insideAnother();
     lint.faults.addAll(new RuleConflicts(lint.set.rules(), knowledge).faults());
+    lint.faults.addAll(new ActLint(files, knowledge, lint.set.rules()).faults());
     lint.faults.addAll(new UnusedNames(files, knowledge, lint.set.rules(), lint.formulas).faults());
     return List.copyOf(lint.faults);
   }
@@ -83,6 +84,7 @@ public final class Lint {
 
   private void neverFiring() {
     Map<String, Set<String>> values = new HashMap<>(); // of facts whose values are all known
+    values.put(ActsApplied.ASKED, ActLint.askedFor(knowledge));
     Set<String> open = new HashSet<>(formulas.getOrDefault("facts", Set.of()));
     for (FactDefinition fact : stated()) {
       Set<String> of = values.computeIfAbsent(fact.called(), name -> new TreeSet<>());

@@ -1,7 +1,10 @@
 package underfoot.reasoning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import underfoot.buildup.ActRuling;
+import underfoot.buildup.Conclusion;
 import underfoot.buildup.Finding;
 import underfoot.knowledge.Facts;
 import underfoot.scenario.Scenario;
@@ -29,5 +32,22 @@ public record ProposalAssessment(
   public ProposalAssessment {
     layers = List.copyOf(layers);
     findings = List.copyOf(findings);
+  }
+
+  /**
+   * Conclusions of one sort that hold for the floor and for the proposal as it is, but for those
+   * that ask for what is forbidden.
+   */
+  public <T extends Conclusion> List<T> all(Class<T> sort) {
+    List<Conclusion> held = new ArrayList<>(assessment.general());
+    built.ifPresent(one -> held.addAll(one.concluded()));
+    List<ActRuling> never = ActsApplied.rulings(held, ActRuling.Sort.NEVER);
+    List<T> found = new ArrayList<>();
+    for (Conclusion one : held) {
+      if (sort.isInstance(one) && !ActsApplied.falls(assessment.knowledge(), one, never)) {
+        found.add(sort.cast(one));
+      }
+    }
+    return found;
   }
 }

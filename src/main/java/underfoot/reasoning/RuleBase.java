@@ -64,7 +64,7 @@ public final class RuleBase {
   public static RuleBase shipped() {
     RuleBase base = of(new FutureTask<>(() -> RuleSet.read(RuleFiles.shipped())));
     background(() -> List.of(Pass.UNDERSTAND, Pass.PROPOSE).forEach(base::network));
-    background(() -> List.of(Pass.LAY, Pass.JUDGE, Pass.SETTLE).forEach(base::network));
+    background(() -> List.of(Pass.LAY, Pass.JUDGE, Pass.ACT, Pass.SETTLE).forEach(base::network));
     return base; // CHECK is seldom wanted: loaded when somebody asks for it
   }
 

@@ -133,6 +133,7 @@ public final class RuleCheck {
           case LAYER -> need(rule, said.number(), "layer", word, layers);
           case WORDING -> need(rule, said.number(), "wording", word, knowledge.wording().ids());
           case STEP -> need(rule, said.number(), "step", word, knowledge.steps().ids());
+          case ACT -> need(rule, said.number(), "act", word, knowledge.acts().ids());
           case FACT, ABOUT, WORD, WAY -> {
             // free words
           }

@@ -93,6 +93,7 @@ final class BriefReport {
       for (Layer layer : advice.layers()) {
         page.para(TextPage.numbered(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
       }
+      FloorTold.write(advice, phrases, page);
       return;
     }
     page.heading(phrases.say("heading-build-up"));
@@ -114,6 +115,7 @@ final class BriefReport {
         page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
+    FloorTold.write(advice, phrases, page);
   }
 
   private String shortLayer(Layer layer) {

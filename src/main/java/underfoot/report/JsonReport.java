@@ -26,7 +26,9 @@ import underfoot.plan.FindOut;
 import underfoot.plan.FirstThings;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
+import underfoot.plan.LayerFound;
 import underfoot.plan.Opinion;
+import underfoot.plan.RoomZone;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Refusal;
@@ -59,7 +61,15 @@ public final class JsonReport extends RecordWriter {
               Advice.class,
               "scenario practice first= verdict summary base way=buildUp stopFindings=halts layers"
                   + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
-                  + " consequences= ranking findOutFirst"),
+                  + " consequences= ranking findOutFirst asFound? zones?"),
+          entry(LayerFound.class, "name thicknessMm stays because"),
+          entry(
+              RoomZone.class,
+              "name areaM2 surfaceMm levelMm stepMm advice/verdict=verdict advice/base=base"
+                  + " advice/way=buildUp advice/layers=layers advice/stopFindings=halts"
+                  + " advice/remedies=remedies advice/cautions=cautions advice/heights=heights"
+                  + " advice/massKgPerM2=massKgPerM2 advice/assumptions=assumptions"
+                  + " advice/alternatives=alternatives advice/asFound=asFound?"),
           entry(
               Consequences.class,
               "quantities shopping programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
@@ -87,9 +97,9 @@ public final class JsonReport extends RecordWriter {
           entry(FindOut.class, "fact ask look pass=stage rank decisions"),
           entry(
               ProgrammeStep.class,
-              "id step startHour hours endHour kind begins? ends? critical because"),
+              "id step startHour hours endHour kind begins? ends? critical after because"),
           entry(underfoot.plan.Milestone.class, "what step hour on?"),
-          entry(ChangeNote.class, "text with verdict numbers=way"),
+          entry(ChangeNote.class, "text with verdict stillFirst numbers=way"),
           entry(
               ComparedBuildUp.class,
               "id title standing layers aboveOldFloor=aboveOldFloorMm doors massKgPerM2 joistRatio"
@@ -138,7 +148,7 @@ public final class JsonReport extends RecordWriter {
           Map.of(
               Opinion.class,
               "scenario proposal faults verdict=floorVerdict way=buildUp"
-                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst heights"
+                  + " isRecommended=recommendedWay layers findings remedies=putRightFirst dangers heights"
                   + " massKgPerM2 stiffness",
               Opinion.Layer.class,
               "order label=layer kind part=id asked judgement thickness=thicknessMm"
@@ -148,7 +158,9 @@ public final class JsonReport extends RecordWriter {
               Opinion.Stiffness.class,
               "name=measure value",
               RemedyNote.class,
-              "id hold text because"));
+              "id hold text because",
+              Advice.CautionNote.class,
+              "id title text because"));
 
   private static final Map<Class<?>, String> OF_A_CLASS =
       Map.of(

@@ -7,6 +7,7 @@ import underfoot.buildup.Judgement;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
+import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Opinion;
@@ -60,6 +61,7 @@ public final class OpinionText {
     whole();
     numbers();
     remedies();
+    dangers();
     page.blank();
     page.faint(phrases.say("check-ask"));
   }
@@ -201,6 +203,16 @@ public final class OpinionText {
               + remedy.title()
               + " "
               + TextReport.ids(remedy.because()));
+    }
+  }
+
+  private void dangers() {
+    if (opinion.dangers().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("check-dangers"));
+    for (CautionNote danger : opinion.dangers()) {
+      page.item(danger.title() + ". " + danger.text() + " " + TextReport.ids(danger.because()));
     }
   }
 

@@ -98,6 +98,7 @@ public final class TextReport {
         page.para(phrases.say("levels-from-base", "above", Texts.whole(above)));
       }
       layers();
+      FloorTold.write(advice, phrases, page);
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));

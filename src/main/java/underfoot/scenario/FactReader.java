@@ -26,11 +26,15 @@ final class FactReader {
           "least",
           "most",
           "required",
+          "known by",
+          "instead of it",
           "shorthand for",
           "joined by",
+          "also at",
           "means",
           "ask",
           "look",
+          "acts",
           "otherwise",
           "example");
 
@@ -66,7 +70,7 @@ final class FactReader {
           entry,
           entry.key() + " needs a kind, but has " + Words.quote(text("kind")),
           "write one of: text, choice, choices, yes-no, quantity, count, year, date, points,"
-              + " readings, list");
+              + " rectangle, readings, list");
       return null;
     }
     Dimension dimension = Dimension.named(text("dimension")).orElse(null);
@@ -96,10 +100,13 @@ final class FactReader {
         text("least"),
         text("most"),
         text("required").equals("true"),
+        text("known by"),
+        text("instead of it"),
         text("shorthand for"),
         text("means"),
         text("ask"),
         text("look"),
+        texts("acts"),
         texts("otherwise"),
         text("example"),
         file,

@@ -182,7 +182,8 @@ class StackMeasuresTest {
   }
 
   private static LayerKind kind(String id, String family, String conductivity) {
-    return new LayerKind(id, id, id, family, 0, "none", "", conductivity, "", false);
+    return new LayerKind(
+        id, id, id, family, 0, "none", "", conductivity, "", false, List.of(), "", "");
   }
 
   @Test

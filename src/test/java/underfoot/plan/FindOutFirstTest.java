@@ -132,14 +132,14 @@ class FindOutFirstTest {
   }
 
   @Test
-  void a_verdict_counts_before_a_way_and_a_way_before_the_number_of_parts() {
+  void a_verdict_counts_before_a_way_and_a_way_before_the_number_of_parts() throws Exception {
     Otherwise part = otherwise("10 mm", Reach.PART, "a primer", "a bed", "a primer");
     Otherwise more = otherwise("12 mm", Reach.PART, "a primer", "a bed", "a seal", "a strip");
     Otherwise way = otherwise("yes", Reach.WAY, "another way");
     Otherwise verdict = otherwise("often", Reach.VERDICT, "the work stops");
     List<FindOut> all =
         FindOutFirst.of(
-            Floors.advisor().knowledge(),
+            Sayings.of(Floors.advisor().advise(Floors.read("slab"))),
             List.of(
                 new WhatIf.Assumed(
                     null, "", "", Optional.of(defined("room.shower")), List.of(way), true),

@@ -213,6 +213,7 @@ class OpinionTest {
                 layer(Judgement.SHORT_OF, Judgement.WRONG_ORDER)),
             List.of(item(Judgement.MISSING), item(Judgement.NOT_SAID)),
             List.of(),
+            List.of(),
             Optional.empty(),
             0,
             List.of());

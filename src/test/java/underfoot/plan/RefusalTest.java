@@ -164,6 +164,7 @@ class RefusalTest {
         List.of(layer),
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty(),
         0,
         List.of());

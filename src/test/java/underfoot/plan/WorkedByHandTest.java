@@ -209,7 +209,7 @@ class WorkedByHandTest {
   // --- amounts and cost
 
   private static StackLayer layer(String id, double mm) {
-    LayerKind kind = new LayerKind(id, id, id, id, 1, "none", "", "", "", false);
+    LayerKind kind = new LayerKind(id, id, id, id, 1, "none", "", "", "", false, List.of(), "", "");
     return new StackLayer(kind, LayerThickness.even(mm), List.of(new Laid(RULE, kind, "")));
   }
 
