@@ -73,25 +73,11 @@ final class BriefReport {
     if (!brief) {
       care();
       if (advice.builds()) {
-        advice
-            .coverage()
-            .ifPresent(
-                target -> {
-                  page.heading(phrases.say("heading-coverage"));
-                  page.para(
-                      phrases.say(
-                              "coverage-target", "target", Texts.of(target.targetPercent(), "%"))
-                          + " "
-                          + target.check().get(0).parts().must());
-                });
         TextReport.doors(advice, phrases, page);
       }
       consequences();
       assumptions();
       alternatives();
-    }
-    if (!brief) {
-      TradeWords.write(page, phrases);
     }
     page.blank();
     page.para("", "", phrases.say(brief ? "detail-short" : "detail-normal"), Tone.FAINT);

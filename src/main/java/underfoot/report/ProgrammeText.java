@@ -51,8 +51,9 @@ final class ProgrammeText {
       return;
     }
     page.heading(phrases.say("heading-programme"));
-    boolean remedies = !advice.remedies().isEmpty();
-    page.para(Sentences.programme(steps.get(0), remedies, "programme-short", phrases));
+    if (steps.get(0).begins().isEmpty()) {
+      page.para(phrases.say("programme-monday"));
+    }
     milestones(advice, phrases, page);
   }
 

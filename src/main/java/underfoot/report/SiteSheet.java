@@ -93,16 +93,21 @@ public record SiteSheet(
   }
 
   private static LayerLine line(Layer layer, Phrases phrases) {
+    return new LayerLine(
+        layer.order(),
+        layer.name(),
+        Sentences.thickness(layer.thickness(), phrases),
+        key(layer, phrases));
+  }
+
+  /** What is set, cut or combed by a layer, its contact too; empty if there is nothing to tell. */
+  static String key(Layer layer, Phrases phrases) {
     List<String> key = new ArrayList<>(layer.key());
     layer
         .coveragePercent()
         .ifPresent(
             percent -> key.add(phrases.say("sheet-contact", "percent", Texts.of(percent, "%"))));
-    return new LayerLine(
-        layer.order(),
-        layer.name(),
-        Sentences.thickness(layer.thickness(), phrases),
-        String.join("; ", key));
+    return String.join("; ", key);
   }
 
   private static List<String> measures(Advice advice, Phrases phrases) {
@@ -174,13 +179,12 @@ public record SiteSheet(
       new TextSection(advice, phrases, page).draw();
       page.heading(phrases.say("sheet-layers"));
       for (LayerLine line : sheet.layers()) {
-        if (!line.key().isEmpty()) {
-          page.para(
-              TextPage.numbered(line.number()),
-              "   ",
-              line.name() + ": " + line.key() + ".",
-              TextPage.Tone.PLAIN);
-        }
+        String key = line.key().isEmpty() ? "" : ": " + line.key();
+        page.para(
+            TextPage.numbered(line.number()),
+            "   ",
+            Texts.sentence(line.name() + ", " + line.thickness() + key),
+            TextPage.Tone.PLAIN);
       }
     } else {
       page.blank();

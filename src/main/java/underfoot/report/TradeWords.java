@@ -26,8 +26,7 @@ public final class TradeWords {
     List<Meaning> found = new ArrayList<>();
     for (String id : phrases.wording().ids(PREFIX)) {
       Wording.Text row = phrases.wording().get(id);
-      Pattern forms =
-          Pattern.compile("\\b(?:" + row.title() + ")\\b", Pattern.CASE_INSENSITIVE);
+      Pattern forms = Pattern.compile("\\b(?:" + row.title() + ")\\b", Pattern.CASE_INSENSITIVE);
       if (forms.matcher(flat).find()) {
         found.add(new Meaning(row.title().split("\\|")[0], phrases.say(id)));
       }

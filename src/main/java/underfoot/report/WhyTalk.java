@@ -168,7 +168,11 @@ public final class WhyTalk {
       went.add(phrases.say("talk-figure", "what", figure.description(), "is", figure.text()));
     }
     if (!went.isEmpty()) {
-      page.para(GAP, GAP, phrases.say("talk-went-by", "facts", String.join("; ", went)), TextPage.Tone.PLAIN);
+      page.para(
+          GAP,
+          GAP,
+          phrases.say("talk-went-by", "facts", String.join("; ", went)),
+          TextPage.Tone.PLAIN);
     }
     List<String> not = notSo.apply(one.rule().id());
     if (!not.isEmpty()) {

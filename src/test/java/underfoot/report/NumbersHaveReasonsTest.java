@@ -22,6 +22,7 @@ import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
+import underfoot.quantity.Spoken;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
 import underfoot.reasoning.WhatIf;
@@ -119,6 +120,7 @@ class NumbersHaveReasonsTest {
       return;
     }
     known.addAll(numbers(fact.value()));
+    known.addAll(numbers(Spoken.of(fact.value()))); // a text tells it as people say it
     known.addAll(numbers(fact.how()));
     fact.figures().forEach(figure -> add(figure, known));
     fact.uses().forEach(one -> gather(one, known, seen));

@@ -72,7 +72,8 @@ class ReadingEaseTest {
     assertThat(syllables("tile")).isEqualTo(1);
     assertThat(ease("The cat sat on the mat.")).isGreaterThan(110);
     assertThat(
-            ease("Notwithstanding considerable administrative complications, implementation continued."))
+            ease(
+                "Notwithstanding considerable administrative complications, implementation continued."))
         .isLessThan(0);
   }
 
