@@ -24,3 +24,9 @@
 # --- floors of two bases
 
 # --- dust: the remedies that make it
+
+# --- the layers of a floor as it is today
+[condition][]It lies on another deck=Fact( about == $thing.about, says == "found place: on a deck" )
+[condition][]It lies on another layer=Fact( name == "found place", about == $thing.about, text != "on the carrier" )
+[condition][]Nothing brings it up=not Fact( about == $thing.about, says == "found verdict: comes up" )
+[condition][]Nobody has said that it is screwed=not Fact( name == "found fixing", about == $thing.about, text in ( "screwed", "glued and screwed" ) )

@@ -24,6 +24,9 @@
 [condition][]It is screwed into the old deck=Fact( about == $thing.about, name == "part", text in ( "rigid-board", "foam-board", "ply-overlay" ) )
 [condition][]It does the work of {layer}=Fact( about == $thing.about, says == "part: {layer}" )
 [condition][]It lies straight on {family}=Fact( about == $thing.about, says == "lies on: {family}" )
+[condition][]It suits what lies beside it=not Fact( about == $thing.about, name == "beside its neighbours" )
+[condition][]No {work} lies over it=not Fact( about == $thing.about, says == "lies under: {work}" )
+[condition][]Its {name} is more than its {other}=$itsGreater : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number < $itsGreater.number )
 
 # --- how much of it
 [condition][]It is thinner than asked=$thin : Fact( name == "proposed thickness", about == $thing.about ) Fact( name == "thickness asked", about == $thing.about, number > $thin.number )

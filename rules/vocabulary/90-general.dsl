@@ -22,6 +22,8 @@
 
 # --- one of several things: a door, a heavy item, a notch, a hole. "Its" leans on the thing named before.
 [condition][]There is {article:a|an} {thing} named=$thing : Fact( name == "{thing}" )
+[condition][]Its {name} is known=$itsKnown : Fact( name == "{name}", about == $thing.about )
+[condition][]Its {name} is not known=not Fact( name == "{name}", about == $thing.about )
 [condition][]Its {name} is unknown=Unknown( name == "{name}", about == $thing.about )
 [condition][]Its {name} is below {figure}=$itsLow : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number > $itsLow.number )
 [condition][]Its {name} is above {figure}=$itsHigh : Fact( name == "{name}", about == $thing.about ) Figure( name == "{figure}", number < $itsHigh.number )
@@ -49,6 +51,9 @@
 
 # --- what follows
 [consequence][]Say of the {name} what its row says=rows( "{name}" )
+[consequence][]Count a {thing} among the heavy items=assume( "heavy item", "{thing}", "{thing}" )
+[consequence][]Take of a {thing} nobody listed that its {name} is as {figure}=assumeAs( "{name}", "{thing}", "{figure}" )
+[consequence][]Take of a {thing} nobody listed that its {name} is {value}=assume( "{name}", "{thing}", "{value}" )
 [consequence][]Assume its {name} is as {figure}=assumeAs( "{name}", $thing.about, "{figure}" )
 [consequence][]Assume the {name} is as {figure}=assumeAs( "{name}", "", "{figure}" )
 [consequence][]Assume its {name} is {value}=assume( "{name}", $thing.about, "{value}" )

@@ -15,7 +15,9 @@ import underfoot.knowledge.MissingKnowledge;
  * @param max at its thickest, mm
  */
 public record LayerThickness(double min, double mean, double max) {
-  static final String OF_FACT = "the ";
+  /** How a thickness that a fact tells is given. */
+  public static final String OF_FACT = "the ";
+
   static final String OF_POUR = "the pour";
   static final String OF_FALLS = "the falls";
   static final String OF_PACKING = "the packing";

@@ -86,6 +86,11 @@ public final class StackMeasures {
       gone += takenUp;
       sum += " − " + Texts.of(takenUp, "mm") + " of old floor taken up";
     }
+    double stripped = basis.factIfHeld("old layers taken up", "");
+    if (stripped > 0) {
+      gone += stripped;
+      sum += " − " + Texts.of(stripped, "mm") + " of old layers taken up";
+    }
     LayerThickness rise = stack.rise();
     found.add("rise least", rise.min() - gone, "mm", sum + ", the least of each", basis);
     found.add("rise", rise.mean() - gone, "mm", sum, basis);

@@ -1,6 +1,8 @@
 package underfoot.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -43,6 +45,18 @@ final class Advise extends FloorCommand {
   private String pdf;
 
   @Option(
+      names = "--sheet",
+      paramLabel = "FILE",
+      description = "Write one page of A4 to build from, .html or .pdf by its ending.")
+  private String sheet;
+
+  @Option(
+      names = "--list",
+      paramLabel = "FILE",
+      description = "Write what to buy, .csv, .html or .pdf by its ending.")
+  private String list;
+
+  @Option(
       names = "--schema",
       description = "Print the JSON Schema of scenario files, and no advice.")
   private boolean schema;
@@ -66,12 +80,19 @@ final class Advise extends FloorCommand {
     OutputFile web = html.output(context);
     OutputFile paper = pdf == null ? null : context.output(pdf, html.replaces());
     fit(web, paper);
+    OnePages pages = new OnePages(context, sheet, list, html.replaces());
     Advice advice = context.advise(read);
     write(context, advice, web, paper);
+    List<OutputFile> written = new ArrayList<>(pages.write(advice, out()));
+    for (OutputFile one : new OutputFile[] {web, paper}) {
+      if (one != null) {
+        written.add(0, one);
+      }
+    }
     if (json.wanted) {
       JsonReport.write(advice, context.madeBy(), out());
       out().println();
-    } else if (web == null && paper == null) {
+    } else if (written.isEmpty()) {
       String notice = context.notice();
       if (!notice.isEmpty()) {
         page.bold(notice);
@@ -81,11 +102,7 @@ final class Advise extends FloorCommand {
       out().page(page);
     } else if (web == null || !web.isStandard()) {
       out().println(context.phrases().say("verdict-" + advice.verdict().word()));
-      for (OutputFile written : new OutputFile[] {web, paper}) {
-        if (written != null) {
-          out().println("Written: " + written.name());
-        }
-      }
+      written.forEach(one -> out().println("Written: " + one.name()));
     }
     return exit(advice.verdict());
   }

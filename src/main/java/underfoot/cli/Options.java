@@ -19,7 +19,7 @@ final class Options {
     @Option(
         names = "--detail",
         paramLabel = "HOW MUCH",
-        description = "How much is told: short, normal or full; dangers are in each.")
+        description = "How much is told: short, site (one page to build from), normal or full; dangers are in each.")
     private Detail detail;
 
     Detail or(Detail usual) {

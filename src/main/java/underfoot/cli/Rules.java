@@ -11,10 +11,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import underfoot.knowledge.Knowledge;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.LessonMaker;
+import underfoot.quantity.Nearest;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.FiredRules;
+import underfoot.reasoning.LayersBeside;
+import underfoot.report.BesideReport;
 import underfoot.report.PromisesText;
 import underfoot.report.RuleUses;
 import underfoot.report.RulesBook;
@@ -49,6 +53,13 @@ final class Rules extends FloorCommand {
       paramLabel = "DIR",
       description = "Tell which scenarios of a folder, and which lessons on them, use a rule.")
   private Path scenarios;
+
+  @Option(
+      names = "--beside",
+      description =
+          "Print what may lie on what: every two kinds of layer, or those that an ID has a part"
+              + " in, each with its rule.")
+  private boolean beside;
 
   /** What rules are listed by. */
   private enum Index {
@@ -86,13 +97,18 @@ final class Rules extends FloorCommand {
       out().page(page);
       return Exit.FINE;
     }
+    if (beside) {
+      return beside(page, context);
+    }
     if (html.wanted() && (json.wanted || !ids.isEmpty())) {
       throw UserError.usage("rules --html writes all rules; it takes no id and no --json");
     }
     RuleUses uses = scenarios == null ? new RuleUses() : uses(context);
     OutputFile book = html.output(context);
     if (book != null) {
-      book.write(RulesBook.html(context.ruleTexts(), context.knowledge(), uses), out());
+      book.write(
+          RulesBook.html(context.ruleTexts(), context.knowledge(), uses, besideReport(context)),
+          out());
       return Exit.FINE;
     }
     RulesReport report = new RulesReport(context.ruleTexts(), context.knowledge(), uses);
@@ -118,6 +134,34 @@ final class Rules extends FloorCommand {
       }
     }
     out().page(page);
+    return Exit.FINE;
+  }
+
+  private static BesideReport besideReport(CommandContext context) throws UserError {
+    Knowledge knowledge = context.knowledge();
+    return new BesideReport(new LayersBeside(context.rules(), knowledge), knowledge);
+  }
+
+  private int beside(TextPage page, CommandContext context) throws UserError {
+    LayersBeside kinds = new LayersBeside(context.rules(), context.knowledge());
+    for (String id : ids) {
+      if (!kinds.knows(id)) {
+        throw UserError.usage(
+            "There is no kind of layer called '"
+                + Main.cut(id)
+                + "'; nearest: "
+                + Nearest.to(id, kinds.kinds()));
+      }
+    }
+    BesideReport report = besideReport(context);
+    if (json.wanted) {
+      StringWriter text = new StringWriter();
+      report.json(ids, text);
+      out().println(text);
+    } else {
+      report.text(ids, page);
+      out().page(page);
+    }
     return Exit.FINE;
   }
 

@@ -192,6 +192,11 @@ public final class Kinds {
     return called.contains(name);
   }
 
+  /** The kinds that are values of a fact, in the order of the files. */
+  public List<String> kinds(String fact) {
+    return List.copyOf(byFact.getOrDefault(fact, Map.of()).keySet());
+  }
+
   /** What is said of a fact of that value; nothing if there is no row for it. */
   public List<Said> of(String fact, String value) {
     return byFact.getOrDefault(fact, Map.of()).getOrDefault(value, List.of());

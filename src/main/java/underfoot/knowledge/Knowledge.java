@@ -1,15 +1,19 @@
 package underfoot.knowledge;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.RuleFiles;
 
 /** All that the rules refer to by name, for one practice. It never changes once loaded. */
 public final class Knowledge {
+  private static final String GENERALITIES = "generalities.yaml";
+
   private final FactBook facts;
   private final Figures figures;
   private final Wording wording;
@@ -25,6 +29,10 @@ public final class Knowledge {
   private final Map<String, Status> statuses;
   private final List<Disagreement> disagreements;
   private final Kinds kinds;
+  private final Headlines headlines;
+  private final Shopping shopping;
+  private final SiteRows site;
+  private final Set<String> generalities;
   private final Acts acts;
   private final List<Promise> promises;
   private final Map<String, String> keys = new HashMap<>();
@@ -45,6 +53,10 @@ public final class Knowledge {
       Map<String, Status> statuses,
       List<Disagreement> disagreements,
       Kinds kinds,
+      Headlines headlines,
+      Shopping shopping,
+      SiteRows site,
+      Set<String> generalities,
       Acts acts,
       List<Promise> promises) {
     this.facts = facts;
@@ -62,6 +74,10 @@ public final class Knowledge {
     this.statuses = statuses;
     this.disagreements = disagreements;
     this.kinds = kinds;
+    this.headlines = headlines;
+    this.shopping = shopping;
+    this.site = site;
+    this.generalities = Set.copyOf(generalities);
     this.acts = acts;
     this.promises = List.copyOf(promises);
     for (FactDefinition definition : facts.definitions()) {
@@ -128,13 +144,53 @@ public final class Knowledge {
         statuses,
         Disagreement.load(files),
         Kinds.load(files, figures, wording, layers, scales, sources.keySet()),
+        Headlines.load(files, wording),
+        Shopping.load(files, materials, layers, figures, wording),
+        SiteRows.load(files, layers),
+        generalities(files, wording),
         Acts.load(files, scales),
         Promise.load(files));
+  }
+
+  private static Set<String> generalities(RuleFiles files, Wording wording)
+      throws KnowledgeFault {
+    Set<String> all = new HashSet<>();
+    if (files.list("", ".yaml").contains(GENERALITIES)) {
+      for (Entries.Entry entry : Entries.readFile(files, GENERALITIES)) {
+        for (String id : entry.named("list")) {
+          if (!wording.ids().contains(id)) {
+            throw new KnowledgeFault(GENERALITIES, entry.line(), "'" + id + "' is no wording");
+          }
+          all.add(id);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The wordings of what holds on nearly every floor. */
+  public Set<String> generalities() {
+    return generalities;
   }
 
   /** The facts that scenarios may state. */
   public FactBook facts() {
     return facts;
+  }
+
+  /** What heads the answer, the gravest first. */
+  public Headlines headlines() {
+    return headlines;
+  }
+
+  /** What is asked for in shops. */
+  public Shopping shopping() {
+    return shopping;
+  }
+
+  /** What stands beside each layer on the sheet for the site. */
+  public SiteRows site() {
+    return site;
   }
 
   /** The numbers. */

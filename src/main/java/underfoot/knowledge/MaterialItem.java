@@ -1,6 +1,9 @@
 package underfoot.knowledge;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Something to buy for a build-up, and how much of it.
@@ -15,6 +18,11 @@ import java.util.List;
  *     the} followed by a fact's name; empty for none
  * @param counted what of the set-out is counted instead where the outline is known: {@code tiles},
  *     {@code boards} or {@code screws}; empty for nothing
+ * @param besides figures of what a bed takes besides its own thickness, by the wording that asks for
+ *     it, mm
+ * @param onlyIf what must be held for it to be bought, as a fact says it; empty for nothing
+ * @param notIf what must not be held for it to be bought; empty for nothing
+ * @param asOne whether it is sold in one piece that must not be larger than the amount
  */
 public record MaterialItem(
     String item,
@@ -23,10 +31,15 @@ public record MaterialItem(
     String unit,
     String rate,
     String waste,
-    String counted) {
+    String counted,
+    Map<String, String> besides,
+    String onlyIf,
+    String notIf,
+    boolean asOne) {
   /** Copies the list. */
   public MaterialItem {
     forLayers = List.copyOf(forLayers);
+    besides = Collections.unmodifiableMap(new LinkedHashMap<>(besides));
   }
 
   /** What an amount grows with. */

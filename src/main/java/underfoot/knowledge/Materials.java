@@ -3,6 +3,7 @@ package underfoot.knowledge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import underfoot.scenario.RuleFiles;
 
 /** What there is to buy for the layers of a build-up. */
@@ -45,9 +46,26 @@ public final class Materials {
               entry.required("unit"),
               entry.field("rate"),
               entry.field("waste"),
-              counted(entry)));
+              counted(entry),
+              besides(entry, figures),
+              entry.field("only if"),
+              entry.field("not if"),
+              entry.field("sold").equals("as one")));
     }
     return new Materials(items);
+  }
+
+  private static Map<String, String> besides(Entries.Entry entry, Figures figures)
+      throws KnowledgeFault {
+    List<Entries.Entry> rows = entry.rows().getOrDefault("besides", List.of());
+    Map<String, String> besides = rows.isEmpty() ? Map.of() : rows.get(0).fields();
+    for (String figure : besides.values()) {
+      if (!figures.has(figure)) {
+        throw new KnowledgeFault(
+            FILE, entry.line(), "'" + entry.name() + "' names '" + figure + "', no such figure");
+      }
+    }
+    return besides;
   }
 
   private static String counted(Entries.Entry entry) throws KnowledgeFault {

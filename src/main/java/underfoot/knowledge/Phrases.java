@@ -1,5 +1,7 @@
 package underfoot.knowledge;
 
+import underfoot.quantity.Spoken;
+
 /**
  * The phrase book: the set phrases that reports are made of. They are wordings whose places for
  * words are written in angle brackets, {@code <way>}.
@@ -13,7 +15,7 @@ public record Phrases(Wording wording) {
   }
 
   /**
-   * A phrase with its places filled.
+   * A phrase with its places filled, amounts as people say them.
    *
    * @param id the phrase
    * @param filling names of places and the words for them, by turns
@@ -22,7 +24,7 @@ public record Phrases(Wording wording) {
   public String say(String id, String... filling) {
     String said = wording.get(id).parts().getOrDefault("text", "").strip();
     for (int i = 0; i + 1 < filling.length; i += 2) {
-      said = said.replace('<' + filling[i] + '>', filling[i + 1]);
+      said = said.replace('<' + filling[i] + '>', Spoken.of(filling[i + 1]));
     }
     return said;
   }

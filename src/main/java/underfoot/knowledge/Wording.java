@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import underfoot.quantity.Spoken;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -176,6 +177,21 @@ public final class Wording {
     return new Filled(title, new TextParts(parts), List.copyOf(used));
   }
 
+  /**
+   * Fills a text in that stands elsewhere than among the wordings.
+   *
+   * @param text the text, with figures in braces and facts in brackets
+   * @param figures where figures are looked up
+   * @param facts where facts are looked up
+   * @return the text; empty if it names a fact of which nothing is known
+   */
+  public static String known(String text, Figures figures, Facts facts) {
+    List<Object> used = new ArrayList<>();
+    String filled = fillText(text, figures, facts, "", used);
+    long facted = text.chars().filter(c -> c == '[').count();
+    return used.stream().filter(Fact.class::isInstance).count() < facted ? "" : filled;
+  }
+
   private static String fillText(
       String text, Figures figures, Facts facts, String about, List<Object> used) {
     StringBuilder out = new StringBuilder();
@@ -200,7 +216,7 @@ public final class Wording {
         if (fact == null) {
           out.append("an unknown ").append(name);
         } else {
-          out.append(fact.text());
+          out.append(Spoken.of(fact.text()));
           use(fact, used);
         }
       }

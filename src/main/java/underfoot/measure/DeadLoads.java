@@ -49,13 +49,15 @@ public final class DeadLoads {
     double density = basis.figure(grade + "mean-density");
     double joistMass = density * 1000 * breadth / 1000 * depth / 1000 / (centres / 1000);
     double ceiling = basis.figure("ceiling-dead-load");
-    double load = (deckMass + joistMass) * gravity / 1000 + ceiling;
+    double held = basis.factIfHeld("mass left on the deck", "");
+    double left = Double.isNaN(held) ? 0 : held;
+    double load = (deckMass + left + joistMass) * gravity / 1000 + ceiling;
     found.add(
         "dead load before",
         load,
         "kN/m2",
         "(deck + joists) × g / 1000 + ceiling: ("
-            + Texts.of(deckMass, "")
+            + Texts.of(deckMass + left, "")
             + " + "
             + Texts.of(joistMass, "")
             + ") kg/m2 × "

@@ -24,6 +24,8 @@ import underfoot.scenario.Scenario;
  * @param inY how far y moves for each mm into the room
  * @param under how high the floor stands at its highest under the closed leaf, mm
  * @param swung how high it stands at its highest in all the leaf sweeps, mm; NaN if it is not known
+ * @param roomBefore how far the room goes on before the middle of the opening, square to the wall,
+ *     mm
  */
 public record Doorway(
     LevelSurvey survey,
@@ -33,7 +35,8 @@ public record Doorway(
     double inX,
     double inY,
     double under,
-    double swung) {
+    double swung,
+    double roomBefore) {
   private static final GeometryFactory SHAPES = RoomShape.SHAPES;
 
   /**
@@ -68,7 +71,7 @@ public record Doorway(
     // Where it is not said, it is taken to open into the room, which asks more of the floor.
     boolean into = opens == null || opens.text().equals("into the room");
     // Corners may run either way round; the room lies on the side of the wall where its area is.
-    return survey.doorway(new Place(a, b, turnsLeft(outline), start, width, into));
+    return survey.doorway(new Place(a, b, survey.turnsLeft(), start, width, into));
   }
 
   /**
@@ -104,18 +107,9 @@ public record Doorway(
       }
       double under = highest(survey, from, to);
       double swung = survey.highestWithin(within);
-      return Optional.of(new Doorway(survey, from, to, within, vx, vy, under, swung));
+      double before = roomBefore(survey.room().orElseThrow().floor(), from, to, vx, vy);
+      return Optional.of(new Doorway(survey, from, to, within, vx, vy, under, swung, before));
     }
-  }
-
-  private static boolean turnsLeft(List<Point> outline) {
-    double twice = 0;
-    for (int i = 0; i < outline.size(); i++) {
-      Point a = outline.get(i);
-      Point b = outline.get((i + 1) % outline.size());
-      twice += a.x() * b.y() - b.x() * a.y();
-    }
-    return twice > 0;
   }
 
   private static Polygon strip(Coordinate from, Coordinate to, double vx, double vy, double depth) {
@@ -167,9 +161,8 @@ public record Doorway(
     return most;
   }
 
-  /** How far the room goes on before the middle of the opening, square to the wall, mm. */
-  public double roomBefore() {
-    Polygon floor = survey.room().orElseThrow().floor();
+  private static double roomBefore(
+      Polygon floor, Coordinate from, Coordinate to, double inX, double inY) {
     double across = floor.getEnvelopeInternal().getDiameter();
     // A millimetre in, so that the wall itself does not count.
     Coordinate middle =
@@ -192,18 +185,8 @@ public record Doorway(
 
   private static double floorAt(LevelSurvey survey, double x, double y) {
     double height = survey.floor().heightAt(x, y);
-    if (Double.isNaN(height)) {
-      // A wall is never quite where it was measured: the nearest place known.
-      Coordinate place = new Coordinate(x, y);
-      double nearest = Double.MAX_VALUE;
-      for (Coordinate vertex : survey.floor().vertices()) {
-        if (vertex.distance(place) < nearest) {
-          nearest = vertex.distance(place);
-          height = vertex.getZ();
-        }
-      }
-    }
-    return height;
+    // A wall is never quite where it was measured: the nearest place known.
+    return Double.isNaN(height) ? survey.floor().nearest(x, y).getZ() : height;
   }
 
   /**

@@ -106,5 +106,17 @@ final class FallMeasure implements Measure {
         "mm",
         known + " + " + Texts.of(falls.fallMm(), "mm") + " of fall",
         basis);
+    double screed = basis.factIfHeld("new screed thickness", "");
+    if (!Double.isNaN(screed)) {
+      found.add(
+          "screed depth at the drain",
+          screed - falls.fallMm(),
+          "mm",
+          "depth of the new screed − fall: "
+              + Texts.of(screed, "mm")
+              + " − "
+              + Texts.of(falls.fallMm(), "mm"),
+          basis);
+    }
   }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import underfoot.working.StraightedgeGap;
@@ -37,25 +38,17 @@ final class FlatnessSearch {
   private static final int LINES_A_SWEEP = 60;
 
   /** Nearer than this is on the line, mm. */
-  private static final double ON = 1e-6;
+  static final double ON = 1e-6;
 
   /** More than any floor holds, mm: nothing of that sort is looked for. */
   private static final double NONE = Double.MAX_VALUE;
 
-  private final TriangulatedSurface tin;
-  private final double[] x;
-  private final double[] y;
-  private final double[] z;
   private final List<Coordinate[]> walls;
   private final double edgeMm;
   private int tried;
   private final List<Flatness.Line> stretches = new ArrayList<>();
 
-  private FlatnessSearch(TriangulatedSurface tin, Geometry clip, double edgeMm) {
-    this.tin = tin;
-    this.x = tin.vertices().stream().mapToDouble(Coordinate::getX).toArray();
-    this.y = tin.vertices().stream().mapToDouble(Coordinate::getY).toArray();
-    this.z = tin.vertices().stream().mapToDouble(Coordinate::getZ).toArray();
+  private FlatnessSearch(Geometry clip, double edgeMm) {
     this.walls = clip == null ? null : walls(clip);
     this.edgeMm = edgeMm;
   }
@@ -71,22 +64,24 @@ final class FlatnessSearch {
    */
   static Flatness of(
       TriangulatedSurface tin, double[] residuals, Geometry clip, double edgeMm, double direction) {
-    FlatnessSearch search = new FlatnessSearch(tin, clip, edgeMm);
+    FlatnessSearch search = new FlatnessSearch(clip, edgeMm);
     List<Coordinate> vertices = tin.vertices();
+    List<SurfaceLines.Ray> rays = new ArrayList<>();
     if (vertices.size() <= FEW) {
       for (int i = 0; i < vertices.size(); i++) {
         for (int j = i + 1; j < vertices.size(); j++) {
-          search.through(vertices.get(i), vertices.get(j));
+          through(vertices.get(i), vertices.get(j), rays);
         }
       }
     } else {
-      search.sweep(vertices, direction);
+      sweep(vertices, direction, rays);
     }
     for (int i : standingOut(tin, residuals)) {
       for (int k = 0; k < STAR; k++) {
-        search.along(vertices.get(i), direction + Math.PI * k / STAR);
+        rays.add(SurfaceLines.Ray.of(vertices.get(i), direction + Math.PI * k / STAR));
       }
     }
+    search.along(tin, rays);
     return search.slide();
   }
 
@@ -94,7 +89,7 @@ final class FlatnessSearch {
   static Flatness ofOneLine(List<Coordinate> points, double edgeMm) {
     Coordinate first = points.get(0);
     Coordinate far = points.stream().max(Comparator.comparingDouble(first::distance)).orElseThrow();
-    FlatnessSearch search = new FlatnessSearch(TriangulatedSurface.of(List.of()), null, edgeMm);
+    FlatnessSearch search = new FlatnessSearch(null, edgeMm);
     double length = first.distance(far);
     if (length > 0) {
       List<double[]> cut = new ArrayList<>();
@@ -129,78 +124,67 @@ final class FlatnessSearch {
       count[edge[0]]++;
       count[edge[1]]++;
     }
-    Integer[] order = new Integer[n];
-    for (int i = 0; i < n; i++) {
-      order[i] = i;
-    }
     double[] out = new double[n];
     for (int i = 0; i < n; i++) {
       out[i] = count[i] == 0 ? 0 : Math.abs(residuals[i] - sum[i] / count[i]);
     }
-    Arrays.sort(order, Comparator.comparingDouble(i -> -out[i]));
-    return Arrays.stream(order).limit(STANDING_OUT).mapToInt(Integer::intValue).toArray();
+    return IntStream.range(0, n)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -out[i]))
+        .limit(STANDING_OUT)
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
-  private void sweep(List<Coordinate> vertices, double direction) {
+  private static void sweep(
+      List<Coordinate> vertices, double direction, List<SurfaceLines.Ray> rays) {
     for (int k = 0; k < SWEEPS; k++) {
       double angle = direction + Math.PI * k / SWEEPS;
       double ux = Math.cos(angle);
       double uy = Math.sin(angle);
-      List<Coordinate> sorted = new ArrayList<>(vertices);
-      sorted.sort(Comparator.comparingDouble(v -> v.y * ux - v.x * uy));
+      List<Aside> sorted = new ArrayList<>();
+      vertices.forEach(v -> sorted.add(new Aside(v.y * ux - v.x * uy, v)));
+      sorted.sort(Comparator.comparingDouble(Aside::offset));
       List<Coordinate> distinct = new ArrayList<>();
       double last = Double.NEGATIVE_INFINITY;
-      for (Coordinate vertex : sorted) {
-        double offset = vertex.y * ux - vertex.x * uy;
+      for (Aside one : sorted) {
+        double offset = one.offset();
         // A line less than a millimetre from the last one tells nothing new.
         if (offset - last > 1) {
-          distinct.add(vertex);
+          distinct.add(one.vertex());
           last = offset;
         }
       }
       int lines = Math.min(LINES_A_SWEEP, distinct.size());
       for (int i = 0; i < lines; i++) {
         int chosen = (int) ((2L * i + 1) * distinct.size() / (2L * lines));
-        along(distinct.get(chosen), angle);
+        rays.add(SurfaceLines.Ray.of(distinct.get(chosen), angle));
       }
     }
   }
 
-  private void through(Coordinate a, Coordinate b) {
+  /** A vertex, and how far aside it lies. */
+  private record Aside(double offset, Coordinate vertex) {}
+
+  private static void through(Coordinate a, Coordinate b, List<SurfaceLines.Ray> rays) {
     double length = a.distance(b);
     if (length > ON) {
-      along(a, (b.x - a.x) / length, (b.y - a.y) / length);
+      rays.add(new SurfaceLines.Ray(a, (b.x - a.x) / length, (b.y - a.y) / length));
     }
   }
 
-  private void along(Coordinate point, double angle) {
-    along(point, Math.cos(angle), Math.sin(angle));
+  /** Tries lines in the order given. */
+  private void along(TriangulatedSurface tin, List<SurfaceLines.Ray> rays) {
+    List<List<double[]>> cuts = new SurfaceLines(tin).cut(rays);
+    for (int i = 0; i < cuts.size(); i++) {
+      along(rays.get(i), cuts.get(i));
+    }
   }
 
-  private void along(Coordinate point, double ux, double uy) {
-    List<double[]> cut = new ArrayList<>();
-    double[] off = new double[x.length];
-    for (int i = 0; i < off.length; i++) {
-      off[i] = (y[i] - point.y) * ux - (x[i] - point.x) * uy;
-      if (Math.abs(off[i]) <= ON) {
-        cut.add(new double[] {(x[i] - point.x) * ux + (y[i] - point.y) * uy, z[i]});
-      }
-    }
-    for (int[] edge : tin.edges()) {
-      double a = off[edge[0]];
-      double b = off[edge[1]];
-      if ((a > ON && b < -ON) || (a < -ON && b > ON)) {
-        int from = edge[0];
-        int to = edge[1];
-        double share = a / (a - b);
-        double atX = x[from] + share * (x[to] - x[from]);
-        double atY = y[from] + share * (y[to] - y[from]);
-        cut.add(
-            new double[] {
-              (atX - point.x) * ux + (atY - point.y) * uy, z[from] + share * (z[to] - z[from])
-            });
-      }
-    }
+  private void along(SurfaceLines.Ray ray, List<double[]> cut) {
+    Coordinate point = ray.point();
+    double ux = ray.ux();
+    double uy = ray.uy();
     double[][] profile = ordered(cut);
     if (profile[0].length < 2) {
       return;

@@ -42,7 +42,9 @@ public final class JoistCheck {
       return found.list();
     }
     imposed();
-    share(total());
+    Fact total = total();
+    share(total, "joist deflection share");
+    found.list().addAll(ItemsOnJoists.deflection(figures, facts, when, total));
     doubled();
     reach();
     inTime();
@@ -121,31 +123,10 @@ public final class JoistCheck {
   }
 
   /** The deflection against the structural limit: a share of the span, and a cap. */
-  private void share(Fact total) {
-    if (total == null) {
-      return;
+  private void share(Fact total, String name) {
+    if (total != null) {
+      found.list().addAll(BuildingLimit.share(figures, facts, when, total, name));
     }
-    TracedFacts basis = new TracedFacts(figures, facts).use(total);
-    double span = basis.fact("effective span");
-    double fraction = basis.figure("joist-deflection-fraction");
-    boolean strutted = basis.wordIfHeld("strutting").equals("yes");
-    double cap = basis.figure(strutted ? "joist-deflection-cap-strutted" : "joist-deflection-cap");
-    double limit = Math.min(fraction * span, cap);
-    String shareName =
-        when.equals("after") ? "joist deflection share" : "joist deflection share before";
-    found.add(
-        shareName,
-        total.number() / limit * 100,
-        "%",
-        "deflection / the lesser of "
-            + Texts.of(fraction, "")
-            + " × span and "
-            + Texts.of(cap, "mm")
-            + ": "
-            + Texts.of(total.number(), "")
-            + " / "
-            + Texts.of(limit, "mm"),
-        basis);
   }
 
   /** What a second joist beside each, or one between each two, would bring. */
@@ -290,7 +271,7 @@ public final class JoistCheck {
         return deck.list();
       }
       thicknesses.add(thickness);
-      moduli.add(deckModulus(basis, material, thickness));
+      moduli.add(DeckThickness.modulus(basis, figures, material, thickness));
     }
     for (DeckLayer layer : layers) {
       thicknesses.add(layer.thicknessMm());
@@ -302,6 +283,8 @@ public final class JoistCheck {
     if (thicknesses.isEmpty() || !basis.complete()) {
       return deck.list();
     }
+    deck.list().addAll(new DeckSpot(figures, facts, when).of(kept, layers));
+    deck.list().addAll(DeckThickness.of(figures, facts, when, load));
     Worked.with()
         .key("thickness", numbers(thicknesses))
         .key("modulus", numbers(moduli))
@@ -325,25 +308,5 @@ public final class JoistCheck {
 
   private static double[] numbers(List<Double> list) {
     return list.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  /**
-   * The modulus of a deck. Where it goes by thickness, figures are named after the thickness beyond
-   * which they hold, such as {@code modulus-of-chipboard-over-13-mm}.
-   */
-  private double deckModulus(TracedFacts basis, String material, double thickness) {
-    String general = "modulus-of-" + material;
-    String best = general;
-    double bestOver = 0;
-    String banded = general + "-over-";
-    for (underfoot.knowledge.Figure figure : figures.startingWith(banded)) {
-      double over =
-          Double.parseDouble(figure.name().substring(banded.length()).replaceAll("-mm$", ""));
-      if (thickness > over && over > bestOver) {
-        bestOver = over;
-        best = figure.name();
-      }
-    }
-    return basis.figure(best);
   }
 }

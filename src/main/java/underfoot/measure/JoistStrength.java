@@ -37,9 +37,10 @@ final class JoistStrength {
         basis.figure(grade + "bending-strength") * duration * sharing / material;
     double shearStrength = basis.figure(grade + "shear-strength") * duration * cracks / material;
     double bearingStrength = basis.figure(grade + "bearing-strength") * duration / material;
-    JoistStress.Values whole = JoistStress.of(breadth, depth, centres, load, span, bearing);
+    double contact = contact(basis, bearing);
     double notch = deepestNotch(facts, basis);
     double left = depth - notch;
+    JoistStress.Values whole = JoistStress.of(breadth, depth, centres, load, span, contact);
     String factored =
         "factored load "
             + Texts.of(load, "kN/m2")
@@ -48,32 +49,95 @@ final class JoistStrength {
             + ", span "
             + Texts.of(span, "mm")
             + "; ";
+    Stresses even =
+        new Stresses(
+            whole.bending(),
+            left > 0
+                ? JoistStress.of(breadth, left, centres, load, span, contact).shear()
+                : Double.NaN,
+            whole.bearing(),
+            factored);
+    Strengths strengths = new Strengths(bendingStrength, shearStrength, bearingStrength);
+    String cut = notch > 0 ? ", A at the deepest notch of " + Texts.of(notch, "mm") : "";
+    uses(found, even, strengths, cut, suffix, basis);
+    withItems(
+        found, even, strengths, cut, new Section(breadth, depth, left, contact), suffix, basis);
+    return found.list();
+  }
+
+  private record Stresses(double bending, double shear, double bearing, String load) {}
+
+  private record Strengths(double bending, double shear, double bearing) {}
+
+  private record Section(double breadth, double depth, double left, double contact) {}
+
+  /** The length that bears: timber beside the support helps, as far as there is any. */
+  private static double contact(TracedFacts basis, double bearing) {
+    return bearing + Math.min(bearing, basis.figure("bearing-contact-extra"));
+  }
+
+  private static void uses(
+      MeasuredFacts found,
+      Stresses stresses,
+      Strengths strengths,
+      String cut,
+      String suffix,
+      TracedFacts basis) {
     use(
         found,
         "bending use" + suffix,
-        whole.bending(),
-        bendingStrength,
-        factored + "M = wL^2/8, stress = M/Z",
+        stresses.bending(),
+        strengths.bending(),
+        stresses.load() + "stress = M/Z",
         basis);
-    if (left > 0) {
+    if (Double.isFinite(stresses.shear())) {
       use(
           found,
           "shear use" + suffix,
-          JoistStress.of(breadth, left, centres, load, span, bearing).shear(),
-          shearStrength,
-          factored
-              + "stress = 1.5 V/A"
-              + (notch > 0 ? ", A at the deepest notch of " + Texts.of(notch, "mm") : ""),
+          stresses.shear(),
+          strengths.shear(),
+          stresses.load() + "stress = 1.5 V/A" + cut,
           basis);
     }
     use(
         found,
         "bearing use" + suffix,
-        whole.bearing(),
-        bearingStrength,
-        factored + "stress = V/(b × bearing)",
+        stresses.bearing(),
+        strengths.bearing(),
+        stresses.load() + "stress = V/(b × bearing with what helps beside it)",
         basis);
-    return found.list();
+  }
+
+  /** The same with the heavy things on the joist that they load the most. */
+  private static void withItems(
+      MeasuredFacts found,
+      Stresses even,
+      Strengths strengths,
+      String cut,
+      Section joist,
+      String suffix,
+      TracedFacts basis) {
+    double moment = basis.factIfHeld("item moment", "") * 1e6;
+    double reaction = basis.factIfHeld("item reaction", "") * 1000;
+    if (Double.isNaN(moment) || Double.isNaN(reaction)) {
+      return;
+    }
+    double factor = basis.figure("partial-factor-imposed");
+    double modulus = joist.breadth() * joist.depth() * joist.depth() / 6;
+    Stresses all =
+        new Stresses(
+            even.bending() + factor * moment / modulus,
+            even.shear() + factor * 1.5 * reaction / (joist.breadth() * joist.left()),
+            even.bearing() + factor * reaction / (joist.breadth() * joist.contact()),
+            even.load()
+                + "with "
+                + Texts.of(factor, "")
+                + " × the heavy things (M "
+                + Texts.of(moment / 1e6, "kN.m")
+                + ", V "
+                + Texts.of(reaction / 1000, "kN")
+                + "); ");
+    uses(found, all, strengths, cut, " with items" + suffix, basis);
   }
 
   private static double deepestNotch(Facts facts, TracedFacts basis) {

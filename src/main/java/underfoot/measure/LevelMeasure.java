@@ -26,11 +26,17 @@ final class LevelMeasure implements Measure {
     Facts known = Facts.over(facts);
     Optional<LevelSurvey> survey = surveys.of(scenario);
     // Measures are asked for twice; what readings tell does not change in between.
+    boolean near = true;
     if (survey.isPresent() && facts.find("level difference") == null) {
-      flatness(survey.get(), new TracedFacts(figures, facts), found);
+      double step = step(survey.get(), new TracedFacts(figures, facts), found);
+      // Between readings wider apart than the straightedge nobody knows what it would find.
+      near = step <= figures.get("straightedge-usual-length").number();
+      if (near) {
+        flatness(survey.get(), new TracedFacts(figures, facts), found);
+      }
       levels(survey.get(), figures, facts, found);
     }
-    if (survey.isEmpty()) {
+    if (survey.isEmpty() || !near) {
       TracedFacts stated = new TracedFacts(figures, facts);
       found.add("flatness gap", stated.fact("stated flatness gap"), "mm", "as stated", stated);
     }
@@ -41,6 +47,19 @@ final class LevelMeasure implements Measure {
       packing(figures, known, found);
     }
     return found.list();
+  }
+
+  private static double step(LevelSurvey survey, TracedFacts basis, MeasuredFacts found) {
+    double step = survey.widestStep();
+    basis.word("readings");
+    found.addAs(
+        "step between readings",
+        "",
+        Texts.metres(step),
+        step,
+        "the widest step from reading to reading that is needed to reach them all",
+        basis);
+    return step;
   }
 
   private static void flatness(LevelSurvey survey, TracedFacts basis, MeasuredFacts found) {

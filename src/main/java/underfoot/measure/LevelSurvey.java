@@ -1,6 +1,7 @@
 package underfoot.measure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 import underfoot.working.BestPlane;
 import underfoot.working.PourVolume;
+import underfoot.working.Triangles;
 
 /**
  * The levels of a floor: the readings, the surface through them, and what follows for a levelling
@@ -26,6 +28,16 @@ public final class LevelSurvey {
   private final Optional<BestPlane.Values> plane;
   private final TriangulatedSurface measured;
   private final TriangulatedSurface floor;
+
+  /** The triangles of the floor, too thin ones as well, and what is carried on to which place. */
+  private final List<int[]> spanned;
+
+  private final int[] carriedFrom;
+  private final boolean turnsLeft;
+
+  /** The floor cut to the room, made when it is first poured over. */
+  private volatile PourVolume.Ground ground;
+
   private final Map<Double, Flatness> flatness = new ConcurrentHashMap<>();
   private final Map<PourSurface, Pour> pours = new ConcurrentHashMap<>();
   private final Map<Doorway.Place, Optional<Doorway>> doorways = new ConcurrentHashMap<>();
@@ -35,12 +47,18 @@ public final class LevelSurvey {
       Optional<RoomShape> room,
       Optional<BestPlane.Values> plane,
       TriangulatedSurface measured,
-      TriangulatedSurface floor) {
+      TriangulatedSurface floor,
+      List<int[]> spanned,
+      int[] carriedFrom,
+      boolean turnsLeft) {
     this.readings = List.copyOf(readings);
     this.room = room;
     this.plane = plane;
     this.measured = measured;
     this.floor = floor;
+    this.spanned = spanned;
+    this.carriedFrom = carriedFrom;
+    this.turnsLeft = turnsLeft;
   }
 
   /** The spot heights, mm, at least two. */
@@ -51,6 +69,21 @@ public final class LevelSurvey {
   /** The room; empty where its outline is not known, and then it is what the readings enclose. */
   public Optional<RoomShape> room() {
     return room;
+  }
+
+  /** Whether the corners of the room, as they were given, turn left. */
+  boolean turnsLeft() {
+    return turnsLeft;
+  }
+
+  private static boolean turnsLeft(List<Point> outline) {
+    double twice = 0;
+    for (int i = 0; i < outline.size(); i++) {
+      Point a = outline.get(i);
+      Point b = outline.get((i + 1) % outline.size());
+      twice += a.x() * b.y() - b.x() * a.y();
+    }
+    return twice > 0;
   }
 
   /** The plane that fits the readings best; empty where they lie on one line. */
@@ -94,16 +127,27 @@ public final class LevelSurvey {
     for (Reading reading : readings) {
       points.add(new Coordinate(reading.x(), reading.y(), reading.z()));
     }
-    TriangulatedSurface measured = TriangulatedSurface.of(points);
+    List<Coordinate> places = TriangulatedSurface.merged(points);
+    List<int[]> spanned = Triangles.of(places, 1);
+    TriangulatedSurface measured = TriangulatedSurface.of(places, spanned);
     TriangulatedSurface floor = measured;
+    int[] carriedFrom = {};
     if (room.isPresent() && plane.isPresent()) {
-      List<Coordinate> carried = beyond(room.get(), measured);
-      if (!carried.isEmpty()) {
-        points.addAll(carried);
-        floor = TriangulatedSurface.of(points);
+      List<Coordinate> beyond = beyond(room.get(), places);
+      if (!beyond.isEmpty()) {
+        carriedFrom = beyond.stream().mapToInt(corner -> nearest(places, corner)).toArray();
+        List<Coordinate> all = new ArrayList<>(places);
+        for (int i = 0; i < carriedFrom.length; i++) {
+          Coordinate corner = beyond.get(i);
+          all.add(new Coordinate(corner.x, corner.y, places.get(carriedFrom[i]).getZ()));
+        }
+        spanned = Triangles.of(all, 1);
+        floor = TriangulatedSurface.of(all, spanned);
       }
     }
-    return Optional.of(new LevelSurvey(readings, room, plane, measured, floor));
+    return Optional.of(
+        new LevelSurvey(
+            readings, room, plane, measured, floor, spanned, carriedFrom, turnsLeft(outline)));
   }
 
   private static Optional<BestPlane.Values> plane(List<Reading> readings) {
@@ -119,32 +163,36 @@ public final class LevelSurvey {
     }
   }
 
-  /**
-   * The corners of the room that lie beyond all readings, with the heights they are taken to be.
-   */
-  private static List<Coordinate> beyond(RoomShape room, TriangulatedSurface measured) {
-    List<Coordinate> known = measured.vertices();
+  /** The corners of the room that lie beyond all readings. */
+  private static List<Coordinate> beyond(RoomShape room, List<Coordinate> known) {
     Geometry hull =
         RoomShape.SHAPES.createMultiPointFromCoords(known.toArray(new Coordinate[0])).convexHull();
-    List<Coordinate> carried = new ArrayList<>();
     Coordinate[] ring = room.floor().getExteriorRing().getCoordinates();
-    for (int i = 0; i + 1 < ring.length; i++) {
-      if (hull.covers(RoomShape.SHAPES.createPoint(ring[i]))) {
-        continue;
+    return Arrays.stream(ring, 0, ring.length - 1)
+        .filter(corner -> !hull.covers(RoomShape.SHAPES.createPoint(corner)))
+        .toList();
+  }
+
+  private static int nearest(List<Coordinate> known, Coordinate corner) {
+    int nearest = 0;
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < known.size(); i++) {
+      double distance = known.get(i).distance(corner);
+      if (distance < least) {
+        least = distance;
+        nearest = i;
       }
-      Coordinate nearest = known.get(0);
-      for (Coordinate one : known) {
-        if (one.distance(ring[i]) < nearest.distance(ring[i])) {
-          nearest = one;
-        }
-      }
-      carried.add(new Coordinate(ring[i].x, ring[i].y, nearest.getZ()));
     }
-    return carried;
+    return nearest;
   }
 
   private static double height(BestPlane.Values plane, Coordinate place) {
     return plane.heightAt(place.x / 1000, place.y / 1000);
+  }
+
+  /** The widest step from reading to reading that nobody can do without to reach them all, mm. */
+  public double widestStep() {
+    return WidestStep.of(measured);
   }
 
   /** The highest reading. */
@@ -260,20 +308,14 @@ public final class LevelSurvey {
 
   private Pour filled(PourSurface surface) {
     // Heights are told from the poured surface's own plane, so that it may slope.
-    List<underfoot.working.Reading> told = new ArrayList<>();
-    for (Coordinate vertex : measured.vertices()) {
-      told.add(
-          new underfoot.working.Reading(
-              vertex.x / 1000,
-              vertex.y / 1000,
-              vertex.getZ() - surface.at(vertex.x, vertex.y) + surface.datumMm()));
+    List<Coordinate> sites = floor.vertices();
+    int read = sites.size() - carriedFrom.length;
+    double[] told = new double[sites.size()];
+    for (int i = 0; i < told.length; i++) {
+      Coordinate from = sites.get(i < read ? i : carriedFrom[i - read]);
+      told[i] = from.getZ() - surface.at(from.x, from.y) + surface.datumMm();
     }
-    List<PourVolume.Corner> corners = new ArrayList<>();
-    Coordinate[] ring = shape().floor().getExteriorRing().getCoordinates();
-    for (int i = 0; i + 1 < ring.length; i++) {
-      corners.add(new PourVolume.Corner(ring[i].x / 1000, ring[i].y / 1000));
-    }
-    PourVolume.Values values = PourVolume.of(told, corners, surface.datumMm());
+    PourVolume.Values values = ground().fill(told, surface.datumMm());
     List<Double> depths = new ArrayList<>();
     double least = values.minDepthMm();
     double most = values.maxDepthMm();
@@ -291,6 +333,23 @@ public final class LevelSurvey {
         values.volumeL(),
         values.areaM2(),
         depths);
+  }
+
+  /** The floor cut to the room; worked out once for all that is poured over it. */
+  private PourVolume.Ground ground() {
+    PourVolume.Ground known = ground;
+    if (known == null) {
+      List<Coordinate> sites = new ArrayList<>();
+      floor.vertices().forEach(one -> sites.add(new Coordinate(one.x / 1000, one.y / 1000)));
+      List<PourVolume.Corner> corners = new ArrayList<>();
+      Coordinate[] ring = shape().floor().getExteriorRing().getCoordinates();
+      for (int i = 0; i + 1 < ring.length; i++) {
+        corners.add(new PourVolume.Corner(ring[i].x / 1000, ring[i].y / 1000));
+      }
+      known = PourVolume.ground(sites, spanned, corners);
+      ground = known;
+    }
+    return known;
   }
 
   /**

@@ -15,6 +15,7 @@ public final class Measures {
         new TileMeasure(),
         new LevelMeasure(surveys),
         new ClimateMeasure(),
+        new ItemMeasure(),
         new StructureMeasure(),
         new MoistureMeasure(),
         new ReadinessMeasure(),

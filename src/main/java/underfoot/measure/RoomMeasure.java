@@ -18,7 +18,7 @@ final class RoomMeasure implements Measure {
     MeasuredFacts found = new MeasuredFacts();
     Optional<RoomShape> shape = RoomShape.of(scenario);
     if (shape.isPresent()) {
-      ofShape(shape.get(), new TracedFacts(figures, facts), found);
+      ofShape(shape.get(), zones(scenario), new TracedFacts(figures, facts), found);
     } else {
       ofStated(figures, facts, found);
     }
@@ -27,10 +27,25 @@ final class RoomMeasure implements Measure {
     return found.list();
   }
 
-  private static void ofShape(RoomShape shape, TracedFacts basis, MeasuredFacts found) {
+  /** The area of the parts of a room where the floor is otherwise, m2. */
+  private static double zones(Scenario scenario) {
+    return scenario.zones().stream()
+        .mapToDouble(zone -> RoomShape.of(zone.floor()).map(RoomShape::areaM2).orElse(0.0))
+        .sum();
+  }
+
+  private static void ofShape(RoomShape shape, double zones, TracedFacts basis, MeasuredFacts found) {
     String corners = basis.word("outline");
-    double area = shape.areaM2();
-    found.add("area", area, "m2", "area of the outline, " + corners, basis);
+    double area = shape.areaM2() - zones;
+    found.add(
+        "area",
+        area,
+        "m2",
+        "area of the outline, " + corners + (zones > 0 ? ", less the parts that are otherwise" : ""),
+        basis);
+    if (zones > 0) {
+      found.add("area of the zones", zones, "m2", "areas of the parts that are otherwise", basis);
+    }
     double perimeter = shape.perimeterMm();
     found.addAs(
         "perimeter",

@@ -15,10 +15,13 @@ final class StructureMeasure implements Measure {
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     MeasuredFacts found = new MeasuredFacts();
     cuts(figures, facts, found);
+    found.list().addAll(CutsApart.of(figures, facts));
     together(figures, facts, found);
     Facts known = Facts.over(facts);
     if (known.text("base family").equals(TIMBER)) {
       found.list().addAll(DeadLoads.of(figures, known));
+      known.addAll(found.list());
+      found.list().addAll(ItemLoads.of(figures, known));
       known.addAll(found.list());
       JoistCheck check = new JoistCheck(figures, known, "before");
       found.list().addAll(check.joists());
@@ -29,8 +32,9 @@ final class StructureMeasure implements Measure {
 
   /** What several heavy items weigh together. */
   private static void together(Figures figures, Facts facts, MeasuredFacts found) {
-    List<String> items = facts.abouts("heavy item mass");
-    if (items.size() > 1) {
+    List<String> items = facts.abouts("heavy item");
+    boolean counted = facts.find("base family") != null; // what is not listed is counted by then
+    if (counted && items.size() > 1) {
       TracedFacts basis = new TracedFacts(figures, facts);
       double sum = 0;
       List<String> parts = new ArrayList<>();

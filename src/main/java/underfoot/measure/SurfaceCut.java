@@ -31,8 +31,8 @@ final class SurfaceCut {
   static List<Piece> of(TriangulatedSurface tin, Geometry floor) {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(floor);
     List<Piece> pieces = new ArrayList<>();
-    for (int[] triangle : tin.triangles()) {
-      Coordinate[] c = tin.corners(triangle);
+    for (int number : tin.grid().in(floor.getEnvelopeInternal())) {
+      Coordinate[] c = tin.corners(tin.triangles().get(number));
       Polygon whole = RoomShape.SHAPES.createPolygon(new Coordinate[] {c[0], c[1], c[2], c[0]});
       if (prepared.covers(whole)) {
         pieces.add(new Piece(area(c), c));

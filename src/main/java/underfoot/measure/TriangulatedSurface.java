@@ -20,6 +20,11 @@ public final class TriangulatedSurface {
   private final List<int[]> triangles;
   private final List<int[]> edges;
 
+  /** The triangles by place, and the vertices; made when they are first asked for. */
+  private volatile TriangleGrid grid;
+
+  private volatile PlaceGrid places;
+
   private TriangulatedSurface(List<Coordinate> vertices, List<int[]> triangles, List<int[]> edges) {
     this.vertices = List.copyOf(vertices);
     this.triangles = List.copyOf(triangles);
@@ -33,7 +38,12 @@ public final class TriangulatedSurface {
    */
   public static TriangulatedSurface of(List<Coordinate> points) {
     List<Coordinate> vertices = merged(points);
-    List<int[]> triangles = Triangles.of(vertices, 1);
+    return of(vertices, Triangles.of(vertices, 1));
+  }
+
+  /** The surface of triangles that are known, without those too thin to hold any floor. */
+  static TriangulatedSurface of(List<Coordinate> vertices, List<int[]> spanned) {
+    List<int[]> triangles = new ArrayList<>(spanned);
     triangles.removeIf(triangle -> isSliver(vertices, triangle));
     List<int[]> edges = new ArrayList<>();
     Set<Long> seen = new HashSet<>();
@@ -58,7 +68,8 @@ public final class TriangulatedSurface {
     return Math.abs(cross(a, b, c.x, c.y)) < SLIVER_MM * longest;
   }
 
-  private static List<Coordinate> merged(List<Coordinate> points) {
+  /** Those of one place as one, at their mean height. */
+  static List<Coordinate> merged(List<Coordinate> points) {
     Map<Coordinate, List<Coordinate>> byPlace = new java.util.LinkedHashMap<>();
     for (Coordinate point : points) {
       byPlace.computeIfAbsent(point, place -> new ArrayList<>()).add(point);
@@ -104,7 +115,8 @@ public final class TriangulatedSurface {
   public double heightAt(double x, double y) {
     double best = Double.NaN;
     double bestMiss = 1e-6;
-    for (int[] triangle : triangles) {
+    for (int number : grid().at(x, y)) {
+      int[] triangle = triangles.get(number);
       Coordinate a = vertices.get(triangle[0]);
       Coordinate b = vertices.get(triangle[1]);
       Coordinate c = vertices.get(triangle[2]);
@@ -125,6 +137,26 @@ public final class TriangulatedSurface {
       }
     }
     return best;
+  }
+
+  /** The vertex nearest to a place; there is at least one. */
+  public Coordinate nearest(double x, double y) {
+    PlaceGrid known = places;
+    if (known == null) {
+      known = new PlaceGrid(vertices);
+      places = known;
+    }
+    return known.nearest(x, y);
+  }
+
+  /** The triangles by place. */
+  TriangleGrid grid() {
+    TriangleGrid known = grid;
+    if (known == null) {
+      known = new TriangleGrid(vertices, triangles);
+      grid = known;
+    }
+    return known;
   }
 
   private static double cross(Coordinate a, Coordinate b, double x, double y) {

@@ -32,6 +32,10 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * @param ranking what build-ups were ranked by, the weightiest first
  * @param consequences quantities, programme and cost
  * @param findOutFirst what is unknown and decisions hang on, in the order of a survey
+ * @param first what a reader must know before all else
+ * @param asFound the layers of the floor as it is today, from what carries it up; empty where the
+ *     scenario tells it in short
+ * @param zones parts of the room where the floor is otherwise; mostly none
  */
 public record Advice(
     String scenario,
@@ -53,7 +57,10 @@ public record Advice(
     double massKgPerM2,
     List<Ranking> ranking,
     Consequences consequences,
-    List<FindOut> findOutFirst) {
+    List<FindOut> findOutFirst,
+    FirstThings first,
+    List<LayerFound> asFound,
+    List<RoomZone> zones) {
 
   /** Copies the lists. */
   public Advice {
@@ -65,6 +72,8 @@ public record Advice(
     alternatives = List.copyOf(alternatives);
     ranking = List.copyOf(ranking);
     findOutFirst = List.copyOf(findOutFirst);
+    asFound = List.copyOf(asFound);
+    zones = List.copyOf(zones);
   }
 
   /** Whether anything is to be built. */
@@ -113,12 +122,18 @@ public record Advice(
    * A text of advice on something.
    *
    * @param parts the sentences
+   * @param general whether it is said of every such layer, or told among what the layer is known by
    * @param because the rules that say so
    */
-  public record Say(TextParts parts, List<Justification> because) implements Told {
+  public record Say(TextParts parts, boolean general, List<Justification> because) implements Told {
     /** Copies the list. */
     public Say {
       because = List.copyOf(because);
+    }
+
+    /** A text that is this floor's own. */
+    public Say(TextParts parts, List<Justification> because) {
+      this(parts, false, because);
     }
   }
 
@@ -136,6 +151,7 @@ public record Advice(
    * @param spec what is asked of it
    * @param fixing how it is fixed
    * @param coveragePercent the contact its bed must have; empty if none was set
+   * @param key what is set, cut or combed by it, each in a few words: classes, notch, screws, joint
    * @param because why it is laid, and all that is asked of it
    */
   public record Layer(
@@ -150,6 +166,7 @@ public record Advice(
       List<Say> spec,
       List<Say> fixing,
       Optional<Double> coveragePercent,
+      List<String> key,
       List<Justification> because)
       implements Decision {
     /** Copies the lists. */
@@ -157,6 +174,7 @@ public record Advice(
       reasons = List.copyOf(reasons);
       spec = List.copyOf(spec);
       fixing = List.copyOf(fixing);
+      key = List.copyOf(key);
       because = List.copyOf(because);
     }
 
@@ -221,6 +239,7 @@ public record Advice(
    * @param title a few words
    * @param parts the danger, whom it hurts and what to do instead; or the text
    * @param about which of several things it is about; empty for the room
+   * @param general whether it holds on nearly every floor
    * @param because why
    */
   public record CautionNote(
@@ -229,6 +248,7 @@ public record Advice(
       String title,
       TextParts parts,
       String about,
+      boolean general,
       List<Justification> because)
       implements Decision, Told {
     @Override

@@ -90,8 +90,9 @@ public final class AdviceMaker {
     List<FindOut> findOutFirst = FindOutFirst.of(sayings, assumed, unsaid);
     Optional<BuildUp> chosen = assessment.chosen();
     String way = chosen.map(BuildUp::way).orElse("");
-    List<HaltNote> stopFindings = stopFindings();
-    List<RemedyNote> remedies = remedies();
+    List<RoomZone> zones = ZonesTold.of(assessment);
+    List<HaltNote> stopFindings = ZonesTold.halts(stopFindings(), zones);
+    List<RemedyNote> remedies = ZonesTold.remedies(remedies(), zones);
     List<Assumption> assumptions = assumptions(assumed);
     Heights heights = heights(chosen);
     LayerMaker layers = new LayerMaker(assessment, sayings);
@@ -114,7 +115,7 @@ public final class AdviceMaker {
         chosen.map(layers::layers).orElse(List.of()),
         stopFindings,
         remedies,
-        cautions(),
+        ZonesTold.cautions(cautions(), zones),
         chosen.flatMap(one -> layers.coverage()),
         assumptions,
         new AlternativeMaker(assessment, sayings, stops).alternatives(consequences.ways()),
@@ -122,7 +123,22 @@ public final class AdviceMaker {
         mass,
         ranking(),
         consequences,
-        findOutFirst);
+        findOutFirst,
+        new FirstThingsMaker(knowledge.headlines(), phrases, limits())
+            .of(stopFindings, remedies, findOutFirst),
+        LayerFound.of(facts, sayings.justifier()),
+        zones);
+  }
+
+  /** The wordings that tell of a limit the client set and that is not kept. */
+  private Set<String> limits() {
+    return assessment.of(ClientLimit.class).stream()
+        .map(ClientLimit::wording)
+        .collect(Collectors.toSet());
+  }
+
+  private int gravity(String id, String kind) {
+    return knowledge.headlines().place(FirstThingsMaker.wording(id), kind);
   }
 
   private String summary(
@@ -145,7 +161,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            Texts.of(tenth(heights.aboveOldFloor().mean()), "mm"),
+            Texts.whole(heights.aboveOldFloor().mean()),
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -193,7 +209,10 @@ public final class AdviceMaker {
               filled.parts(),
               sayings.because(same, filled)));
     }
-    notes.sort(Comparator.comparing(HaltNote::verdict).reversed());
+    notes.sort(
+        Comparator.comparing(HaltNote::verdict)
+            .reversed()
+            .thenComparing(one -> gravity(one.id(), "stop")));
     return notes;
   }
 
@@ -233,13 +252,18 @@ public final class AdviceMaker {
               filled.title(same.about()),
               filled.parts(),
               same.about(),
+              worst != Severity.DANGER && knowledge.generalities().contains(same.wording()),
               sayings.because(same, filled)));
     }
     if (assessment.verdict() == Verdict.STOP) {
       // Nothing is laid, so only what can hurt somebody is worth saying.
       notes.removeIf(note -> note.severity() != Severity.DANGER);
     }
-    notes.sort(Comparator.comparing(CautionNote::severity));
+    notes.sort(
+        Comparator.comparing(CautionNote::severity)
+            .thenComparing(CautionNote::general)
+            .thenComparing(
+                note -> note.severity() == Severity.DANGER ? gravity(note.id(), "danger") : 0));
     return notes;
   }
 
@@ -325,7 +349,4 @@ public final class AdviceMaker {
     return new Heights(buildUp.stack().rise(), above, doors);
   }
 
-  private static double tenth(double number) {
-    return Math.round(number * 10) / 10.0;
-  }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
  * What follows from a build-up besides its layers.
  *
  * @param quantities what to buy
+ * @param shopping the same as it is asked for in shops, with tools and what keeps people safe
  * @param programme the steps of the work in order
  * @param schedule how long the work takes, and the days that are waited for
  * @param cost what the materials cost; empty without a price book
@@ -21,6 +22,7 @@ import java.util.Optional;
  */
 public record Consequences(
     List<QuantityLine> quantities,
+    List<ShoppingLine> shopping,
     List<ProgrammeStep> programme,
     Schedule schedule,
     Optional<Cost> cost,
@@ -34,6 +36,7 @@ public record Consequences(
   /** Copies the lists. */
   public Consequences {
     quantities = List.copyOf(quantities);
+    shopping = List.copyOf(shopping);
     programme = List.copyOf(programme);
     ways = List.copyOf(ways);
     changes = List.copyOf(changes);
@@ -47,6 +50,7 @@ public record Consequences(
   /** Nothing recommended, but ways that were worked out. */
   static Consequences none(List<ComparedBuildUp> ways) {
     return new Consequences(
+        List.of(),
         List.of(),
         List.of(),
         Schedule.none(),
@@ -64,6 +68,7 @@ public record Consequences(
   public Consequences with(List<ChangeNote> changes, Optional<String> changesNote) {
     return new Consequences(
         quantities,
+        shopping,
         programme,
         schedule,
         cost,

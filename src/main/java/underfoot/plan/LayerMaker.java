@@ -88,6 +88,7 @@ final class LayerMaker {
       spec.add(
           new Say(
               TextParts.of(sayings.phrases().say("layer-contact", "percent", percent)),
+              true,
               sayings.justifier().of(covers.stream().map(LayerCover::because).toList())));
     }
     Set<Justification> because = new LinkedHashSet<>(reasons);
@@ -107,6 +108,7 @@ final class LayerMaker {
         id.equals(TILE_BED)
             ? targets.stream().findFirst().map(target -> target.figure().number())
             : contact,
+        key(id),
         Justification.once(because));
   }
 
@@ -115,11 +117,30 @@ final class LayerMaker {
     boolean again = !waited.addAll(sayings.acts().gates(acts, "", same.wording()));
     Wording.Filled filled =
         again ? sayings.alone(same.wording(), "") : sayings.fill(same.wording(), "");
-    return new Say(filled.parts(), sayings.because(same, filled));
+    boolean general = sayings.knowledge().generalities().contains(same.wording());
+    return new Say(filled.parts(), general, sayings.because(same, filled));
   }
 
   private static boolean isCheck(LayerNote note) {
     return note.wording().startsWith(CHECK) && CHECKED.contains(note.layer());
+  }
+
+  /** What is set, cut or combed by a layer, each in a few words, its classes first. */
+  private List<String> key(String layer) {
+    List<String> grades =
+        assessment.of(LayerClass.class).stream()
+            .filter(one -> one.layer().equals(layer))
+            .map(LayerClass::grade)
+            .sorted()
+            .toList();
+    List<String> key = new ArrayList<>();
+    for (String grade : MaterialClasses.strictest(sayings.knowledge(), grades)) {
+      String scale = MaterialClasses.scaleOf(sayings.knowledge(), grade);
+      key.add(sayings.phrases().say("key-class", "scale", scale, "class", grade));
+    }
+    key.addAll(
+        sayings.knowledge().site().of(layer, sayings.knowledge().figures(), sayings.facts()));
+    return key;
   }
 
   /** The strictest class on each scale, with the reasons of all that ask for it or for less. */
@@ -147,6 +168,7 @@ final class LayerMaker {
           said.add(
               new Say(
                   TextParts.of(text),
+                  true,
                   sayings.justifier().of(asked.stream().map(LayerClass::because).toList())));
         });
     return said;

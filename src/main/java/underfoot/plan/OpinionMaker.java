@@ -210,6 +210,7 @@ public final class OpinionMaker {
               filled.title(same.about()),
               filled.parts(),
               same.about(),
+              false,
               sayings.because(same, filled)));
     }
     return notes;

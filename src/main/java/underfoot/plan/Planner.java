@@ -21,6 +21,7 @@ import underfoot.measure.Texts;
 import underfoot.reasoning.Appraisal;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.ZonePart;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
 
@@ -75,7 +76,18 @@ public final class Planner implements Appraisal {
     BuildUp buildUp = chosen.get();
     Knowledge knowledge = assessment.knowledge();
     SetOuts.Laid laid = setOuts.of(assessment.scenario(), knowledge, buildUp);
-    List<Amount> amounts = Amounts.of(knowledge, buildUp.stack(), buildUp.facts(), laid);
+    List<Amount> amounts = Amounts.of(knowledge, buildUp, laid);
+    List<Timetable.Part> parts = new ArrayList<>();
+    parts.add(new Timetable.Part(buildUp.facts(), assessment.of(StepTime.class)));
+    for (ZonePart zone : assessment.zones()) {
+      Optional<BuildUp> there = zone.assessment().chosen();
+      if (there.isPresent()) {
+        Facts facts = there.get().facts();
+        amounts =
+            Amounts.together(amounts, Amounts.ofPart(knowledge, there.get()));
+        parts.add(new Timetable.Part(facts, zone.assessment().of(StepTime.class)));
+      }
+    }
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -85,12 +97,13 @@ public final class Planner implements Appraisal {
               amount.whole() || Double.isNaN(amount.amount())
                   ? amount.item().unit()
                   : amount.item().unit() + " for each m2",
-              packs(amount),
+              amount.whole() ? packs(amount).map(Packs::count).orElse(0) : 0,
               justifier.of(amount.layer().because(), amount.used())));
     }
-    Timetable timetable = Timetable.of(knowledge, buildUp.facts(), assessment.of(StepTime.class));
+    Timetable timetable = Timetable.of(knowledge, parts);
     return new Consequences(
         quantities,
+        new ShoppingMaker(assessment, buildUp, this::packs, laid).lines(amounts),
         programme(assessment, timetable, justifier),
         schedule(timetable),
         cost(knowledge, amounts, timetable),
@@ -101,6 +114,10 @@ public final class Planner implements Appraisal {
         beneath(buildUp),
         SetOuts.room(assessment.scenario(), buildUp.facts()),
         setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
+  }
+
+  private Optional<Packs> packs(Amount amount) {
+    return prices.find(amount.item().item()).map(price -> Packs.of(amount, price));
   }
 
   private static List<ProgrammeStep> programme(
@@ -198,7 +215,7 @@ public final class Planner implements Appraisal {
     SetOuts.Laid laid = setOuts.of(scenario, knowledge, buildUp);
     List<Fact> found = new ArrayList<>(laid.measured());
     Facts facts = buildUp.facts();
-    List<Amount> amounts = Amounts.of(knowledge, buildUp.stack(), facts, laid);
+    List<Amount> amounts = Amounts.of(knowledge, buildUp, laid);
     Timetable timetable = Timetable.of(knowledge, facts, buildUp.of(StepTime.class));
     cost(knowledge, amounts, timetable)
         .ifPresent(cost -> found.addAll(price(knowledge, buildUp, cost)));
@@ -347,8 +364,7 @@ public final class Planner implements Appraisal {
   Optional<Cost> cost(
       Scenario scenario, Knowledge knowledge, BuildUp buildUp, Timetable timetable) {
     SetOuts.Laid laid = setOuts.of(scenario, knowledge, buildUp);
-    return cost(
-        knowledge, Amounts.of(knowledge, buildUp.stack(), buildUp.facts(), laid), timetable);
+    return cost(knowledge, Amounts.of(knowledge, buildUp, laid), timetable);
   }
 
   private Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {
@@ -358,7 +374,7 @@ public final class Planner implements Appraisal {
     for (Amount amount : amounts) {
       Optional<PriceBook.Price> price = prices.find(amount.item().item());
       if (amount.whole() && price.isPresent()) {
-        double cost = packs(amount) * price.get().price();
+        double cost = Packs.of(amount, price.get()).cost();
         lines.add(new Cost.Line(amount.item().item(), cost));
         total += cost;
       } else {
@@ -382,15 +398,5 @@ public final class Planner implements Appraisal {
     }
     return Optional.of(
         new Cost(total, extra, prices.currency(), prices.invented(), lines, List.copyOf(unpriced)));
-  }
-
-  private int packs(Amount amount) {
-    if (!amount.whole()) {
-      return 0;
-    }
-    return prices
-        .find(amount.item().item())
-        .map(price -> (int) Math.ceil(amount.amount() / price.pack() - 1e-9))
-        .orElse(0);
   }
 }

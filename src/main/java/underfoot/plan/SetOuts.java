@@ -133,6 +133,11 @@ final class SetOuts {
   record Laid(
       Optional<TileSetOut> tiles, String whyNoTiles, Map<String, BoardPlan> boards, Facts facts) {
 
+    /** Nothing is laid out: what is needed goes by area. */
+    static Laid notLaidOut(Facts facts) {
+      return new Laid(Optional.empty(), "", Map.of(), facts);
+    }
+
     /** Facts that rules may judge the set-out by. */
     List<Fact> measured() {
       List<Fact> found = new ArrayList<>();

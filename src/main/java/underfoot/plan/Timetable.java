@@ -87,11 +87,36 @@ final class Timetable {
     return used < 0 ? last : used;
   }
 
+  /**
+   * What rules ask time for in one part of a room.
+   *
+   * @param facts what is held of that part
+   * @param waits the times asked for
+   */
+  record Part(Facts facts, List<StepTime> waits) {}
+
   /** Puts the steps that rules ask for in order and in time. */
   static Timetable of(Knowledge knowledge, Facts facts, List<StepTime> waits) {
-    Map<String, List<StepTime>> byStep = new LinkedHashMap<>();
-    for (StepTime wait : waits) {
-      byStep.computeIfAbsent(wait.step(), id -> new ArrayList<>()).add(wait);
+    return of(knowledge, List.of(new Part(facts, waits)));
+  }
+
+  /**
+   * Puts the steps that rules ask for in all parts of a room in order and in time. The parts are
+   * worked on together: work adds up, and of waits the longest holds.
+   */
+  static Timetable of(Knowledge knowledge, List<Part> parts) {
+    Facts facts = parts.get(0).facts();
+    Map<String, List<Part>> byStep = new LinkedHashMap<>();
+    for (Part part : parts) {
+      Map<String, List<StepTime>> here = new LinkedHashMap<>();
+      for (StepTime wait : part.waits()) {
+        here.computeIfAbsent(wait.step(), id -> new ArrayList<>()).add(wait);
+      }
+      here.forEach(
+          (id, waits) ->
+              byStep
+                  .computeIfAbsent(id, any -> new ArrayList<>())
+                  .add(new Part(part.facts(), waits)));
     }
     List<Step> steps = new ArrayList<>();
     byStep.keySet().forEach(id -> steps.add(knowledge.steps().get(id)));
@@ -161,30 +186,33 @@ final class Timetable {
       Facts facts,
       WorkingHours working,
       Step step,
-      List<StepTime> waits,
+      List<Part> parts,
       double start) {
-    Fact area = facts.find("area");
     double longest = 0;
     double byArea = 0;
     List<Derivation> because = new ArrayList<>();
     List<Object> used = new ArrayList<>();
-    Set<String> counted = new HashSet<>();
-    for (StepTime wait : waits) {
-      because.add(wait.because());
-      switch (wait.pace()) {
-        case FIXED -> longest = Math.max(longest, wait.hours());
-        case CURES -> {
-          longest = Math.max(longest, wait.hours(facts));
-          use(wait.isScaled(facts) ? facts.find(StepTime.SPEED) : null, used);
+    for (Part part : parts) {
+      Facts here = part.facts();
+      Fact area = here.find("area");
+      Set<String> counted = new HashSet<>();
+      for (StepTime wait : part.waits()) {
+        because.add(wait.because());
+        switch (wait.pace()) {
+          case FIXED -> longest = Math.max(longest, wait.hours());
+          case CURES -> {
+            longest = Math.max(longest, wait.hours(here));
+            use(wait.isScaled(here) ? here.find(StepTime.SPEED) : null, used);
+          }
+          case BY_AREA -> {
+            Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;
+            byArea +=
+                (counted.add(work(wait.because())) ? wait.hours() : 0)
+                    * (area == null ? knowledge.figures().get(AREA_TAKEN).number() : area.number());
+            use(taken, used);
+          }
+          default -> throw new IllegalStateException("no such pace: " + wait.pace());
         }
-        case BY_AREA -> {
-          Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;
-          byArea +=
-              (counted.add(work(wait.because())) ? wait.hours() : 0)
-                  * (area == null ? knowledge.figures().get(AREA_TAKEN).number() : area.number());
-          use(taken, used);
-        }
-        default -> throw new IllegalStateException("no such pace: " + wait.pace());
       }
     }
     double hours = longest + byArea;

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import underfoot.buildup.ClientLimit;
@@ -94,9 +95,73 @@ public final class Advisor {
     return knowledge;
   }
 
-  /** Thinks one floor through. */
+  /** Thinks one floor through, with the parts of it that are otherwise. */
   public Assessment advise(Scenario scenario) {
-    Known floor = understood(scenario);
+    return scenario.zones().isEmpty()
+        ? advise(scenario, List.<Fact>of())
+        : new ZonedFloor(this, scenario).assessment();
+  }
+
+  /**
+   * Thinks one floor through that is the same all over.
+   *
+   * @param scenario the floor
+   * @param levels what is known of where it must end, if it is a part of a room
+   */
+  Assessment advise(Scenario scenario, List<Fact> levels) {
+    List<Object> more = List.copyOf(levels);
+    FoundFloor layers = new FoundFloor(scenario, knowledge);
+    if (!layers.isTold()) {
+      return thoughtThrough(scenario, more);
+    }
+    List<Object> judged = judged(scenario, layers);
+    judged.addAll(more);
+    Assessment first = null;
+    for (int start : layers.starts(new Facts().addAll(judged))) {
+      Assessment from = thoughtThrough(scenario, found(layers, start, judged));
+      if (from.chosen().isPresent()) {
+        return from;
+      }
+      first = first == null ? from : first;
+    }
+    return first;
+  }
+
+  /** What the rules say of the layers of the floor as it is today. */
+  private List<Object> judged(Scenario scenario, FoundFloor layers) {
+    Known floor = new Known();
+    floor.add(stated(scenario));
+    floor.add(layers.places());
+    List<Object> judged = new ArrayList<>(layers.places());
+    judged.addAll(rules.think(Pass.FOUND, knowledge, floor.all));
+    return judged;
+  }
+
+  /** What is held of a floor whose work starts from one of its layers. */
+  private List<Object> found(FoundFloor layers, int start, List<Object> judged) {
+    List<Fact> facts = new ArrayList<>();
+    for (Object one : judged) {
+      if (one instanceof Fact fact) {
+        facts.add(fact);
+      }
+    }
+    List<Object> found = new ArrayList<>(judged);
+    found.addAll(layers.from(start, facts));
+    return found;
+  }
+
+  /** What is held of the layers of the floor where the work starts as that of a build-up does. */
+  private List<Object> found(Scenario scenario, BuildUp like) {
+    Fact start = like.facts().find(FoundFloor.START);
+    if (start == null) {
+      return List.of();
+    }
+    FoundFloor layers = new FoundFloor(scenario, knowledge);
+    return found(layers, (int) start.number(), judged(scenario, layers));
+  }
+
+  private Assessment thoughtThrough(Scenario scenario, List<Object> found) {
+    Known floor = understood(scenario, found);
     if (floor.stopped()) { // whatever is built, no build-up is worth working out
       return settle(scenario, floor, List.of());
     }
@@ -107,14 +172,26 @@ public final class Advisor {
     return settle(scenario, floor, buildUps);
   }
 
-  private Known understood(Scenario scenario) {
+  private Known understood(Scenario scenario, List<Object> found) {
     Known floor = new Known();
-    floor.add(stated(scenario));
+    Set<String> told = FoundFloor.names(found);
+    List<Object> stated = stated(scenario);
+    stated.removeIf(one -> told.contains(nameOf(one)));
+    floor.add(stated);
+    floor.add(found);
     measure(scenario, floor);
     floor.add(rules.think(Pass.UNDERSTAND, knowledge, floor.all));
     measure(scenario, floor);
     floor.add(rules.think(Pass.PROPOSE, knowledge, floor.all));
     return floor;
+  }
+
+  /** What a stated or unknown fact of the whole floor is called. */
+  private static String nameOf(Object one) {
+    if (one instanceof Fact fact) {
+      return fact.about().isEmpty() ? fact.name() : "";
+    }
+    return one instanceof Unknown unknown && unknown.about().isEmpty() ? unknown.name() : "";
   }
 
   /**
@@ -127,7 +204,7 @@ public final class Advisor {
    * @param laid which layers the rules are to see as laid
    */
   BuildUp instead(Scenario scenario, BuildUp like, Stack stack, List<Laid> laid) {
-    Known floor = understood(scenario);
+    Known floor = understood(scenario, found(scenario, like));
     Known own = laid(floor, like.way(), like.offers());
     own.own().removeIf(Laid.class::isInstance);
     own.add(laid);

@@ -21,6 +21,7 @@ import underfoot.scenario.Scenario;
  * @param general what was concluded whatever is built
  * @param buildUps the build-ups worked out, the recommended one first, those that do not stand last
  * @param criteria what they were ranked by
+ * @param zones the parts of the room where the floor is otherwise; mostly none
  */
 public record Assessment(
     Scenario scenario,
@@ -29,12 +30,37 @@ public record Assessment(
     Facts facts,
     List<Conclusion> general,
     List<BuildUp> buildUps,
-    List<Criterion> criteria) {
+    List<Criterion> criteria,
+    List<ZonePart> zones) {
   /** Copies the lists. */
   public Assessment {
     general = List.copyOf(general);
     buildUps = List.copyOf(buildUps);
     criteria = List.copyOf(criteria);
+    zones = List.copyOf(zones);
+  }
+
+  /** What the rules made of a floor that is the same all over. */
+  public Assessment(
+      Scenario scenario,
+      Knowledge knowledge,
+      Verdict verdict,
+      Facts facts,
+      List<Conclusion> general,
+      List<BuildUp> buildUps,
+      List<Criterion> criteria) {
+    this(scenario, knowledge, verdict, facts, general, buildUps, criteria, List.of());
+  }
+
+  /** The same floor with its zones; the verdict is the gravest of all. */
+  Assessment with(List<ZonePart> parts) {
+    Verdict worst = verdict;
+    for (ZonePart part : parts) {
+      Verdict there = part.assessment().verdict();
+      worst = there.compareTo(worst) > 0 ? there : worst;
+    }
+    return new Assessment(
+        scenario, knowledge, worst, facts, general, buildUps, criteria, parts);
   }
 
   /** The recommended build-up; empty if none stands or the work must stop. */

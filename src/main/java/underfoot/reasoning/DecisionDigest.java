@@ -53,6 +53,11 @@ record DecisionDigest(Verdict verdict, String way, Map<String, String> decided) 
       }
     }
     assessment.chosen().ifPresent(chosen -> build(assessment, chosen, decided));
+    for (ZonePart zone : assessment.zones()) {
+      DecisionDigest there = of(zone.assessment());
+      decided.put("way at " + zone.name(), there.way);
+      there.decided.forEach((what, how) -> decided.put(what + " at " + zone.name(), how));
+    }
     return new DecisionDigest(
         assessment.verdict(), assessment.chosen().map(BuildUp::way).orElse(""), decided);
   }

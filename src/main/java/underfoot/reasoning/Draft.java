@@ -15,6 +15,7 @@ import underfoot.buildup.Laid;
 import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerCover;
 import underfoot.buildup.LayerNote;
+import underfoot.buildup.LayerThickness;
 import underfoot.buildup.OfferedWay;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.RuledOut;
@@ -122,14 +123,16 @@ final class Draft {
   }
 
   private Object conclusion(Effect effect, String ofThing) {
-    String about = effect.word(Place.ABOUT).equals(Effect.ABOUT) ? ofThing : "";
+    String named = effect.word(Place.ABOUT);
+    String about = named.equals(Effect.ABOUT) ? ofThing : named;
     String wording = word(effect, Place.WORDING);
     String word = word(effect, Place.WORD);
     String layer = word(effect, Place.LAYER);
-    String named = effect.word(Place.FIGURE);
+    String read = effect.word(Place.FIGURE);
     String step = effect.word(Place.STEP);
     String name = effect.word(Place.FACT);
-    Figure figure = named.isEmpty() ? null : knowledge.figures().get(named);
+    boolean ofFact = Effect.isLookedUp(read);
+    Figure figure = read.isEmpty() || ofFact ? null : knowledge.figures().get(read);
     Derivation because = because(figure);
     return switch (effect.verb()) {
       case ASSUME -> fact(name, about, effect, word, From.ASSUMED, because);
@@ -139,7 +142,10 @@ final class Draft {
       case OFFER -> new OfferedWay(because, effect.word(Place.WAY), word);
       case RULE_OUT -> new RuledOut(because, wording);
       case LAY -> new Laid(because, kind(layer), "");
-      case LAY_AS -> new Laid(because, kind(layer), named);
+      case LAY_AS -> new Laid(
+              because,
+              kind(layer),
+              ofFact ? LayerThickness.OF_FACT + Effect.lookedUp(read) : read);
       case GRADE -> new LayerClass(because, kind(layer).id(), word);
       case SAY -> new LayerNote(because, kind(layer).id(), wording, false);
       case FIX -> new LayerNote(because, kind(layer).id(), wording, true);

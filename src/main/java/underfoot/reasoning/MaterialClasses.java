@@ -8,6 +8,8 @@ import underfoot.knowledge.Knowledge;
 
 /** Which of several classes of material holds. */
 public final class MaterialClasses {
+  private static final String STANDS_FOR = " stands for";
+
   private MaterialClasses() {}
 
   /**
@@ -28,6 +30,10 @@ public final class MaterialClasses {
             List<String> order = knowledge.scales().get(scale);
             return order == null || order.indexOf(a) >= order.indexOf(b) ? a : b;
           });
+    }
+    for (String scale : List.copyOf(best.keySet())) {
+      // a class of one sort of material leaves nothing to say of another sort
+      best.keySet().removeAll(knowledge.scales().getOrDefault(scale + STANDS_FOR, List.of()));
     }
     return new ArrayList<>(best.values());
   }

@@ -44,6 +44,7 @@ public final class ProposalAssessor {
 
   private final Advisor advisor;
   private final ProposedKinds kinds;
+  private final LayersBeside beside;
 
   /**
    * @param advisor thinks the floor through
@@ -52,6 +53,7 @@ public final class ProposalAssessor {
   public ProposalAssessor(Advisor advisor, ProposedKinds kinds) {
     this.advisor = advisor;
     this.kinds = kinds;
+    this.beside = new LayersBeside(advisor.rules(), advisor.knowledge());
   }
 
   /**
@@ -71,8 +73,7 @@ public final class ProposalAssessor {
       known.addAll(assessment.general());
       known.addAll(stated(proposal));
     } else {
-      List<Kind> kindsOfLayers = layers.stream().map(layer -> kindOf(proposal, layer)).toList();
-      fit = Optional.of(ProposalMatch.best(kindsOfLayers, assessment.buildUps()));
+      fit = Optional.of(ProposalMatch.best(kindsOf(proposal, layers), assessment.buildUps()));
       BuildUp one = built(floor, proposal, layers, fit.get());
       built = Optional.of(one);
       known.addAll(one.facts().all());
@@ -85,6 +86,15 @@ public final class ProposalAssessor {
       ruledOut(layers, fit.get(), one, known);
     }
     stopped(assessment, known);
+    ProposalNeighbours neighbours =
+        new ProposalNeighbours(
+            beside,
+            advisor.knowledge(),
+            proposal,
+            kindsOf(proposal, layers),
+            fit,
+            assessment.facts());
+    known.addAll(neighbours.facts());
     List<Object> found = advisor.rules().think(Pass.CHECK, advisor.knowledge(), known);
     List<Finding> findings = new ArrayList<>();
     for (Object each : found) {
@@ -92,8 +102,13 @@ public final class ProposalAssessor {
         findings.add(finding);
       }
     }
+    findings.addAll(neighbours.wrong());
     return new ProposalAssessment(
         assessment, proposal, layers, fit, built, new Facts().addAll(known), findings);
+  }
+
+  private List<Kind> kindsOf(Scenario proposal, List<String> layers) {
+    return layers.stream().map(layer -> kindOf(proposal, layer)).toList();
   }
 
   private Kind kindOf(Scenario proposal, String layer) {

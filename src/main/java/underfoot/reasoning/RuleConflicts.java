@@ -63,8 +63,11 @@ final class RuleConflicts {
       for (Effect effect : rule.effects()) {
         if (effect.verb() == Verb.ASSUME || effect.verb() == Verb.ASSUME_AS) {
           String what = effect.word(Place.WORD) + effect.word(Place.FIGURE);
+          String about = effect.word(Place.ABOUT);
+          String thing = about.isEmpty() || about.equals(Effect.ABOUT) ? "" : about + "'s ";
           byFact
-              .computeIfAbsent("assumed " + effect.word(Place.FACT), fact -> new ArrayList<>())
+              .computeIfAbsent(
+                  thing + "assumed " + effect.word(Place.FACT), fact -> new ArrayList<>())
               .add(new Demand(rule, what));
         }
       }

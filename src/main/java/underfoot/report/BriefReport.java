@@ -3,6 +3,7 @@ package underfoot.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import underfoot.buildup.LayerThickness;
@@ -15,8 +16,10 @@ import underfoot.plan.Advice.Assumption;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.Advice.Standing;
 import underfoot.plan.FindOut;
-import underfoot.plan.QuantityLine;
+import underfoot.plan.FirstThings.DoNow;
+import underfoot.plan.Justification;
 import underfoot.report.TextPage.Tone;
 
 /**
@@ -26,7 +29,7 @@ import underfoot.report.TextPage.Tone;
  */
 final class BriefReport {
   private static final int FOUND_OUT_IN_SHORT = 3;
-  private static final int FOUND_OUT = 5;
+  private static final int FOUND_OUT = 3;
   private static final int CHANGES_IN_SHORT = 1;
   private static final int CHANGES = 3;
 
@@ -55,6 +58,7 @@ final class BriefReport {
         phrases,
         page,
         one -> TextReport.titled(one.title(), one.parts().must()) + ids(one));
+    dangers();
     if (advice.builds()) {
       build();
     } else {
@@ -63,7 +67,6 @@ final class BriefReport {
     }
     ChangesText.write(advice, phrases, page, brief ? CHANGES_IN_SHORT : CHANGES);
     remedies();
-    dangers();
     if (findOut) {
       findOut(advice, phrases, page, brief ? FOUND_OUT_IN_SHORT : FOUND_OUT, brief);
     }
@@ -79,9 +82,7 @@ final class BriefReport {
                       phrases.say(
                               "coverage-target", "target", Texts.of(target.targetPercent(), "%"))
                           + " "
-                          + target.check().get(0).parts().must()
-                          + " "
-                          + TextReport.ids(target.because()));
+                          + target.check().get(0).parts().must());
                 });
         TextReport.doors(advice, phrases, page);
       }
@@ -103,6 +104,7 @@ final class BriefReport {
       for (Layer layer : advice.layers()) {
         page.para(TextPage.numbered(layer.order()), INDENT, shortLayer(layer), Tone.PLAIN);
       }
+      FloorTold.write(advice, phrases, page);
       return;
     }
     page.heading(phrases.say("heading-build-up"));
@@ -110,19 +112,20 @@ final class BriefReport {
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
       page.para(TextPage.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
+      Justification why = layer.reasons().get(0);
+      String key = layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
       page.para(
-          INDENT,
-          INDENT,
-          layer.reasons().get(0).rule().reason() + " ‹" + layer.reasons().get(0).rule().id() + "›",
-          Tone.PLAIN);
+          INDENT, INDENT, key + why.rule().reason() + " ‹" + why.rule().id() + "›", Tone.PLAIN);
       String said =
           Stream.concat(layer.spec().stream(), layer.fixing().stream())
+              .filter(say -> !say.general())
               .map(say -> say.parts().must())
               .collect(Collectors.joining(" "));
       if (!said.isEmpty()) {
         page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
+    FloorTold.write(advice, phrases, page);
   }
 
   private String shortLayer(Layer layer) {
@@ -175,13 +178,12 @@ final class BriefReport {
 
   private void care() {
     titles(Severity.CARE, "also-care");
-    titles(Severity.NOTE, "also-notes");
   }
 
   private void titles(Severity severity, String phrase) {
     List<String> titles = new ArrayList<>();
     for (CautionNote caution : advice.cautions()) {
-      if (caution.severity() == severity) {
+      if (caution.severity() == severity && !caution.general()) {
         titles.add(Texts.lower(caution.title()));
       }
     }
@@ -193,7 +195,12 @@ final class BriefReport {
 
   /** What to find out first: the weightiest few, in the order of a survey. */
   static void findOut(Advice advice, Phrases phrases, TextPage page, int most, boolean brief) {
-    List<FindOut> told = advice.findOutFirst().stream().filter(one -> one.rank() <= most).toList();
+    Set<String> now = advice.first().doNow().stream().map(DoNow::id).collect(Collectors.toSet());
+    boolean whole = most >= advice.findOutFirst().size();
+    List<FindOut> told =
+        advice.findOutFirst().stream()
+            .filter(one -> whole || (one.rank() <= most && !now.contains(one.fact())))
+            .toList();
     if (told.isEmpty()) {
       return;
     }
@@ -220,10 +227,14 @@ final class BriefReport {
               .strip(),
           Tone.PLAIN);
     }
-    int more = advice.findOutFirst().size() - told.size();
+    int more = advice.findOutFirst().size() - told.size() - (whole ? 0 : told(advice, now));
     if (more > 0) {
       page.para(phrases.say("find-out-more", "count", Integer.toString(more)));
     }
+  }
+
+  private static int told(Advice advice, Set<String> now) {
+    return (int) advice.findOutFirst().stream().filter(one -> now.contains(one.fact())).count();
   }
 
   private void consequences() {
@@ -236,37 +247,34 @@ final class BriefReport {
               page.para(
                   phrases.say("short-levels", "volume", Texts.of(Math.ceil(plan.volumeL()), "L")));
             });
-    List<String> buy = new ArrayList<>();
-    for (QuantityLine line : advice.consequences().quantities()) {
-      buy.add(
-          (line.packs() > 0 ? line.packs() + " × " : "")
-              + line.item()
-              + " ("
-              + Sentences.amount(line, phrases)
-              + ")");
-    }
+    String buy = ShoppingText.brief(advice.consequences().shopping());
     if (!buy.isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
-      page.para(String.join("; ", buy) + ".");
+      page.para(phrases.say("short-shopping", "things", buy));
     }
     advice
         .consequences()
         .cost()
         .ifPresent(
             cost -> page.para(phrases.say("cost-total", "total", CostText.of(cost, phrases))));
-    ProgrammeText.write(advice, phrases, page, false);
+    ProgrammeText.days(advice, phrases, page);
   }
 
   private void assumptions() {
-    if (advice.assumptions().isEmpty()) {
-      return;
-    }
     List<String> facts = new ArrayList<>();
     for (Assumption one : advice.assumptions()) {
-      facts.add(one.called() + " " + one.assumed());
+      if (!one.changes().isEmpty()) {
+        facts.add(one.called() + " " + one.assumed());
+      }
     }
+    int rest = advice.assumptions().size() - facts.size();
     page.blank();
-    page.para(phrases.say("short-assumed", "facts", String.join("; ", facts)));
+    if (!facts.isEmpty()) {
+      page.para(phrases.say("short-assumed", "facts", String.join("; ", facts)));
+    }
+    if (rest > 0) {
+      page.para(phrases.say("short-assumed-rest", "count", Integer.toString(rest)));
+    }
   }
 
   private void alternatives() {
@@ -274,15 +282,16 @@ final class BriefReport {
       return;
     }
     page.heading(phrases.say(advice.builds() ? "heading-alternatives" : "no-way-stands"));
-    for (Alternative one : advice.alternatives()) {
-      String standing = one.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
-      page.para(
-          " - ",
-          INDENT,
-          Texts.sentence(phrases.say("standing-" + standing, "way", one.title()))
-              + " "
-              + TextReport.ids(one.because().subList(0, 1)),
-          Tone.PLAIN);
+    for (Standing standing : Standing.values()) {
+      String ways =
+          advice.alternatives().stream()
+              .filter(one -> one.standing() == standing)
+              .map(Alternative::title)
+              .collect(Collectors.joining("; "));
+      if (!ways.isEmpty()) {
+        String id = "standing-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        page.para(" - ", INDENT, Texts.sentence(phrases.say(id, "way", ways)), Tone.PLAIN);
+      }
     }
   }
 }

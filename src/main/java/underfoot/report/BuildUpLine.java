@@ -16,14 +16,14 @@ public final class BuildUpLine {
     List<String> parts = new ArrayList<>();
     way.cost()
         .ifPresent(cost -> parts.add(phrases.say("way-costs", "cost", CostText.of(cost, phrases))));
-    parts.add(phrases.say("way-rises", "rise", Texts.mm(way.aboveOldFloor().mean())));
+    parts.add(phrases.say("way-rises", "rise", Texts.whole(way.aboveOldFloor().mean())));
     for (Door door : way.doors()) {
       if (!Double.isNaN(door.gapLeftMm())) {
         parts.add(
             phrases.say(
                 door.gapLeftMm() < 0 ? "way-gap-lacking" : "way-gap",
                 "gap",
-                Texts.mm(Math.abs(door.gapLeftMm())),
+                Texts.whole(Math.abs(door.gapLeftMm())),
                 "door",
                 door.name()));
       }

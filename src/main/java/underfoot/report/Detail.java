@@ -4,6 +4,8 @@ package underfoot.report;
 public enum Detail {
   /** The answer, the layers, what comes first and every danger. */
   SHORT,
+  /** One page to build from. */
+  SITE,
   /** How and why in few words. */
   NORMAL,
   /** Everything. */

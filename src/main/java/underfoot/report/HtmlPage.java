@@ -33,6 +33,29 @@ public final class HtmlPage {
     return out.end("head").open("body").line().open("main").line();
   }
 
+  /**
+   * Begins a page that is one sheet of A4, read alike by browsers and by a renderer of paper; {@link
+   * #endPaper} ends it.
+   *
+   * @param title its title
+   * @param points the size of its writing, pt
+   */
+  public static HtmlWriter paper(String title, double points) {
+    HtmlWriter out = new HtmlWriter().document();
+    out.open("html", "lang", "en-GB", "xmlns", "http://www.w3.org/1999/xhtml").open("head").line();
+    out.empty("meta", "charset", "utf-8").line();
+    out.empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY).line();
+    out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1").line();
+    out.block("title", title).open("style").style(HtmlPage.class, "one-page.css").end("style");
+    out.end("head").open("body", "style", "font-size: " + points + "pt").line();
+    return out.open("main").line();
+  }
+
+  /** The whole page that {@link #paper} began. */
+  public static String endPaper(HtmlWriter out) {
+    return out.end("main").end("body").end("html").toString();
+  }
+
   /** The whole page. */
   static String end(HtmlWriter out) {
     return out.end("main").end("body").end("html").toString();

@@ -23,13 +23,17 @@ import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.Consequences;
 import underfoot.plan.Cost;
 import underfoot.plan.FindOut;
+import underfoot.plan.FirstThings;
 import underfoot.plan.FloorsCompared;
 import underfoot.plan.Justification;
+import underfoot.plan.LayerFound;
 import underfoot.plan.Opinion;
+import underfoot.plan.RoomZone;
 import underfoot.plan.Premise;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Refusal;
 import underfoot.plan.SetOut;
+import underfoot.plan.ShoppingLine;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
 import underfoot.reasoning.RulesCompared;
@@ -55,25 +59,38 @@ public final class JsonReport extends RecordWriter {
           entry(MadeBy.class, "version ruleBase notice?"),
           entry(
               Advice.class,
-              "scenario practice verdict summary base way=buildUp stopFindings=halts layers"
+              "scenario practice first= verdict summary base way=buildUp stopFindings=halts layers"
                   + " coverage remedies cautions assumptions alternatives heights massKgPerM2"
-                  + " consequences= ranking findOutFirst"),
+                  + " consequences= ranking findOutFirst asFound? zones?"),
+          entry(LayerFound.class, "name thicknessMm stays because"),
+          entry(
+              RoomZone.class,
+              "name areaM2 surfaceMm levelMm stepMm advice/verdict=verdict advice/base=base"
+                  + " advice/way=buildUp advice/layers=layers advice/stopFindings=halts"
+                  + " advice/remedies=remedies advice/cautions=cautions advice/heights=heights"
+                  + " advice/massKgPerM2=massKgPerM2 advice/assumptions=assumptions"
+                  + " advice/alternatives=alternatives advice/asFound=asFound?"),
           entry(
               Consequences.class,
-              "quantities programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
+              "quantities shopping programme schedule ways changes=leastChanges changesNote=leastChangesNote? cost levels? setOut?"),
+          entry(FirstThings.class, "headline headlineOf doNow alsoFirst"),
+          entry(FirstThings.DoNow.class, "id kind text"),
           entry(Advice.HaltNote.class, "id verdict title text because"),
           entry(
               Advice.Layer.class,
               "id order name material family thickness=thicknessMm level=levelMm spec/text=spec"
-                  + " fixingText=fixing coveragePercent? because"),
+                  + " fixingText=fixing coveragePercent? key because"),
           entry(Advice.Coverage.class, "targetPercent check/text=check because"),
           entry(RemedyNote.class, "id hold title text about? because"),
-          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? because"),
+          entry(Advice.CautionNote.class, "id severity title text parts/parts= about? general because"),
           entry(Advice.Assumption.class, "fact assumed look=findOut wouldChange changes because"),
           entry(Otherwise.class, "fact value reach differences=becomes"),
           entry(Advice.Alternative.class, "id standing kind title text because"),
           entry(Advice.Heights.class, "rise=riseMm aboveOldFloor=aboveOldFloorMm doors"),
           entry(Advice.Ranking.class, "id order name=criterion because"),
+          entry(
+              ShoppingLine.class,
+              "shelf item kind? size? amount unit packs pack=packHolds pieces=packPieces forWhat? spare?"),
           entry(Cost.class, "total contingency atLeast unpriced currency invented lines"),
           entry(FindOut.class, "fact ask look pass=stage rank decisions"),
           entry(

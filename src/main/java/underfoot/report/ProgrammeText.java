@@ -41,6 +41,22 @@ final class ProgrammeText {
           all ? what + " " + TextReport.ids(step.because()) : what,
           Tone.PLAIN);
     }
+    milestones(advice, phrases, page);
+  }
+
+  /** The days that are waited for, and how much work it is. */
+  static void days(Advice advice, Phrases phrases, TextPage page) {
+    List<ProgrammeStep> steps = advice.consequences().programme();
+    if (steps.isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-programme"));
+    boolean remedies = !advice.remedies().isEmpty();
+    page.para(Sentences.programme(steps.get(0), remedies, "programme-short", phrases));
+    milestones(advice, phrases, page);
+  }
+
+  private static void milestones(Advice advice, Phrases phrases, TextPage page) {
     Schedule schedule = advice.consequences().schedule();
     page.para(phrases.say("milestones"));
     for (Milestone one : schedule.milestones()) {

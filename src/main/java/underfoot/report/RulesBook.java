@@ -26,12 +26,14 @@ public final class RulesBook {
   private final Knowledge knowledge;
   private final RulesReport report;
   private final RuleUses uses;
+  private final BesideReport beside;
   private final Set<String> ids = new LinkedHashSet<>();
   private final Map<String, Map<String, String>> namedBy = new HashMap<>();
   private final Map<String, List<RuleForm>> byFigure = new LinkedHashMap<>();
   private final HtmlWriter out = HtmlPage.begin("The rules");
 
-  private RulesBook(List<RuleForm> rules, Knowledge knowledge, RuleUses uses) {
+  private RulesBook(List<RuleForm> rules, Knowledge knowledge, RuleUses uses, BesideReport beside) {
+    this.beside = beside;
     this.rules = rules;
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
@@ -55,9 +57,11 @@ public final class RulesBook {
    * @param rules every rule, in the order of files and lines
    * @param knowledge what they refer to
    * @param uses which scenarios use which rules
+   * @param beside what may lie on what
    */
-  public static String html(List<RuleForm> rules, Knowledge knowledge, RuleUses uses) {
-    return new RulesBook(rules, knowledge, uses).write();
+  public static String html(
+      List<RuleForm> rules, Knowledge knowledge, RuleUses uses, BesideReport beside) {
+    return new RulesBook(rules, knowledge, uses, beside).write();
   }
 
   /** What a rule file asks, from its name: {@code 14-boards-over-timber} is boards over timber. */
@@ -106,11 +110,13 @@ public final class RulesBook {
     link("by-source", "By source").text(" · ");
     link("promises", "What every advice keeps").text(" · ");
     link("disagreements", "Where sources differ").text(" · ");
+    link("beside", "What may lie on what").text(" · ");
     link("rules", "Rules").text(" · ");
     link("figures", "Figures").close("p").end("nav");
     index();
     promises();
     disagreements();
+    beside.draw(out);
     out.block("h2", "Rules", "id", "rules", "class", "new-page");
     byTheme()
         .forEach(

@@ -1,5 +1,6 @@
 package underfoot.report;
 
+import java.util.List;
 import java.util.Locale;
 import underfoot.buildup.LayerThickness;
 import underfoot.knowledge.Phrases;
@@ -11,9 +12,17 @@ import underfoot.plan.QuantityLine;
 import underfoot.plan.SetOut;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.TileSetOut;
+import underfoot.quantity.Spoken;
 
 /** Sentences that the text and the page both say. */
 public final class Sentences {
+  private static final double WHOLE_FROM = 10;
+  private static final double TENTHS = 10;
+  private static final double NEARLY = 1e-9;
+
+  /** Units of which a tenth is bought where there is little of it. */
+  private static final List<String> FINE = List.of("kg", "L", "m2");
+
   private Sentences() {}
 
   /** A thickness; a coat has none to speak of. */
@@ -22,8 +31,8 @@ public final class Sentences {
       return phrases.say("a-coat");
     }
     return thickness.min() == thickness.max()
-        ? Texts.mm(thickness.mean())
-        : Texts.tenths(thickness.min()) + "–" + Texts.mm(thickness.max());
+        ? Spoken.of(Texts.mm(thickness.mean()))
+        : Texts.tenths(Math.rint(thickness.min())) + "–" + Texts.whole(thickness.max());
   }
 
   /** How high the floor comes, and what it weighs. */
@@ -32,11 +41,11 @@ public final class Sentences {
     return phrases.say(
         rise.min() == rise.max() ? "rise-even" : "rise",
         "mean",
-        Texts.mm(rise.mean()),
+        Texts.whole(rise.mean()),
         "least",
-        Texts.mm(rise.min()),
+        Texts.whole(rise.min()),
         "most",
-        Texts.mm(rise.max()),
+        Texts.whole(rise.max()),
         "mass",
         Texts.of(Math.round(massKgPerM2), "kg/m2"));
   }
@@ -48,7 +57,7 @@ public final class Sentences {
         door.fits().isEmpty()
             ? "door-unknown"
             : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
-    return phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.mm(Math.abs(gap)));
+    return phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.whole(Math.abs(gap)));
   }
 
   /** What becomes of a door, and the step in it. */
@@ -56,17 +65,23 @@ public final class Sentences {
     String step =
         Double.isNaN(door.stepMm())
             ? ""
-            : ' ' + phrases.say("door-step", "step", Texts.mm(door.stepMm()));
+            : ' ' + phrases.say("door-step", "step", Texts.whole(door.stepMm()));
     return door(door, phrases) + step;
   }
 
-  /** An amount as it is bought: whole pieces, the rest to a tenth. */
+  /** An amount as it is bought: whole pieces and metres, whole kilogrammes of what is heavy. */
   public static String amount(QuantityLine line, Phrases phrases) {
     if (Double.isNaN(line.amount())) {
       return phrases.say("amount-not-known");
     }
-    double parts = line.unit().startsWith("pieces") ? 1 : 10;
-    return Texts.of(Math.ceil(line.amount() * parts) / parts, line.unit());
+    return amount(line.amount(), line.unit());
+  }
+
+  /** An amount with its unit, rounded up as it is asked for. */
+  static String amount(double amount, String unit) {
+    boolean fine = amount < WHOLE_FROM && FINE.stream().anyMatch(unit::startsWith);
+    double parts = fine ? TENTHS : 1;
+    return Texts.of(Math.ceil(amount * parts - NEARLY) / parts, unit);
   }
 
   /** From when the programme counts, what is marked in it, and what comes before. */

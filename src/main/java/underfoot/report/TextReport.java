@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import underfoot.buildup.Severity;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Phrases;
@@ -22,7 +23,6 @@ import underfoot.plan.Advice.Say;
 import underfoot.plan.Advice.Told;
 import underfoot.plan.Cost;
 import underfoot.plan.Justification;
-import underfoot.plan.QuantityLine;
 import underfoot.reasoning.WhatIf.Otherwise;
 import underfoot.report.TextPage.Tone;
 
@@ -67,7 +67,9 @@ public final class TextReport {
 
   private static void write(
       Advice advice, Phrases phrases, Detail detail, TextPage page, boolean findOut) {
-    if (detail == Detail.FULL) {
+    if (detail == Detail.SITE) {
+      SiteSheet.write(advice, phrases, page);
+    } else if (detail == Detail.FULL) {
       new TextReport(advice, phrases, page, findOut).write();
     } else {
       BriefReport.write(advice, phrases, detail, page, findOut);
@@ -78,21 +80,25 @@ public final class TextReport {
   static void answer(Advice advice, Phrases phrases, TextPage page) {
     page.para("", "", advice.scenario(), Tone.BOLD);
     page.blank();
-    page.para("", "", phrases.say("verdict-" + advice.verdict().word()), tone(advice.verdict()));
+    page.para("", "", advice.first().headline(), tone(advice.verdict()));
+    page.para(phrases.say("verdict-" + advice.verdict().word()));
     page.para(advice.summary());
+    FirstText.write(advice, phrases, page);
   }
 
   private void write() {
     answer(advice, phrases, page);
     stopFindings(advice, phrases, page, one -> told(one.title(), one, one.because()));
+    cautions(one -> one.severity() == Severity.DANGER);
     if (advice.builds()) {
       page.heading(phrases.say("heading-build-up"));
       new TextSection(advice, phrases, page).draw();
       double above = advice.heights().aboveOldFloor().mean();
       if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-        page.para(phrases.say("levels-from-base", "above", Texts.mm(above)));
+        page.para(phrases.say("levels-from-base", "above", Texts.whole(above)));
       }
       layers();
+      FloorTold.write(advice, phrases, page);
     } else {
       page.blank();
       page.para(phrases.say("nothing-is-built"));
@@ -103,7 +109,7 @@ public final class TextReport {
     if (advice.builds()) {
       ChangesText.write(advice, phrases, page, Integer.MAX_VALUE);
     }
-    cautions();
+    cautions(one -> one.severity() != Severity.DANGER);
     if (findOut) {
       BriefReport.findOut(advice, phrases, page, advice.findOutFirst().size(), false);
     }
@@ -210,12 +216,9 @@ public final class TextReport {
     }
   }
 
-  private void cautions() {
-    if (advice.cautions().isEmpty()) {
-      return;
-    }
+  private void cautions(Predicate<CautionNote> told) {
     Severity last = null;
-    for (CautionNote caution : advice.cautions()) {
+    for (CautionNote caution : advice.cautions().stream().filter(told).toList()) {
       if (caution.severity() != last) {
         last = caution.severity();
         page.heading(phrases.say("heading-" + last.word()));
@@ -259,19 +262,7 @@ public final class TextReport {
     advice.consequences().setOut().ifPresent(new SetOutText(phrases, page)::write);
     if (!advice.consequences().quantities().isEmpty()) {
       page.heading(phrases.say("heading-quantities"));
-      for (QuantityLine line : advice.consequences().quantities()) {
-        String packs = line.packs() > 0 ? line.packs() + " × " : "";
-        page.para(
-            " - ",
-            INDENT,
-            packs
-                + line.item()
-                + ", "
-                + Sentences.amount(line, phrases)
-                + " "
-                + ids(line.because()),
-            Tone.PLAIN);
-      }
+      ShoppingText.write(advice.consequences().shopping(), phrases, page);
     }
     ProgrammeText.write(advice, phrases, page, true);
     advice.consequences().cost().ifPresent(this::cost);

@@ -63,7 +63,7 @@ final class TextSection {
   }
 
   private void rule(double level, String start, String line, String end) {
-    String height = (level > 0 ? "+" : "") + Texts.mm(level);
+    String height = (level > 0 ? "+" : "") + Texts.whole(level);
     page.line(left(height) + start + line.repeat(inside + 2) + end);
   }
 

@@ -14,8 +14,9 @@ import underfoot.measure.Texts;
 /** Times as people read them. */
 public final class TimeText {
   private static final double HOURS_TOLD = 48;
+  private static final double HALF_HOURS_TOLD = 10;
   private static final double HOURS_A_DAY = 24;
-  private static final double TENTHS = 10;
+  private static final double HALVES = 2;
   private static final long QUARTER = 15 * 60;
 
   // Java's own names of days and months change with the country and are slow to load.
@@ -56,12 +57,13 @@ public final class TimeText {
     return byNumber;
   }
 
-  /** A time as people plan it: half hours up to two days, then tenths of a day. */
+  /** A time as people plan it: half hours of a short time, hours up to two days, then half days. */
   public static String hours(double hours) {
     if (hours < HOURS_TOLD) {
-      return Texts.of(Math.ceil(hours * 2 - 1e-9) / 2, "h");
+      double parts = hours < HALF_HOURS_TOLD ? HALVES : 1;
+      return Texts.of(Math.ceil(hours * parts - 1e-9) / parts, "h");
     }
-    return Texts.of(Math.ceil(hours / HOURS_A_DAY * TENTHS - 1e-9) / TENTHS, "days");
+    return Texts.of(Math.ceil(hours / HOURS_A_DAY * HALVES - 1e-9) / HALVES, "days");
   }
 
   /** A day, such as {@code Wed 14 Jan 2026}. */

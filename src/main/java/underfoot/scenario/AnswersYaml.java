@@ -106,7 +106,7 @@ final class AnswersYaml {
 
   private static String value(FactDefinition fact, String text) {
     return switch (fact.kind()) {
-      case POINTS, READINGS -> text.startsWith("[") ? text : quoted(text);
+      case POINTS, RECTANGLE, READINGS -> text.startsWith("[") ? text : quoted(text);
       case CHOICES ->
           Values.state(text) != State.KNOWN
               ? text

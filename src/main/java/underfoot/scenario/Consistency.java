@@ -31,11 +31,8 @@ final class Consistency {
     }
   }
 
-  void check(
-      List<Point> outline,
-      List<Node> outlinePlaces,
-      List<Reading> readings,
-      List<Node> readingPlaces) {
+  /** Looks at what was stated, and at the outline. */
+  void check(List<Point> outline, List<Node> outlinePlaces) {
     for (Contradiction contradiction : book.contradictions()) {
       contradiction(contradiction);
     }
@@ -44,6 +41,10 @@ final class Consistency {
       area(outline);
       doors(outline);
     }
+  }
+
+  /** Looks at readings, which hang on nothing but the outline. */
+  void levels(List<Point> outline, List<Reading> readings, List<Node> readingPlaces) {
     readings(outline, readings, readingPlaces);
     slope(readings, readingPlaces);
   }

@@ -28,11 +28,11 @@ public final class FactBook {
   private final List<Contradiction> contradictions = new ArrayList<>();
   private final KeyNode root;
 
-  /** Groups of keys under which what stands under another may be written too, while reading. */
-  private final Map<String, Node.Scalar> joined = new LinkedHashMap<>();
+  private final SharedKeys shared;
 
   private FactBook(String subject) {
     root = new KeyNode(subject, "");
+    shared = new SharedKeys(root);
   }
 
   /**
@@ -195,9 +195,7 @@ public final class FactBook {
                   "keep one of the two"));
         }
         place(fact, entry, faults);
-        if (properties.get("joined by") instanceof Node.Scalar other) {
-          joined.put(fact.key().substring(0, fact.key().lastIndexOf('.')), other);
-        }
+        shared.of(fact, properties);
       } else {
         faults.add(
             Fault.at(
@@ -207,31 +205,7 @@ public final class FactBook {
                 "write at least: called, kind, means and example"));
       }
     }
-    join(file, faults);
-  }
-
-  /** Lets what stands under one group of keys be written under another as well. */
-  private void join(String file, List<Fault> faults) {
-    joined.forEach(
-        (to, from) -> {
-          KeyNode source = group(from.text());
-          if (source == null) {
-            faults.add(
-                Fault.at(
-                    file, from, Words.quote(from.text()) + " is no key that groups facts", ""));
-          } else {
-            source.children.forEach(group(to).children::putIfAbsent);
-          }
-        });
-    joined.clear();
-  }
-
-  private KeyNode group(String path) {
-    KeyNode group = root;
-    for (String name : path.split("\\.")) {
-      group = group == null ? null : group.child(name);
-    }
-    return group;
+    shared.share(file, faults);
   }
 
   /** Puts a fact into the tree of keys. */
@@ -252,7 +226,7 @@ public final class FactBook {
     }
     node.fact = fact;
     if (!fact.shorthandFor().isEmpty()) {
-      KeyNode group = group(fact.shorthandFor());
+      KeyNode group = root.beneath(fact.shorthandFor());
       if (group == null) {
         faults.add(
             Fault.at(

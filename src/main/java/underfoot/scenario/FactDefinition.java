@@ -21,6 +21,10 @@ import underfoot.quantity.Words;
  * @param leastText the least value as the facts file writes it; empty if there is none
  * @param mostText the greatest value as the facts file writes it; empty if there is none
  * @param required whether a scenario must give it
+ * @param knownBy for a list the key of its entries that names one which has no name; empty if they
+ *     are known by their place
+ * @param insteadOfIt the key of another fact that says the same in another way: of the two one is
+ *     written; empty if there is none
  * @param shorthandFor the key that may hold this fact's value directly ({@code heating: none} for
  *     {@code heating: {kind: none}}); empty if there is none
  * @param means what the fact is, in plain words
@@ -45,6 +49,8 @@ public record FactDefinition(
     String leastText,
     String mostText,
     boolean required,
+    String knownBy,
+    String insteadOfIt,
     String shorthandFor,
     String means,
     String ask,
@@ -66,6 +72,16 @@ public record FactDefinition(
   /** Whether it is a fact of the entries of a list, such as each door. */
   public boolean ofEntries() {
     return key.contains("[].");
+  }
+
+  /**
+   * Whether it is told of the floor and its levels, which differ from zone to zone of a room; all
+   * else is told of the room, and holds in each of its zones.
+   */
+  public boolean ofTheFloorItself() {
+    String first = key.split("[.\\[]")[0];
+    return first.equals("subfloor") || first.equals("zones") || first.equals("levels")
+        || kind == Kind.POINTS || kind == Kind.READINGS || ofEntries();
   }
 
   /** The list it belongs to, such as {@code room.doors[]}; empty if it belongs to none. */

@@ -26,8 +26,11 @@ final class FactReader {
           "least",
           "most",
           "required",
+          "known by",
+          "instead of it",
           "shorthand for",
           "joined by",
+          "also at",
           "means",
           "ask",
           "look",
@@ -67,7 +70,7 @@ final class FactReader {
           entry,
           entry.key() + " needs a kind, but has " + Words.quote(text("kind")),
           "write one of: text, choice, choices, yes-no, quantity, count, year, date, points,"
-              + " readings, list");
+              + " rectangle, readings, list");
       return null;
     }
     Dimension dimension = Dimension.named(text("dimension")).orElse(null);
@@ -97,6 +100,8 @@ final class FactReader {
         text("least"),
         text("most"),
         text("required").equals("true"),
+        text("known by"),
+        text("instead of it"),
         text("shorthand for"),
         text("means"),
         text("ask"),

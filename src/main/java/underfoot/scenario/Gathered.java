@@ -18,8 +18,12 @@ final class Gathered {
 
   private List<Point> outline = List.of();
   private List<Reading> readings = List.of();
+  private List<Zone> zones = List.of();
   private List<Node> outlinePlaces = List.of();
   private List<Node> readingPlaces = List.of();
+
+  /** Whether outline and readings are those of a scenario that has been looked through already. */
+  private boolean asBefore;
 
   Gathered(FactBook book, String file) {
     this.book = book;
@@ -39,6 +43,8 @@ final class Gathered {
     }
     outline = from.outline();
     readings = from.readings();
+    zones = from.zones();
+    asBefore = true;
   }
 
   /** Takes over what another scenario says of one fact, of one entry, or of a whole list. */
@@ -46,8 +52,8 @@ final class Gathered {
     forget(fact, about);
     donor.find(fact.key(), about).ifPresent(given -> said.put(id(given.key(), about), given));
     switch (fact.kind()) {
-      case POINTS -> outline = donor.outline();
-      case READINGS -> readings = donor.readings();
+      case POINTS -> outline(donor.outline(), List.of());
+      case READINGS -> readings(donor.readings(), List.of());
       case LIST -> {
         String list = fact.key() + "[]";
         entries.put(list, new ArrayList<>(donor.entries(list)));
@@ -67,18 +73,24 @@ final class Gathered {
   void forget(FactDefinition fact, String about) {
     said.remove(id(fact.key(), about));
     if (fact.kind() == Kind.POINTS) {
-      outline = List.of();
+      outline(List.of(), List.of());
     } else if (fact.kind() == Kind.READINGS) {
-      readings = List.of();
+      readings(List.of(), List.of());
     } else if (fact.kind() == Kind.LIST) {
       String list = fact.key() + "[]";
       entries.remove(list);
+      zones = fact.key().equals(ZoneReader.ZONES) ? List.of() : zones;
       said.values().removeIf(given -> given.definition().list().equals(list));
     }
   }
 
   void say(StatedFact given) {
     said.put(id(given.key(), given.about()), given);
+  }
+
+  /** What is said of a fact of the floor as a whole; null if nothing is. */
+  StatedFact of(String key) {
+    return said.get(id(key, ""));
   }
 
   boolean says(String key, String about) {
@@ -98,11 +110,13 @@ final class Gathered {
   void outline(List<Point> corners, List<Node> places) {
     outline = corners;
     outlinePlaces = places;
+    asBefore = false;
   }
 
   void readings(List<Reading> spots, List<Node> places) {
     readings = spots;
     readingPlaces = places;
+    asBefore = false;
   }
 
   /** The scenario, if all that is said of it goes together. */
@@ -120,13 +134,16 @@ final class Gathered {
         }
       }
     }
-    new Consistency(book, file, givens, faults)
-        .check(outline, outlinePlaces, readings, readingPlaces);
+    Consistency consistency = new Consistency(book, file, givens, faults);
+    consistency.check(outline, outlinePlaces);
+    if (!asBefore) {
+      consistency.levels(outline, readings, readingPlaces);
+    }
     if (!faults.isEmpty()) {
       throw new ScenarioFaults(faults);
     }
     return new Scenario(
-        file, textOf("scenario"), textOf("practice"), givens, outline, readings, book);
+        file, textOf("scenario"), textOf("practice"), givens, outline, readings, zones, book);
   }
 
   private StatedFact given(FactDefinition fact, String about) {

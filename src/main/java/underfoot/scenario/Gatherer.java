@@ -43,13 +43,29 @@ final class Gatherer {
   /** The scenario of a whole file. */
   Scenario scenario(Node.Keys root) throws ScenarioFaults {
     keys(root, book.root(), "");
+    saidTwice();
     new MissingFacts(this, book).tell(root);
     return gathered.scenario(faults);
+  }
+
+  /** Of two facts that say the same in two ways, both were written. */
+  private void saidTwice() {
+    for (FactDefinition fact : book.definitions()) {
+      String other = fact.insteadOfIt();
+      if (!other.isEmpty() && gathered.says(fact.key(), "") && gathered.says(other, "")) {
+        StatedFact said = gathered.of(fact.key());
+        fault(
+            new Node.Scalar("", said.line(), said.column()),
+            fact.word() + " and " + Words.last(other) + " say the same in two ways",
+            "keep " + Words.last(other) + ", which says more, and leave out " + fact.word());
+      }
+    }
   }
 
   /** The scenario of a file that is not finished: required facts may be missing. */
   Scenario unfinished(Node.Keys root) throws ScenarioFaults {
     keys(root, book.root(), "");
+    saidTwice();
     return gathered.scenario(faults);
   }
 
@@ -90,7 +106,7 @@ final class Gatherer {
 
   private static boolean isScalar(FactDefinition fact) {
     return switch (fact.kind()) {
-      case POINTS, READINGS, LIST, CHOICES -> false;
+      case POINTS, RECTANGLE, READINGS, LIST, CHOICES -> false;
       default -> true;
     };
   }
@@ -241,6 +257,7 @@ final class Gatherer {
     } else if (value instanceof Node.Items items) {
       switch (fact.kind()) {
         case POINTS -> new Tuples(book, file, faults, fact).outline(items, gathered);
+        case RECTANGLE -> new Tuples(book, file, faults, fact).rectangle(items, about, gathered);
         case READINGS -> new Tuples(book, file, faults, fact).readings(items, gathered);
         case CHOICES -> choices(fact, items, about);
         default ->
@@ -327,7 +344,7 @@ final class Gatherer {
         fault(item, node.name + ": each entry has keys of its own", Values.example(fact));
         continue;
       }
-      String name = nameOf(keys, node, names.size() + 1);
+      String name = nameOf(keys, node, names);
       Integer twin = lines.putIfAbsent(Words.alike(name), item.line());
       if (twin != null) {
         fault(
@@ -341,7 +358,7 @@ final class Gatherer {
       }
       names.add(name);
       entryPlaces.put(Gathered.id(list, name), item);
-      keys(keys, node, name);
+      keys(ZoneReader.ZONES.equals(node.path) ? ZoneReader.ofZoneItself(keys) : keys, node, name);
     }
     gathered.say(many(fact, names.size(), value));
   }
@@ -353,15 +370,43 @@ final class Gatherer {
   }
 
   /** The name of an entry, or its place in words if it has none. */
-  private String nameOf(Node.Keys keys, KeyNode node, int place) {
-    if (keys.get("name") instanceof Node.Scalar scalar
-        && !Values.isEmpty(scalar.text())
-        && Values.state(scalar.text()) == State.KNOWN
-        && scalar.text().length() <= longest) {
-      return Words.squeeze(scalar.text());
+  private String nameOf(Node.Keys keys, KeyNode node, List<String> taken) {
+    String said = said(keys, node, "name");
+    if (!said.isEmpty()) {
+      return said;
+    }
+    String by = node.fact.knownBy();
+    KeyNode kind = by.isEmpty() ? null : node.child(by);
+    String sort = kind == null ? "" : said(keys, node, by);
+    if (kind != null && kind.fact != null && !sort.isEmpty()) { // it is known by what it is
+      String name = Values.choiceOr(kind.fact, sort);
+      int place = 2;
+      for (String plain = name; taken.contains(name); place++) {
+        name = plain + " " + place;
+      }
+      return name;
     }
     KeyNode name = node.child("name");
-    return (name == null || name.fact == null ? "entry" : name.fact.called()) + " " + place;
+    return (name == null || name.fact == null ? "entry" : name.fact.called())
+        + " "
+        + (taken.size() + 1);
+  }
+
+  /** What an entry says under a key, whatever word the key is written with; empty if nothing. */
+  private String said(Node.Keys keys, KeyNode node, String word) {
+    for (Node.Entry entry : keys.entries()) {
+      KeyNode key = node.child(entry.key());
+      if (key != null
+          && key.fact != null
+          && key.fact.word().equals(word)
+          && entry.value() instanceof Node.Scalar scalar
+          && !Values.isEmpty(scalar.text())
+          && Values.state(scalar.text()) == State.KNOWN
+          && scalar.text().length() <= longest) {
+        return Words.squeeze(scalar.text());
+      }
+    }
+    return "";
   }
 
   /** Whether a fact was written, well or badly. */

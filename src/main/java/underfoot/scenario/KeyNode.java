@@ -32,8 +32,22 @@ final class KeyNode {
     return fact != null && fact.kind() == Kind.LIST;
   }
 
+  /** Whether another key gives the same fact, so that either may be written. */
+  boolean isWrittenLike(KeyNode other) {
+    return other != this && fact != null && other.fact == fact;
+  }
+
   KeyNode child(String written) {
     return children.get(Words.alike(written));
+  }
+
+  /** The key at a path below this one, such as {@code room.doors[]}; null if there is none. */
+  KeyNode beneath(String path) {
+    KeyNode node = this;
+    for (String name : path.replace("[]", "").split("\\.")) {
+      node = node == null ? null : node.child(name);
+    }
+    return node;
   }
 
   List<String> childNames() {

@@ -22,6 +22,8 @@ public enum Kind {
   DATE("date"),
   /** Corners, each of two lengths. */
   POINTS("points"),
+  /** Two opposite corners of a rectangle, each of two lengths. */
+  RECTANGLE("rectangle"),
   /** Spot heights, each of three lengths. */
   READINGS("readings"),
   /** A list whose entries have facts of their own. */

@@ -38,7 +38,8 @@ final class MissingFacts {
 
   private void missing(FactDefinition fact, String about, Node parent) {
     String key = fact.key();
-    if (gatherer.isWritten(key, about)) {
+    if (gatherer.isWritten(key, about)
+        || !fact.insteadOfIt().isEmpty() && gatherer.isWritten(fact.insteadOfIt(), about)) {
       return;
     }
     if (!about.isEmpty()) {

@@ -22,6 +22,7 @@ import underfoot.quantity.Words;
  * @param outline the room's corners in millimetres, in the order given, the first not repeated;
  *     empty if unknown
  * @param readings the spot heights in millimetres; empty if unknown
+ * @param zones parts of the room where the floor is otherwise; mostly empty
  * @param book what may be said in a scenario
  */
 public record Scenario(
@@ -31,6 +32,7 @@ public record Scenario(
     List<StatedFact> givens,
     List<Point> outline,
     List<Reading> readings,
+    List<Zone> zones,
     FactBook book) {
 
   /** Takes copies of the lists. */
@@ -38,6 +40,24 @@ public record Scenario(
     givens = List.copyOf(givens);
     outline = List.copyOf(outline);
     readings = List.copyOf(readings);
+    zones = List.copyOf(zones);
+  }
+
+  /** This room with its zones, and the readings that lie on none of them. */
+  Scenario with(List<Zone> parts, List<Reading> outside) {
+    return new Scenario(file, name, practice, givens, outline, outside, parts, book);
+  }
+
+  /** This part of a room with those of its doors and readings that stand on it. */
+  Scenario standingOn(Set<String> doors, List<Reading> here) {
+    List<StatedFact> kept =
+        givens.stream()
+            .filter(
+                given ->
+                    !given.definition().list().equals("room.doors[]")
+                        || doors.contains(given.about()))
+            .toList();
+    return new Scenario(file, name, practice, kept, outline, here, List.of(), book);
   }
 
   /**
@@ -107,7 +127,24 @@ public record Scenario(
           near.isEmpty() ? "write the whole key" : "write: " + near);
     }
     String entry = entry(fact, about);
-    return new Gatherer(book, file).change(this, fact, entry, valueText);
+    Scenario changed = new Gatherer(book, file).change(this, fact, entry, valueText);
+    return changed.zones.isEmpty() || fact.ofTheFloorItself()
+        ? changed
+        : changed.withZones(zone -> zone.with(key, about, valueText));
+  }
+
+  /** A change of a floor that may be refused. */
+  private interface Change {
+    Scenario of(Scenario floor) throws ScenarioFaults;
+  }
+
+  /** This room with its zones changed. */
+  private Scenario withZones(Change change) throws ScenarioFaults {
+    List<Zone> all = new ArrayList<>();
+    for (Zone zone : zones) {
+      all.add(new Zone(zone.name(), change.of(zone.floor())));
+    }
+    return with(all, readings);
   }
 
   /**

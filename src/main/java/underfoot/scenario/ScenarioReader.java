@@ -46,7 +46,8 @@ public final class ScenarioReader {
     Node root = YamlTree.read(fileName, content, (int) book.limit("largest-file"));
     if (root instanceof Node.Keys keys) {
       Gatherer gatherer = new Gatherer(book, fileName);
-      return unfinished ? gatherer.unfinished(keys) : gatherer.scenario(keys);
+      Scenario room = unfinished ? gatherer.unfinished(keys) : gatherer.scenario(keys);
+      return new ZoneReader(book, fileName, keys, room).read();
     }
     throw new ScenarioFaults(
         List.of(

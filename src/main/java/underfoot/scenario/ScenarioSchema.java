@@ -101,7 +101,8 @@ public final class ScenarioSchema {
     List<String> required = new ArrayList<>();
     Map<String, Object> properties = new LinkedHashMap<>();
     for (KeyNode child : node.children.values()) {
-      if (needed(child)) {
+      boolean only = node.children.values().stream().noneMatch(child::isWrittenLike);
+      if (only && needed(child)) {
         required.add(child.name);
       }
       properties.put(child.name, child.fact == null ? any(child) : fact(child.fact, child));
@@ -160,6 +161,12 @@ public final class ScenarioSchema {
       }
       case DATE -> object("type", "string", "pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
       case POINTS -> tuples(2);
+      case RECTANGLE -> {
+        Map<String, Object> corners = tuples(2);
+        corners.put("minItems", 2);
+        corners.put("maxItems", 2);
+        yield corners;
+      }
       case READINGS -> tuples(3);
       case LIST -> object("type", "array", "items", group(node));
     };

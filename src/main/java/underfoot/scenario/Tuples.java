@@ -49,6 +49,32 @@ final class Tuples {
     gathered.say(new StatedFact(fact, "", State.KNOWN, true, many, items.line(), items.column()));
   }
 
+  /** A rectangle that something takes up. */
+  void rectangle(Node.Items items, String about, Gathered gathered) {
+    List<double[]> corners = read(items, 2, "most-corners");
+    if (corners == null) {
+      return;
+    }
+    boolean two = corners.size() == 2;
+    if (!two || corners.get(0)[0] == corners.get(1)[0] || corners.get(0)[1] == corners.get(1)[1]) {
+      faults.add(
+          Fault.at(
+              file,
+              items,
+              fact.word()
+                  + (two
+                      ? " is as narrow as a line: its corners must lie apart both ways"
+                      : " needs two opposite corners, but has " + values(corners.size())),
+              Values.example(fact)));
+      return;
+    }
+    Value.Box box =
+        Value.Box.of(
+            new Point(corners.get(0)[0], corners.get(0)[1]),
+            new Point(corners.get(1)[0], corners.get(1)[1]));
+    gathered.say(new StatedFact(fact, about, State.KNOWN, true, box, items.line(), items.column()));
+  }
+
   /** The readings of the floor. */
   void readings(Node.Items items, Gathered gathered) {
     List<double[]> numbers = read(items, 3, "most-readings");

@@ -2,6 +2,7 @@ package underfoot.scenario;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import underfoot.quantity.Quantity;
 
 /** The value of a known fact. */
@@ -95,6 +96,36 @@ public sealed interface Value {
     @Override
     public String text() {
       return date.toString();
+    }
+  }
+
+  /**
+   * A rectangle along the room's own directions.
+   *
+   * @param from the corner nearest the origin, mm
+   * @param to the corner opposite, mm
+   */
+  record Box(Point from, Point to) implements Value {
+    /** Two corners as they were given, in whichever order. */
+    public static Box of(Point one, Point other) {
+      return new Box(
+          new Point(Math.min(one.x(), other.x()), Math.min(one.y(), other.y())),
+          new Point(Math.max(one.x(), other.x()), Math.max(one.y(), other.y())));
+    }
+
+    @Override
+    public String text() {
+      return "[" + corner(from) + ", " + corner(to) + "]";
+    }
+
+    private static String corner(Point point) {
+      return "[" + mm(point.x()) + ", " + mm(point.y()) + "]";
+    }
+
+    private static String mm(double length) {
+      return length == Math.rint(length)
+          ? String.format(Locale.ROOT, "%.0f mm", length)
+          : Math.round(length * 1000) / 1000.0 + " mm";
     }
   }
 

@@ -69,7 +69,7 @@ final class Values {
       case QUANTITY -> quantity(fact, text);
       case COUNT, YEAR -> whole(fact, text);
       case DATE -> date(fact, text);
-      case POINTS, READINGS, LIST ->
+      case POINTS, RECTANGLE, READINGS, LIST ->
           throw new BadValue(
               fact.word() + ": " + Words.quote(text) + " is one value, but a list is needed",
               example(fact));
@@ -102,6 +102,15 @@ final class Values {
       }
     }
     return new Value.Choices(List.copyOf(chosen));
+  }
+
+  /** The choice that a text stands for, or the text itself where it is none of them. */
+  static String choiceOr(FactDefinition fact, String text) {
+    try {
+      return choice(fact, text);
+    } catch (BadValue none) {
+      return text;
+    }
   }
 
   private static String choice(FactDefinition fact, String text) throws BadValue {

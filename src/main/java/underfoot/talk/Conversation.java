@@ -262,7 +262,7 @@ public final class Conversation {
     String words = one.clause(TOLD_OF_EACH);
     String sentence =
         switch (fact.kind()) {
-          case POINTS, READINGS, LIST -> phrases.say("if-given", "changes", words);
+          case POINTS, RECTANGLE, READINGS, LIST -> phrases.say("if-given", "changes", words);
           case YES_NO ->
               phrases.say(one.value().equals("yes") ? "if-so" : "if-not", "changes", words);
           default -> {

@@ -24,6 +24,7 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
  */
 public final class PourVolume {
   private static final double SAME_PLACE_M = 1e-6;
+  private static final GeometryFactory SHAPES = new GeometryFactory();
 
   private PourVolume() {}
 
@@ -70,37 +71,85 @@ public final class PourVolume {
    */
   public static Values of(List<Reading> readings, List<Corner> outline, double datumMm) {
     Need.finite("datum", datumMm);
-    GeometryFactory factory = new GeometryFactory();
-    Polygon room = room(factory, outline);
-    PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
-    List<Coordinate> sites = sites(factory, readings, outline);
-    Sum sum = new Sum(datumMm);
-    for (int[] places : Triangles.of(sites, 1000)) {
-      Coordinate[] corners = {
-        sites.get(places[0]), sites.get(places[1]), sites.get(places[2]), sites.get(places[0])
-      };
-      Geometry triangle = factory.createPolygon(corners);
-      if (!prepared.intersects(triangle)) {
-        continue;
+    Polygon room = room(outline);
+    List<Coordinate> sites = sites(readings, outline);
+    double[] heights = sites.stream().mapToDouble(Coordinate::getZ).toArray();
+    return new Ground(sites, Triangles.of(sites, 1000), room).fill(heights, datumMm);
+  }
+
+  /**
+   * A floor cut to its outline, so that it can be filled to many levels without being cut anew.
+   *
+   * @param sites places, m
+   * @param triangles each as three places in the list of sites; they cover the outline
+   * @param outline corners of the room in order, at least three, walls not crossing
+   * @throws IllegalArgumentException where the outline is no room
+   */
+  public static Ground ground(List<Coordinate> sites, List<int[]> triangles, List<Corner> outline) {
+    return new Ground(sites, triangles, room(outline));
+  }
+
+  /** A floor cut to its outline. */
+  public static final class Ground {
+    /** A piece of the floor, and the triangle in whose plane it lies. */
+    private record Piece(Coordinate[] corners, int[] plane) {}
+
+    private final List<Coordinate> sites;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final double roomM2;
+
+    private Ground(List<Coordinate> sites, List<int[]> triangles, Polygon room) {
+      this.sites = sites;
+      this.roomM2 = room.getArea();
+      PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
+      for (int[] plane : triangles) {
+        Coordinate[] corners = corners(plane);
+        Geometry triangle =
+            SHAPES.createPolygon(new Coordinate[] {corners[0], corners[1], corners[2], corners[0]});
+        if (prepared.covers(triangle)) {
+          pieces.add(new Piece(corners, plane));
+        } else if (prepared.intersects(triangle)) {
+          cut(OverlayNGRobust.overlay(triangle, room, OverlayNG.INTERSECTION), plane);
+        }
       }
-      if (prepared.covers(triangle)) {
-        sum.add(corners, corners);
-        continue;
-      }
-      Geometry inside = OverlayNGRobust.overlay(triangle, room, OverlayNG.INTERSECTION);
+    }
+
+    private void cut(Geometry inside, int[] plane) {
       for (int part = 0; part < inside.getNumGeometries(); part++) {
         if (inside.getGeometryN(part) instanceof Polygon piece && piece.getArea() > 0) {
           Geometry cut = PolygonTriangulator.triangulate(piece);
           for (int k = 0; k < cut.getNumGeometries(); k++) {
-            sum.add(cut.getGeometryN(k).getCoordinates(), corners);
+            pieces.add(new Piece(cut.getGeometryN(k).getCoordinates(), plane));
           }
         }
       }
     }
-    return sum.values(room.getArea());
+
+    private Coordinate[] corners(int[] plane) {
+      return new Coordinate[] {sites.get(plane[0]), sites.get(plane[1]), sites.get(plane[2])};
+    }
+
+    /**
+     * Fills it.
+     *
+     * @param heightsMm how high the floor stands at each of the sites, mm
+     * @param datumMm level to fill to, mm, from the same zero
+     */
+    public Values fill(double[] heightsMm, double datumMm) {
+      Sum sum = new Sum(datumMm);
+      for (Piece piece : pieces) {
+        Coordinate[] plane = new Coordinate[3];
+        for (int k = 0; k < 3; k++) {
+          Coordinate site = sites.get(piece.plane()[k]);
+          plane[k] = new Coordinate(site.x, site.y, heightsMm[piece.plane()[k]]);
+        }
+        sum.add(piece.corners(), plane);
+      }
+      return sum.values(roomM2);
+    }
   }
 
-  private static Polygon room(GeometryFactory factory, List<Corner> outline) {
+  private static Polygon room(List<Corner> outline) {
     if (outline.size() < 3) {
       throw new IllegalArgumentException("an outline needs three corners or more");
     }
@@ -112,7 +161,7 @@ public final class PourVolume {
     if (ring.size() < 4) {
       throw new IllegalArgumentException("an outline needs three corners or more");
     }
-    Polygon room = factory.createPolygon(ring.toArray(new Coordinate[0]));
+    Polygon room = SHAPES.createPolygon(ring.toArray(new Coordinate[0]));
     if (!room.isValid() || !(room.getArea() > 0)) {
       throw new IllegalArgumentException("the outline's walls cross or enclose nothing");
     }
@@ -120,8 +169,7 @@ public final class PourVolume {
   }
 
   /** The readings, and those corners of the outline that lie beyond them. */
-  private static List<Coordinate> sites(
-      GeometryFactory factory, List<Reading> readings, List<Corner> outline) {
+  private static List<Coordinate> sites(List<Reading> readings, List<Corner> outline) {
     if (readings.isEmpty()) {
       throw new IllegalArgumentException("at least one reading is needed");
     }
@@ -136,10 +184,10 @@ public final class PourVolume {
     }
     List<Coordinate> read = List.copyOf(byPlace.values());
     Geometry surveyed =
-        factory.createMultiPointFromCoords(read.toArray(new Coordinate[0])).convexHull();
+        SHAPES.createMultiPointFromCoords(read.toArray(new Coordinate[0])).convexHull();
     for (Corner corner : outline) {
       Coordinate site = new Coordinate(corner.xM(), corner.yM());
-      if (surveyed.getDimension() < 2 || !surveyed.covers(factory.createPoint(site))) {
+      if (surveyed.getDimension() < 2 || !surveyed.covers(SHAPES.createPoint(site))) {
         Coordinate nearest =
             read.stream().min(Comparator.comparingDouble(site::distance)).orElseThrow();
         site.setZ(nearest.getZ());

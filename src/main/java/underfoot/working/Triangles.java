@@ -1,13 +1,10 @@
 package underfoot.working;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.triangulate.DelaunayTriangulationBuilder;
+import org.locationtech.jts.triangulate.quadedge.Vertex;
 
 /** Triangles between places, by Delaunay. */
 public final class Triangles {
@@ -26,23 +23,27 @@ public final class Triangles {
    * @return each triangle as three places in the list
    */
   public static List<int[]> of(List<Coordinate> places, double unitMm) {
-    Map<Coordinate, Integer> index = new HashMap<>();
+    List<Coordinate> rounded = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
-      index.putIfAbsent(
-          new Coordinate(rounded(places.get(i).x * unitMm), rounded(places.get(i).y * unitMm)), i);
+      // The height is the place in the list: of those rounded to one place the first is kept.
+      rounded.add(
+          new Coordinate(rounded(places.get(i).x * unitMm), rounded(places.get(i).y * unitMm), i));
     }
     List<int[]> triangles = new ArrayList<>();
-    if (index.size() < 3) {
+    DelaunayTriangulationBuilder builder = new DelaunayTriangulationBuilder();
+    builder.setSites(rounded);
+    if (rounded.stream().distinct().limit(3).count() < 3) {
       return triangles;
     }
-    DelaunayTriangulationBuilder builder = new DelaunayTriangulationBuilder();
-    builder.setSites(index.keySet());
-    Geometry parts = builder.getTriangles(new GeometryFactory());
-    for (int i = 0; i < parts.getNumGeometries(); i++) {
-      Coordinate[] ring = parts.getGeometryN(i).getCoordinates();
-      triangles.add(new int[] {index.get(ring[0]), index.get(ring[1]), index.get(ring[2])});
+    for (Object corners : builder.getSubdivision().getTriangleVertices(false)) {
+      Vertex[] vertices = (Vertex[]) corners;
+      triangles.add(new int[] {number(vertices[0]), number(vertices[1]), number(vertices[2])});
     }
     return triangles;
+  }
+
+  private static int number(Vertex vertex) {
+    return (int) vertex.getZ();
   }
 
   private static double rounded(double mm) {

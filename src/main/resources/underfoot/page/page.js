@@ -357,6 +357,12 @@ function showAdvice(reply) {
     const grave = [...reply.halts, ...reply.dangers];
     const danger = grave.length ? ` ${grave.length} ${grave.length === 1 ? "danger" : "dangers"}.` : "";
     $("preview").textContent = capital(reply.preview) + "." + danger;
+    $("headline").textContent = reply.headline;
+    $("headline").className = reply.verdict;
+    $("now").replaceChildren(...reply.now.map((one) => make("li", { text: one })));
+    $("do-now").hidden = reply.now.length === 0;
+    $("gates").textContent = reply.gates;
+    $("hurts").textContent = reply.hurts;
     $("verdict").textContent = reply.verdictWords;
     $("verdict").className = reply.verdict;
     $("summary").textContent = reply.summary;

@@ -38,10 +38,16 @@ class PlantedFaultsTest {
                   "a-board-that-is-only-screwed", Set.of("Adhesive bed under the board: CHECK-11")),
               Map.entry(
                   "cement-on-bare-calcium-sulfate",
-                  Set.of("Sealer on the calcium sulfate: CHECK-12")),
+                  Set.of("Sealer on the calcium sulfate: CHECK-12", "layer 1: CHECK-04")),
               Map.entry(
                   "tiles-before-the-seal-is-dry-and-seal-under-the-compound",
-                  Set.of("layer 4: CHECK-05", "layer 4: CHECK-72", "lay the tiles: CHECK-08"))));
+                  Set.of(
+                      "layer 4: CHECK-05",
+                      "layer 4: CHECK-72",
+                      "layer 5: NEXT-02",
+                      "layer 6: NEXT-20",
+                      "layer 6: PASS-12",
+                      "lay the tiles: CHECK-08"))));
 
   private static Opinion judge(Path file) throws Exception {
     Scenario proposal = Proposals.read(file);

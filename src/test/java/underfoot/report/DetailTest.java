@@ -26,6 +26,7 @@ import underfoot.plan.Justifier;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.Floors;
+import underfoot.reasoning.LayersBeside;
 import underfoot.reasoning.WhatIf;
 import underfoot.scenario.Scenario;
 
@@ -177,7 +178,14 @@ class DetailTest {
     List<RuleForm> rules = Floors.advisor().rules().set().forms();
     RuleUses uses = new RuleUses();
     uses.add("A <floor>", List.of("OVER-50"), List.of("OVER-50"));
-    String book = RulesBook.html(rules, Floors.advisor().knowledge(), uses);
+    String book =
+        RulesBook.html(
+            rules,
+            Floors.advisor().knowledge(),
+            uses,
+            new BesideReport(
+                new LayersBeside(Floors.advisor().rules(), Floors.advisor().knowledge()),
+                Floors.advisor().knowledge()));
     for (RuleForm rule : rules) {
       assertThat(book.split("id=\"" + rule.note().id() + "\"", -1)).as(rule.note().id()).hasSize(2);
     }

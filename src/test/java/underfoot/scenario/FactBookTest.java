@@ -27,8 +27,8 @@ class FactBookTest {
       assertThat(fact.example()).as(fact.key()).isNotBlank();
       assertThat(fact.means()).as(fact.key()).isNotBlank();
       switch (fact.kind()) {
-        case POINTS, READINGS, LIST, CHOICES -> {
-          // Read as part of a whole scenario, below.
+        case POINTS, RECTANGLE, READINGS, LIST, CHOICES -> {
+          // Read as part of a whole scenario, below and in ItemsReadTest.
         }
         default ->
             assertThatCode(() -> Values.read(fact, fact.example(), 1000))

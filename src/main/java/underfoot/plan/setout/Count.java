@@ -59,7 +59,7 @@ final class Count {
   /** Counts. */
   Tally at(double ox, double oy) {
     touch(ox, oy);
-    return cuts.tally(count(ox, oy, (tile, i, j) -> {}), touched, touchedCount);
+    return cuts.tally(count(ox, oy), touched, touchedCount);
   }
 
   /** Takes the tiles that stay whole. */
@@ -71,7 +71,7 @@ final class Count {
   /** Tells the tiles that stay whole, tile by tile of the repeat and row by row. */
   void whole(double ox, double oy, Whole taker) {
     touch(ox, oy);
-    count(ox, oy, taker);
+    tell(ox, oy, taker);
   }
 
   /** The tiles that edges cross, row by row; they are the caller's until the next count. */
@@ -252,9 +252,55 @@ final class Count {
     return (e - s) * line.length > SLIP;
   }
 
-  /** Counts tiles with their middle in the field that no edge crosses. */
-  private long count(double ox, double oy, Whole taker) {
+  /**
+   * Counts tiles with their middle in the field that no edge crosses: whole stretches of rows, less
+   * those that edges cross, so that a hall takes no longer than its walls.
+   */
+  private long count(double ox, double oy) {
     long whole = 0;
+    for (int t = 0; t < tiles.length; t++) {
+      mark(ox + tiles[t].x() + tiles[t].w() / 2, oy + tiles[t].y() + tiles[t].h() / 2);
+      for (int row = 0; row < jCount; row++) {
+        for (int k = ends[row]; k + 1 < ends[row + 1]; k += 2) {
+          whole += Math.max(0, (long) Math.floor(marks[k + 1]) - (long) Math.ceil(marks[k]) + 1);
+        }
+      }
+      for (int n = 0; n < touchedCount; n++) {
+        if (touched[n].tile == t) {
+          whole -= stretchesWith(touched[n].i, (int) (touched[n].j - jFirst));
+        }
+      }
+    }
+    return whole;
+  }
+
+  /** In how many stretches of its row the middle of a tile lies. */
+  private int stretchesWith(long i, int row) {
+    // Marks rise, so only stretches about the last that begins before the tile can hold it.
+    int low = ends[row];
+    int high = ends[row + 1];
+    int from = low;
+    int to = high;
+    while (from < to) {
+      int middle = (from + to) >>> 1;
+      if (marks[middle] < i) {
+        from = middle + 1;
+      } else {
+        to = middle;
+      }
+    }
+    int held = 0;
+    int first = low + Math.max(0, (from - low) / 2 - 1) * 2;
+    for (int k = first; k + 1 < high && marks[k] <= i; k += 2) {
+      if (i >= (long) Math.ceil(marks[k]) && i <= (long) Math.floor(marks[k + 1])) {
+        held++;
+      }
+    }
+    return held;
+  }
+
+  /** Tells the tiles with their middle in the field that no edge crosses. */
+  private void tell(double ox, double oy, Whole taker) {
     for (int t = 0; t < tiles.length; t++) {
       double cx = ox + tiles[t].x() + tiles[t].w() / 2;
       double cy = oy + tiles[t].y() + tiles[t].h() / 2;
@@ -265,13 +311,11 @@ final class Count {
           for (long i = (long) Math.ceil(marks[k]); i <= to; i++) {
             if (places[place(t, i, jFirst + row)] == 0) {
               taker.take(t, i, jFirst + row);
-              whole++;
             }
           }
         }
       }
     }
-    return whole;
   }
 
   /**

@@ -127,11 +127,14 @@ public record Movement(double[] x, double[] y, double width) {
   /** A place before widening, from one after it. */
   double back(double place, double[] widened, Pattern pattern) {
     double moved = place;
+    double extra = extra(pattern);
+    double half = pattern.joint() / 2;
     for (double at : widened) {
-      double begin = at + pattern.joint() / 2;
-      if (moved > begin) {
-        moved -= Math.min(extra(pattern), moved - begin);
+      double begin = at + half;
+      if (moved <= begin) {
+        break; // they rise
       }
+      moved -= Math.min(extra, moved - begin);
     }
     return moved;
   }

@@ -18,6 +18,10 @@ final class Scene {
   final Movement movement;
   private final Count count;
   private final boolean turned;
+
+  /** Tiles and walls that starts have looked at so far. */
+  private double looked;
+
   final List<Double> centredX = new ArrayList<>();
   final List<Double> centredY = new ArrayList<>();
 
@@ -90,6 +94,11 @@ final class Scene {
     return List.of(middle - tile / 2, middle + pattern.joint() / 2);
   }
 
+  /** What has been looked at so far: tiles at walls, and the walls. */
+  double looked() {
+    return looked;
+  }
+
   private int offCentre(double x, double y) {
     if (oblique()) {
       return matches(x, centredX, pattern.periodX()) && matches(y, centredY, pattern.periodY())
@@ -119,6 +128,7 @@ final class Scene {
 
   Start start(StartedFrom way, String door, double x, double y) {
     Tally tally = count.at(x, y);
+    looked += tally.cut() + field.edges().size();
     int off = offCentre(x, y);
     double points =
         tally.points(task.weights())

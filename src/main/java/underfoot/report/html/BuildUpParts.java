@@ -12,6 +12,8 @@ import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Justification;
+import underfoot.plan.RoomZone;
+import underfoot.report.FloorTold;
 import underfoot.report.Sentences;
 
 /**
@@ -27,7 +29,7 @@ final class BuildUpParts extends HtmlParts {
     Drawings.figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
     double above = advice.heights().aboveOldFloor().mean();
     if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
-      say("p", "levels-from-base", "above", Texts.mm(above));
+      say("p", "levels-from-base", "above", Texts.whole(above));
     }
   }
 
@@ -38,6 +40,30 @@ final class BuildUpParts extends HtmlParts {
     out.open("ol", "class", "layers");
     advice.layers().forEach(this::layer);
     out.end("ol");
+    asFound(advice);
+    advice.zones().forEach(this::zone);
+  }
+
+  /** The layers of the floor as it is today, the uppermost first. */
+  private void asFound(Advice of) {
+    if (of.asFound().isEmpty()) {
+      return;
+    }
+    out.element("h3", speech.say("heading-as-found"));
+    out.open("ul", "class", "as-found");
+    FloorTold.asFound(of, speech).forEach(one -> out.element("li", one));
+    out.end("ul");
+  }
+
+  /** A part of the room where the floor is otherwise. */
+  private void zone(RoomZone zone) {
+    out.element("h3", speech.say("heading-zone", "zone", Texts.capital(zone.name())));
+    out.element("p", FloorTold.level(zone, speech));
+    if (zone.advice().builds()) {
+      Drawings.figure(
+          new SectionDrawing(zone.advice(), speech).draw(), speech.say("section-caption"), out);
+    }
+    asFound(zone.advice());
   }
 
   private void layer(Layer layer) {

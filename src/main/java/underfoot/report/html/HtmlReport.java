@@ -10,8 +10,10 @@ import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.HaltNote;
+import underfoot.plan.FirstThings;
 import underfoot.plan.SetOut;
 import underfoot.report.CostText;
+import underfoot.report.FirstText;
 import underfoot.report.HtmlPage;
 import underfoot.report.HtmlWriter;
 import underfoot.report.MadeBy;
@@ -93,6 +95,7 @@ public final class HtmlReport extends HtmlParts {
     WorkParts work = new WorkParts(this);
     ChoiceParts choices = new ChoiceParts(this);
     boolean builds = advice.builds();
+    cautions(Severity.DANGER, built);
     plan("build-up", "heading-build-up", builds, built::section);
     plan("layers", "heading-layers", builds, built::layers);
     String changes = builds ? "heading-changes-limits" : "heading-changes";
@@ -102,7 +105,6 @@ public final class HtmlReport extends HtmlParts {
         !after.changes().isEmpty() || after.changesNote().isPresent(),
         choices::changes);
     plan("first", "heading-first", !advice.remedies().isEmpty(), built::remedies);
-    cautions(Severity.DANGER, built);
     cautions(Severity.CARE, built);
     plan("doors", "heading-heights", builds, built::doors);
     boolean levels =
@@ -178,7 +180,9 @@ public final class HtmlReport extends HtmlParts {
     String verdict = advice.verdict().word();
     out.open(
         "section", "id", "answer", "aria-labelledby", "answer-h", "class", "answer " + verdict);
-    out.element("h2", speech.say("verdict-" + verdict), "id", "answer-h");
+    out.own("h2", advice.first().headline(), "id", "answer-h", "class", "headline");
+    out.element("p", speech.say("verdict-" + verdict), "class", "verdict");
+    doNow();
     out.own("p", advice.summary(), "class", "summary");
     if (!advice.builds()) {
       say("p", "nothing-is-built");
@@ -206,9 +210,30 @@ public final class HtmlReport extends HtmlParts {
     out.end("section");
   }
 
+  /** What is done now, what else must be cleared and what can hurt: all on the first screen. */
+  private void doNow() {
+    if (!advice.first().doNow().isEmpty()) {
+      out.open("div", "class", "do-now");
+      say("h3", "heading-do-now");
+      out.open("ol");
+      for (FirstThings.DoNow one : advice.first().doNow()) {
+        out.own("li", one.text()).line();
+      }
+      out.close("ol").end("div");
+    }
+    String gates = FirstText.gates(advice);
+    if (!gates.isEmpty()) {
+      out.own("p", speech.say("also-gates", "titles", gates), "class", "gates");
+    }
+    String dangers = FirstText.dangers(advice);
+    if (!dangers.isEmpty()) {
+      out.own("p", speech.say("dangers-here", "titles", dangers), "class", "hurts");
+    }
+  }
+
   private void keyFigures() {
     out.open("dl", "class", "key");
-    key("key-rise", Texts.mm(advice.heights().aboveOldFloor().mean()));
+    key("key-rise", Texts.whole(advice.heights().aboveOldFloor().mean()));
     key("key-mass", Texts.of(Math.round(advice.massKgPerM2()), "kg/m2"));
     advice.coverage().ifPresent(one -> key("key-contact", Texts.of(one.targetPercent(), "%")));
     after.schedule().milestones().stream()

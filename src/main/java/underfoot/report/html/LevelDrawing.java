@@ -293,13 +293,7 @@ final class LevelDrawing {
 
   private double atDoor(double x, double y) {
     double z = tin.heightAt(x, y);
-    if (!Double.isNaN(z)) {
-      return z;
-    }
-    return tin.vertices().stream()
-        .min(java.util.Comparator.comparingDouble(c -> c.distance(new Coordinate(x, y))))
-        .map(Coordinate::getZ)
-        .orElse(Double.NaN);
+    return Double.isNaN(z) && !tin.vertices().isEmpty() ? tin.nearest(x, y).getZ() : z;
   }
 
   private void legend(Svg svg, double top, int bands, double slope) {

@@ -106,7 +106,7 @@ final class SectionDrawing {
   private String described() {
     StringJoiner words = new StringJoiner("; ");
     for (Layer layer : advice.layers()) {
-      String top = speech.say("top-at", "level", Texts.mm(layer.level()));
+      String top = speech.say("top-at", "level", Texts.whole(layer.level()));
       words.add(layer.name() + ", " + Sentences.thickness(layer.thickness(), speech) + ", " + top);
     }
     return words.toString();
@@ -207,7 +207,7 @@ final class SectionDrawing {
           Svg.path(LEFT - 3, at, LEFT - 7, at, LEFT - 11, writing - 3.5, LEFT - 14, writing - 3.5),
           Ink.FAINT,
           0.8);
-      String words = (level > 0 ? "+" : "") + Texts.tenths(level);
+      String words = (level > 0 ? "+" : "") + Texts.tenths(Math.rint(level));
       svg.text(LEFT - 16, writing, words, 9.5, Anchor.END);
     }
   }
@@ -219,7 +219,7 @@ final class SectionDrawing {
       List<String> lines =
           new ArrayList<>(Svg.lines(layer.order() + "  " + layer.name(), LETTERS, 3));
       int bold = lines.size();
-      String level = (layer.level() > 0 ? "+" : "") + Texts.mm(layer.level());
+      String level = (layer.level() > 0 ? "+" : "") + Texts.whole(layer.level());
       String thickness = Sentences.thickness(layer.thickness(), speech);
       lines.add(thickness + " · " + speech.say("top-at", "level", level));
       lines.add(layer.because().isEmpty() ? "" : "‹" + layer.because().get(0).rule().id() + "›");

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.function.DoubleFunction;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.xml.XMLConstants;
@@ -27,6 +28,10 @@ public final class PdfReport {
   private static final String TYPEFACE =
       "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
+  private static final double LARGEST = 9.5;
+  private static final double SMALLEST = 6.5;
+  private static final double STEP = 0.75;
+
   private static final String FAMILY = "Underfoot";
 
   private PdfReport() {}
@@ -40,6 +45,13 @@ public final class PdfReport {
    * @throws IOException if it cannot be rendered
    */
   public static byte[] of(String page, String title) throws IOException {
+    return rendered(page).pdf();
+  }
+
+  private record Rendered(byte[] pdf, int pages) {}
+
+  private static Rendered rendered(String page) throws IOException {
+    int pages;
     Logger quiet = Logger.getLogger("org.apache");
     Level before = quiet.getLevel();
     quiet.setLevel(Level.OFF);
@@ -57,6 +69,7 @@ public final class PdfReport {
       builder.toStream(OutputStream.nullOutputStream());
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
           PDDocument pdf = renderer.createPDFKeepOpen()) {
+        pages = pdf.getNumberOfPages();
         // The same page is the same file, whenever it is made.
         pdf.getDocumentInformation().getCOSObject().removeItem(COSName.CREATION_DATE);
         pdf.getDocumentInformation().getCOSObject().removeItem(COSName.MOD_DATE);
@@ -68,7 +81,24 @@ public final class PdfReport {
     } finally {
       quiet.setLevel(before);
     }
-    return out.toByteArray();
+    return new Rendered(out.toByteArray(), pages);
+  }
+
+  /**
+   * Renders a page in the largest writing in which it stays on one sheet, or in the smallest that
+   * can be read.
+   *
+   * @param page makes the page in writing of so many points
+   * @param title the title of the file
+   * @return the PDF
+   * @throws IOException if it cannot be rendered
+   */
+  public static byte[] onOneSheet(DoubleFunction<String> page, String title) throws IOException {
+    Rendered made = rendered(page.apply(LARGEST));
+    for (double points = LARGEST - STEP; made.pages() > 1 && points >= SMALLEST; points -= STEP) {
+      made = rendered(page.apply(points));
+    }
+    return made.pdf();
   }
 
   private static InputStream typeface() {

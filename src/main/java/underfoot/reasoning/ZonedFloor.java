@@ -1,0 +1,125 @@
+package underfoot.reasoning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import underfoot.knowledge.Fact;
+import underfoot.measure.Texts;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.StatedFact;
+import underfoot.scenario.Zone;
+
+/**
+ * A room whose floor is otherwise in some parts: each part is thought through as a floor of its own,
+ * and those that end lower are made up to the one that ends highest, as far as rules say how.
+ */
+final class ZonedFloor {
+  /** The fact that tells by how much a part must end higher than its layers alone have it. */
+  private static final String TO_MAKE_UP = "level to make up";
+
+  /** The fact that tells by how much a part still ends higher than the rest. */
+  private static final String STEP_LEFT = "step left at the line";
+
+  /** What is made up may come out thicker than asked and raise the others; it settles at once. */
+  private static final int MOST_ROUNDS = 4;
+
+  private static final double SAME_LEVEL = 0.05;
+
+  private final Advisor advisor;
+  private final List<Part> parts = new ArrayList<>();
+
+  /** One part of the room, the rest of the floor first. */
+  private static final class Part {
+    private final String name;
+    private final double surface;
+    private final Scenario floor;
+    private double makeUp;
+    private double tried;
+    private Assessment assessment;
+
+    Part(String name, double surface, Scenario floor) {
+      this.name = name;
+      this.surface = Double.isNaN(surface) ? 0 : surface;
+      this.floor = floor;
+    }
+
+    /** Where its finished floor lies above the rest of the floor as it is today, mm. */
+    double level() {
+      Optional<BuildUp> chosen = assessment.chosen();
+      return chosen.map(one -> surface + one.facts().number("rise")).orElse(Double.NaN);
+    }
+  }
+
+  ZonedFloor(Advisor advisor, Scenario room) {
+    this.advisor = advisor;
+    parts.add(new Part("", 0, room));
+    for (Zone zone : room.zones()) {
+      double surface =
+          room.find("zones[].surface", zone.name()).map(StatedFact::number).orElse(Double.NaN);
+      parts.add(new Part(zone.name(), surface, zone.floor()));
+    }
+  }
+
+  Assessment assessment() {
+    for (Part part : parts) {
+      part.assessment = advisor.advise(part.floor, List.of());
+    }
+    boolean moved = true;
+    for (int round = 0; moved && round < MOST_ROUNDS; round++) {
+      moved = raise();
+    }
+    double room = parts.get(0).level();
+    List<ZonePart> zones = new ArrayList<>();
+    for (Part part : parts.subList(1, parts.size())) {
+      double step = part.level() - room;
+      if (Math.abs(step) > SAME_LEVEL) {
+        List<Fact> levels = new ArrayList<>(List.of(fact(STEP_LEFT, step)));
+        if (part.tried > 0) {
+          levels.add(toMakeUp(part.tried));
+        }
+        part.assessment = advisor.advise(part.floor, levels);
+      }
+      zones.add(new ZonePart(part.name, part.surface, part.assessment, part.level(), step));
+    }
+    return parts.get(0).assessment.with(zones);
+  }
+
+  private static Fact toMakeUp(double mm) {
+    return fact(TO_MAKE_UP, mm);
+  }
+
+  private static Fact fact(String name, double mm) {
+    return Fact.measured(
+        name,
+        "",
+        Texts.of(mm, "mm"),
+        mm,
+        "the finished level of this part against the rest of the room",
+        List.of());
+  }
+
+  /** Makes up what ends lower than the highest; whether anything moved. */
+  private boolean raise() {
+    double highest =
+        parts.stream().mapToDouble(Part::level).filter(one -> !Double.isNaN(one)).max().orElse(0);
+    boolean moved = false;
+    for (Part part : parts) {
+      double lacking = highest - part.level();
+      if (!(lacking > SAME_LEVEL)) {
+        continue;
+      }
+      double wanted = part.makeUp + lacking;
+      if (Math.abs(wanted - part.tried) < SAME_LEVEL) {
+        continue; // it was tried, and rules know no way to make it up
+      }
+      part.tried = wanted;
+      Assessment raised = advisor.advise(part.floor, List.of(toMakeUp(wanted)));
+      if (raised.chosen().isPresent()) {
+        part.assessment = raised;
+        part.makeUp = wanted;
+        moved = true;
+      }
+    }
+    return moved;
+  }
+}
