@@ -76,6 +76,7 @@
 [consequence][]Offer {route} as {standing:the usual way|a fuller way|a lesser way}=offer( "{route}", "{standing}" )
 [consequence][]Rule the build-up out {wording}=ruleOut( "{wording}" )
 [consequence][]Suggest instead {wording}=suggest( "{wording}" )
+[consequence][]Lay {figure} more of {layer}=layMore( "{layer}", "{figure}" )
 [consequence][]Lay {layer} of {figure}=layAs( "{layer}", "{figure}" )
 [consequence][]Lay {layer}=lay( "{layer}" )
 [consequence][]Ask of {layer} at least class {grade}=grade( "{layer}", "{grade}" )

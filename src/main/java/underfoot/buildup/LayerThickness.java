@@ -15,6 +15,9 @@ import underfoot.knowledge.MissingKnowledge;
  * @param max at its thickest, mm
  */
 public record LayerThickness(double min, double mean, double max) {
+  /** How what comes on top of a layer's own thickness is given: before what tells it. */
+  public static final String AND = "and ";
+
   /** How a thickness that a fact tells is given. */
   public static final String OF_FACT = "the ";
 
@@ -43,6 +46,11 @@ public record LayerThickness(double min, double mean, double max) {
     return new LayerThickness(mm, mm, mm);
   }
 
+  /** As much more at each point. */
+  LayerThickness and(LayerThickness more) {
+    return new LayerThickness(min + more.min, mean + more.mean, max + more.max);
+  }
+
   /** The thicker of two at each point. */
   LayerThickness or(LayerThickness other) {
     return new LayerThickness(
@@ -59,7 +67,8 @@ public record LayerThickness(double min, double mean, double max) {
    * @throws MissingKnowledge if what is named is not there
    */
   static LayerThickness of(Laid laid, Figures figures, Facts facts) {
-    String given = laid.figure().isEmpty() ? laid.kind().thickness() : laid.figure();
+    String asked = laid.figure().isEmpty() ? laid.kind().thickness() : laid.figure();
+    String given = asked.startsWith(AND) ? asked.substring(AND.length()) : asked;
     if (given.equals("none")) {
       return even(0);
     }

@@ -45,9 +45,14 @@ public record Stack(List<StackLayer> layers) {
       // The reason told first is that of the rule that made the layer as thick as it is.
       laid.sort(Comparator.comparingDouble(one -> -LayerThickness.of(one, figures, facts).max()));
       LayerThickness thickness = LayerThickness.even(0);
+      LayerThickness more = thickness;
       for (Laid one : laid) {
-        thickness = thickness.or(LayerThickness.of(one, figures, facts));
+        LayerThickness asked = LayerThickness.of(one, figures, facts);
+        boolean onTop = one.figure().startsWith(LayerThickness.AND);
+        thickness = onTop ? thickness : thickness.or(asked);
+        more = onTop ? more.or(asked) : more;
       }
+      thickness = thickness.and(more);
       layers.add(new StackLayer(laid.get(0).kind(), thickness, laid));
     }
     layers.sort(Comparator.comparingInt(layer -> layer.kind().rank()));

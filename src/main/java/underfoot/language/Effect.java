@@ -69,6 +69,7 @@ public record Effect(Verb verb, List<String> words) {
     RULE_OUT(Place.WORDING),
     LAY(Place.LAYER),
     LAY_AS(Place.LAYER, Place.FIGURE),
+    LAY_MORE(Place.LAYER, Place.FIGURE),
     GRADE(Place.LAYER, Place.WORD),
     SAY(Place.LAYER, Place.WORDING),
     FIX(Place.LAYER, Place.WORDING),

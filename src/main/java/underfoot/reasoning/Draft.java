@@ -133,6 +133,7 @@ final class Draft {
     String name = effect.word(Place.FACT);
     boolean ofFact = Effect.isLookedUp(read);
     Figure figure = read.isEmpty() || ofFact ? null : knowledge.figures().get(read);
+    String thickness = ofFact ? LayerThickness.OF_FACT + Effect.lookedUp(read) : read;
     Derivation because = because(figure);
     return switch (effect.verb()) {
       case ASSUME -> fact(name, about, effect, word, From.ASSUMED, because);
@@ -142,10 +143,8 @@ final class Draft {
       case OFFER -> new OfferedWay(because, effect.word(Place.WAY), word);
       case RULE_OUT -> new RuledOut(because, wording);
       case LAY -> new Laid(because, kind(layer), "");
-      case LAY_AS -> new Laid(
-              because,
-              kind(layer),
-              ofFact ? LayerThickness.OF_FACT + Effect.lookedUp(read) : read);
+      case LAY_AS -> new Laid(because, kind(layer), thickness);
+      case LAY_MORE -> new Laid(because, kind(layer), LayerThickness.AND + thickness);
       case GRADE -> new LayerClass(because, kind(layer).id(), word);
       case SAY -> new LayerNote(because, kind(layer).id(), wording, false);
       case FIX -> new LayerNote(because, kind(layer).id(), wording, true);

@@ -110,7 +110,7 @@ final class UnusedNames {
     Set<String> together = new HashSet<>();
     for (Rule rule : rules) {
       for (Effect effect : rule.effects()) {
-        if (effect.verb() == Verb.LAY || effect.verb() == Verb.LAY_AS) {
+        if (Set.of(Verb.LAY, Verb.LAY_AS, Verb.LAY_MORE).contains(effect.verb())) {
           together.add(effect.word(Place.LAYER));
         }
       }

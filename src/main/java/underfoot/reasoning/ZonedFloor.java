@@ -115,9 +115,12 @@ final class ZonedFloor {
       part.tried = wanted;
       Assessment raised = advisor.advise(part.floor, List.of(toMakeUp(wanted)));
       if (raised.chosen().isPresent()) {
+        double before = part.level();
         part.assessment = raised;
-        part.makeUp = wanted;
-        moved = true;
+        if (part.level() > before + SAME_LEVEL) {
+          part.makeUp = wanted;
+          moved = true;
+        }
       }
     }
     return moved;

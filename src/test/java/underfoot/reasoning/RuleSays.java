@@ -21,13 +21,20 @@ final class RuleSays {
 
   /** What a rule said in an answer, on one line; empty if it did not fire. */
   static String of(String rule, Assessment assessment) {
+    return of(rule, said(assessment));
+  }
+
+  private static Deque<Object> said(Assessment assessment) {
     Deque<Object> todo = new ArrayDeque<>(assessment.general());
     todo.addAll(assessment.facts().all());
     for (BuildUp buildUp : assessment.buildUps()) {
       todo.addAll(buildUp.concluded());
       todo.addAll(buildUp.facts().all());
     }
-    return of(rule, todo);
+    for (ZonePart zone : assessment.zones()) {
+      todo.addAll(said(zone.assessment()));
+    }
+    return todo;
   }
 
   /** What a rule said among conclusions and what they rest on. */

@@ -1,0 +1,146 @@
+package underfoot.reasoning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import underfoot.knowledge.Facts;
+import underfoot.scenario.FactDefinition;
+import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.ScenarioReader;
+
+/** Floors told layer by layer, and rooms whose floor is otherwise in some parts. */
+class FoundFloorTest {
+  private static final String ROOM =
+      """
+      scenario: A floor
+      practice: uk
+      room: {use: hall, outline: [[0 m, 0 m], [4 m, 0 m], [4 m, 3 m], [0 m, 3 m]], storey: ground floor, dwelling: house}
+      building: {built: 2004}
+      tile: {material: porcelain, length: 300 mm, width: 300 mm, thickness: 9 mm, edges: pressed, pattern: grid}
+      heating: none
+      """;
+  private static final String SLAB =
+      "subfloor: {deck: concrete slab, thickness: 150 mm, age: 20 years, floor humidity: 65 %,"
+          + " condition: {cracks: none, weak surface: no, damp: no, residue: none}}\n";
+  private static final String ZONE =
+      "zones: [{name: part, outline: [[%s m, 0 m], [%s m, 0 m], [%s m, 3 m], [%s m, 3 m]],"
+          + " surface: %s mm, deck: concrete slab, thickness: 150 mm, age: 20 years,"
+          + " floor humidity: 65 %%, condition: {cracks: none, weak surface: no, damp: no,"
+          + " residue: none}}]\n";
+
+  private static Scenario read(String yaml) throws ScenarioFaults {
+    return new ScenarioReader(Floors.advisor().knowledge().facts())
+        .read("floor.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Scenario zoned(double from, double to, double surface) throws ScenarioFaults {
+    return read(ROOM + SLAB + ZONE.formatted(from, to, to, from, surface));
+  }
+
+  private static Assessment advise(Scenario scenario) {
+    return Floors.advisor().advise(scenario);
+  }
+
+  @Test
+  void what_comes_up_lies_above_what_stays_on_a_hundred_floors_made_up_of_any_layers()
+      throws Exception {
+    FactDefinition kind =
+        Floors.advisor().knowledge().facts().find("subfloor.as found[].kind").orElseThrow();
+    Random random = new Random(17);
+    for (int floor = 0; floor < 100; floor++) {
+      List<String> layers = new ArrayList<>();
+      layers.add("{kind: tongue-and-groove boards, thickness: 18 mm}");
+      int more = random.nextInt(5);
+      for (int i = 0; i < more; i++) {
+        String of = kind.of().get(random.nextInt(kind.of().size()));
+        layers.add("{kind: \"%s\", thickness: %s mm}".formatted(of, 2 + random.nextInt(20)));
+      }
+      Assessment advice =
+          advise(
+              read(
+                  ROOM
+                      + "subfloor: {carried by: timber joists, as found: ["
+                      + String.join(", ", layers)
+                      + "]}\n"));
+      Facts facts = advice.factsOfChosen();
+      List<String> names = FoundLayers.names(facts);
+      assertThat(names).as("%s", layers).hasSize(layers.size());
+      boolean up = false;
+      for (String name : names) {
+        boolean stays = FoundLayers.stays(facts, name);
+        assertThat(up && stays).as("%s stays on what comes up: %s", name, layers).isFalse();
+        up |= !stays;
+      }
+    }
+  }
+
+  @Test
+  void a_floor_told_layer_by_layer_is_answered_as_the_same_floor_told_in_short() throws Exception {
+    Assessment told =
+        advise(
+            read(
+                ROOM
+                    + "subfloor: {carried by: timber joists,"
+                    + " as found: [{kind: plywood, thickness: 9 mm}]}\n"));
+    Assessment inShort =
+        advise(
+            read(
+                ROOM
+                    + "subfloor: {carried by: timber joists, deck: plywood, thickness: 9 mm}\n"));
+    assertThat(told.verdict()).isEqualTo(inShort.verdict());
+    assertThat(told.chosen().map(BuildUp::way)).isEqualTo(inShort.chosen().map(BuildUp::way));
+  }
+
+  @Test
+  void what_comes_up_comes_off_the_height() throws Exception {
+    String boards = "{kind: tongue-and-groove boards, thickness: 21 mm}";
+    String start = ROOM + "subfloor: {carried by: timber joists, as found: [" + boards;
+    Assessment bare = advise(read(start + "]}\n"));
+    Assessment carpeted = advise(read(start + ", {kind: carpet, thickness: 12 mm}]}\n"));
+    double without = bare.chosen().orElseThrow().facts().number("rise");
+    double with = carpeted.chosen().orElseThrow().facts().number("rise");
+    assertThat(without - with).isEqualTo(12, within(1e-6));
+  }
+
+  @Test
+  void the_parts_of_a_room_have_its_area_together() throws Exception {
+    Random random = new Random(3);
+    for (int i = 0; i < 10; i++) {
+      double from = random.nextInt(10) / 10.0;
+      double to = from + 0.5 + random.nextInt(20) / 10.0;
+      Assessment room = advise(zoned(from, to, random.nextInt(40) - 20));
+      double part = room.zones().get(0).assessment().facts().number("area");
+      assertThat(part).isEqualTo((to - from) * 3, within(1e-6));
+      assertThat(room.facts().number("area") + part).isEqualTo(12, within(1e-6));
+    }
+  }
+
+  @Test
+  void parts_end_at_one_level_or_the_step_that_is_left_is_told() throws Exception {
+    for (int surface : List.of(-30, -10, -4, 0, 5, 12, 35)) {
+      ZonePart part = advise(zoned(0, 1, surface)).zones().get(0);
+      assertThat(part.step()).as("surface %s", surface).isEqualTo(0, within(0.05));
+    }
+    ZonePart deep = advise(zoned(0, 1, -80)).zones().get(0);
+    assertThat(deep.step()).isLessThan(-10);
+    assertThat(deep.assessment().of(underfoot.buildup.Remedy.class))
+        .anyMatch(one -> one.wording().equals("shape-the-step"));
+  }
+
+  @Test
+  void a_part_outside_the_room_and_one_that_covers_it_all_are_refused() {
+    assertThatThrownBy(() -> zoned(3.5, 4.5, 0))
+        .isInstanceOf(ScenarioFaults.class)
+        .hasMessageContaining("reaches outside the room");
+    assertThatThrownBy(() -> zoned(0, 4, 0))
+        .isInstanceOf(ScenarioFaults.class)
+        .hasMessageContaining("cover the whole room");
+  }
+}
