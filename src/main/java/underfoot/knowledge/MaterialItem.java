@@ -18,8 +18,8 @@ import java.util.Map;
  *     the} followed by a fact's name; empty for none
  * @param counted what of the set-out is counted instead where the outline is known: {@code tiles},
  *     {@code boards} or {@code screws}; empty for nothing
- * @param besides figures of what a bed takes besides its own thickness, by the wording that asks for
- *     it, mm
+ * @param besides figures of what a bed takes besides its own thickness, by the wording that asks
+ *     for it, mm
  * @param onlyIf what must be held for it to be bought, as a fact says it; empty for nothing
  * @param notIf what must not be held for it to be bought; empty for nothing
  * @param asOne whether it is sold in one piece that must not be larger than the amount

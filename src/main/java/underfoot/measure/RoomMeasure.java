@@ -34,14 +34,17 @@ final class RoomMeasure implements Measure {
         .sum();
   }
 
-  private static void ofShape(RoomShape shape, double zones, TracedFacts basis, MeasuredFacts found) {
+  private static void ofShape(
+      RoomShape shape, double zones, TracedFacts basis, MeasuredFacts found) {
     String corners = basis.word("outline");
     double area = shape.areaM2() - zones;
     found.add(
         "area",
         area,
         "m2",
-        "area of the outline, " + corners + (zones > 0 ? ", less the parts that are otherwise" : ""),
+        "area of the outline, "
+            + corners
+            + (zones > 0 ? ", less the parts that are otherwise" : ""),
         basis);
     if (zones > 0) {
       found.add("area of the zones", zones, "m2", "areas of the parts that are otherwise", basis);

@@ -83,8 +83,7 @@ public final class Planner implements Appraisal {
       Optional<BuildUp> there = zone.assessment().chosen();
       if (there.isPresent()) {
         Facts facts = there.get().facts();
-        amounts =
-            Amounts.together(amounts, Amounts.ofPart(knowledge, there.get()));
+        amounts = Amounts.together(amounts, Amounts.ofPart(knowledge, there.get()));
         parts.add(new Timetable.Part(facts, zone.assessment().of(StepTime.class)));
       }
     }

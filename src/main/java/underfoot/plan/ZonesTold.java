@@ -39,19 +39,22 @@ final class ZonesTold {
   }
 
   static List<HaltNote> halts(List<HaltNote> room, List<RoomZone> zones) {
-    List<HaltNote> all = with(room, zones, zone -> zone.advice().stopFindings(), HaltNote::id, ZonesTold::at);
+    List<HaltNote> all =
+        with(room, zones, zone -> zone.advice().stopFindings(), HaltNote::id, ZonesTold::at);
     all.sort(Comparator.comparing(HaltNote::verdict).reversed());
     return all;
   }
 
   static List<RemedyNote> remedies(List<RemedyNote> room, List<RoomZone> zones) {
-    List<RemedyNote> all = with(room, zones, zone -> zone.advice().remedies(), RemedyNote::id, ZonesTold::at);
+    List<RemedyNote> all =
+        with(room, zones, zone -> zone.advice().remedies(), RemedyNote::id, ZonesTold::at);
     all.sort(Comparator.comparing(note -> !note.hold()));
     return all;
   }
 
   static List<CautionNote> cautions(List<CautionNote> room, List<RoomZone> zones) {
-    List<CautionNote> all = with(room, zones, zone -> zone.advice().cautions(), CautionNote::id, ZonesTold::at);
+    List<CautionNote> all =
+        with(room, zones, zone -> zone.advice().cautions(), CautionNote::id, ZonesTold::at);
     all.sort(Comparator.comparing(CautionNote::severity));
     return all;
   }

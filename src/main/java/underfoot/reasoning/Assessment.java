@@ -59,8 +59,7 @@ public record Assessment(
       Verdict there = part.assessment().verdict();
       worst = there.compareTo(worst) > 0 ? there : worst;
     }
-    return new Assessment(
-        scenario, knowledge, worst, facts, general, buildUps, criteria, parts);
+    return new Assessment(scenario, knowledge, worst, facts, general, buildUps, criteria, parts);
   }
 
   /** The recommended build-up; empty if none stands or the work must stop. */

@@ -91,10 +91,7 @@ final class FoundFloor {
   }
 
   private double mm(String key, Layer layer) {
-    return scenario
-        .find(LIST + "." + key, layer.name())
-        .map(StatedFact::number)
-        .orElse(Double.NaN);
+    return scenario.find(LIST + "." + key, layer.name()).map(StatedFact::number).orElse(Double.NaN);
   }
 
   /** Whether the layers are told; a floor told in short has none. */
@@ -165,7 +162,9 @@ final class FoundFloor {
     return -1;
   }
 
-  /** What the floor is if the work starts from one of its layers, as a floor told in short has it. */
+  /**
+   * What the floor is if the work starts from one of its layers, as a floor told in short has it.
+   */
   List<Fact> from(int start, List<Fact> judged) {
     return new Start(start, judged).facts();
   }
@@ -190,7 +189,11 @@ final class FoundFloor {
     List<Fact> facts() {
       tell(START, "", Integer.toString(at), at);
       for (int i = layers.size() - 1; i >= 0; i--) { // the uppermost comes up first
-        tell(FoundLayers.FATE, layers.get(i).name(), i > at ? FoundLayers.COMES_UP : "stays", Double.NaN);
+        tell(
+            FoundLayers.FATE,
+            layers.get(i).name(),
+            i > at ? FoundLayers.COMES_UP : "stays",
+            Double.NaN);
       }
       String base = baseOf(at);
       if (!base.isEmpty()) {

@@ -10,8 +10,8 @@ import underfoot.scenario.StatedFact;
 import underfoot.scenario.Zone;
 
 /**
- * A room whose floor is otherwise in some parts: each part is thought through as a floor of its own,
- * and those that end lower are made up to the one that ends highest, as far as rules say how.
+ * A room whose floor is otherwise in some parts: each part is thought through as a floor of its
+ * own, and those that end lower are made up to the one that ends highest, as far as rules say how.
  */
 final class ZonedFloor {
   /** The fact that tells by how much a part must end higher than its layers alone have it. */

@@ -80,8 +80,12 @@ public record FactDefinition(
    */
   public boolean ofTheFloorItself() {
     String first = key.split("[.\\[]")[0];
-    return first.equals("subfloor") || first.equals("zones") || first.equals("levels")
-        || kind == Kind.POINTS || kind == Kind.READINGS || ofEntries();
+    return first.equals("subfloor")
+        || first.equals("zones")
+        || first.equals("levels")
+        || kind == Kind.POINTS
+        || kind == Kind.READINGS
+        || ofEntries();
   }
 
   /** The list it belongs to, such as {@code room.doors[]}; empty if it belongs to none. */

@@ -12,6 +12,7 @@ import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import underfoot.quantity.Dimension;
 import underfoot.quantity.Unit;
+import underfoot.quantity.Words;
 
 /** Writes the JSON Schema (draft 2020-12) of a scenario file, for editors. */
 public final class ScenarioSchema {
@@ -102,13 +103,22 @@ public final class ScenarioSchema {
     Map<String, Object> properties = new LinkedHashMap<>();
     for (KeyNode child : node.children.values()) {
       boolean only = node.children.values().stream().noneMatch(child::isWrittenLike);
-      if (only && needed(child)) {
+      boolean either = child.fact != null && !child.fact.insteadOfIt().isEmpty();
+      if (only && !either && needed(child)) {
         required.add(child.name);
       }
       properties.put(child.name, child.fact == null ? any(child) : fact(child.fact, child));
     }
     if (!required.isEmpty()) {
       group.put("required", required);
+    }
+    for (KeyNode child : node.children.values()) {
+      if (child.fact != null && child.fact.required() && !child.fact.insteadOfIt().isEmpty()) {
+        String other = Words.last(child.fact.insteadOfIt());
+        group.put(
+            "anyOf",
+            List.of(object("required", List.of(child.name)), object("required", List.of(other))));
+      }
     }
     group.put("properties", properties);
     return group;

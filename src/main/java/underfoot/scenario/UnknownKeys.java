@@ -45,7 +45,10 @@ final class UnknownKeys {
   /** The groups other than this one that hold a key of this spelling. */
   private static void homes(KeyNode at, KeyNode except, String alike, List<String> homes) {
     if (at != except && at.children.containsKey(alike)) {
-      homes.add(at.path.isEmpty() ? "no other key: move it to the left edge" : at.inWords());
+      String home = at.path.isEmpty() ? "no other key: move it to the left edge" : at.inWords();
+      if (!homes.contains(home)) { // what is shared stands under several
+        homes.add(home);
+      }
     }
     for (KeyNode child : at.children.values()) {
       homes(child, except, alike, homes);

@@ -113,12 +113,10 @@ final class ZoneReader {
         default -> whole.add(entry);
       }
     }
-    whole.add(
-        new Node.Entry(SUBFLOOR, zone.line(), zone.column(), subfloor(zone, carriers)));
+    whole.add(new Node.Entry(SUBFLOOR, zone.line(), zone.column(), subfloor(zone, carriers)));
     try {
       Scenario read =
-          new Gatherer(book, file)
-              .scenario(new Node.Keys(whole, root.line(), root.column()));
+          new Gatherer(book, file).scenario(new Node.Keys(whole, root.line(), root.column()));
       return read.standingOn(doorsOf(read.outline()), readingsOn(read.outline()));
     } catch (ScenarioFaults e) {
       faults.addAll(e.faults());

@@ -72,8 +72,9 @@ class EveryPromiseIsKeptTest {
     Advice advice = AdviceMaker.make(assessment, WhatIf.assumed(assessment), consequences);
     for (LastReading.Broken one : LastReading.read(advice, assessment)) {
       String what =
-          assessment.chosen().map(BuildUp::way).orElse("") + ", " +
-          one.promise().id()
+          assessment.chosen().map(BuildUp::way).orElse("")
+              + ", "
+              + one.promise().id()
               + ": "
               + one.one().replaceAll("[0-9.]+", "…")
               + ", but "

@@ -91,9 +91,7 @@ class FoundFloorTest {
                     + " as found: [{kind: plywood, thickness: 9 mm}]}\n"));
     Assessment inShort =
         advise(
-            read(
-                ROOM
-                    + "subfloor: {carried by: timber joists, deck: plywood, thickness: 9 mm}\n"));
+            read(ROOM + "subfloor: {carried by: timber joists, deck: plywood, thickness: 9 mm}\n"));
     assertThat(told.verdict()).isEqualTo(inShort.verdict());
     assertThat(told.chosen().map(BuildUp::way)).isEqualTo(inShort.chosen().map(BuildUp::way));
   }

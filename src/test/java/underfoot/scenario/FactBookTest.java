@@ -43,6 +43,9 @@ class FactBookTest {
   void list_examples() throws Exception {
     Scenario scenario = Book.read(Book.LEAST);
     for (FactDefinition fact : Book.SHIPPED.definitions()) {
+      if (fact.key().equals("zones[].outline")) {
+        continue; // read with its zone, in FoundFloorTest
+      }
       switch (fact.kind()) {
         case POINTS, READINGS, LIST, CHOICES ->
             assertThat(scenario.with(fact.key(), "", fact.example()).find(fact.key()).orElseThrow())
