@@ -18,6 +18,9 @@ import underfoot.report.TextPage.Tone;
  * What may lie on what: every two kinds of layer, as text, as JSON and as a table that is drawn.
  */
 public final class BesideReport {
+  /** How what a passport alone says is called begins; it goes without saying on its page. */
+  private static final String PASSPORT = "passport ";
+
   private static final String FORMAT = "underfoot.beside/1";
 
   private final LayersBeside beside;
@@ -97,7 +100,11 @@ public final class BesideReport {
               ? knowledge.figures().get(said.value()).text()
               : said.value();
       String source = knowledge.source(said.source()).title();
-      page.para("  ", "      ", said.called() + ": " + value + " (" + source + ")", Tone.PLAIN);
+      String called =
+          said.called().startsWith(PASSPORT)
+              ? said.called().substring(PASSPORT.length())
+              : said.called();
+      page.para("  ", "      ", called + ": " + value + " (" + source + ")", Tone.PLAIN);
     }
   }
 
