@@ -30,8 +30,6 @@ record Packs(int count, double holds, int pieces, double cost) {
     }
     double packs = Math.ceil(amount.amount() / holds - NEARLY);
     int count = Double.isNaN(packs) ? 0 : (int) packs;
-    // A box that holds less than what it is sold as costs less by as much.
-    double one = pieces > 0 && amount.item().counted().equals("tiles") ? holds / price.pack() : 1;
-    return new Packs(count, holds, pieces, count * one * price.price());
+    return new Packs(count, holds, pieces, count * price.price());
   }
 }

@@ -42,8 +42,9 @@ final class Timetable {
       List<Object> used) {
     /** The same, over no sooner than what it must not end before. */
     Timed until(double end) {
+      double all = step.waits() ? end - span.start() : hours;
       return new Timed(
-          step, hours, new WorkingHours.Span(span.start(), end), critical, because, used);
+          step, all, new WorkingHours.Span(span.start(), end), critical, because, used);
     }
   }
 

@@ -125,10 +125,10 @@ public final class FactBook {
         return Optional.of(definition);
       }
       if (known.endsWith("." + wanted)) {
-        if (found != null) {
+        if (found != null && found.ofEntries() == definition.ofEntries()) {
           return Optional.empty();
         }
-        found = definition;
+        found = found == null || found.ofEntries() ? definition : found; // the room's own first
       }
     }
     return Optional.ofNullable(found);
