@@ -20,8 +20,8 @@ import java.util.Map;
  *     {@code boards} or {@code screws}; empty for nothing
  * @param besides figures of what a bed takes besides its own thickness, by the wording that asks
  *     for it, mm
- * @param onlyIf what must be held for it to be bought, as a fact says it, such as {@code
- *     bed made of: resin}; empty for nothing
+ * @param onlyIf what must be held for it to be bought, as a fact says it, such as {@code bed made
+ *     of: resin}; empty for nothing
  * @param notIf what must not be held for it to be bought; empty for nothing
  * @param asOne whether it is sold in one piece that must not be larger than the amount
  */

@@ -44,6 +44,12 @@ class FoundFloorTest {
     return read(ROOM + SLAB + ZONE.formatted(from, to, to, from, surface));
   }
 
+  /** What the only part of a room was found to lack, mm. */
+  private static double lacking(Scenario scenario) {
+    Facts facts = advise(scenario).zones().get(0).assessment().facts();
+    return facts.number("level to make up");
+  }
+
   private static Assessment advise(Scenario scenario) {
     return Floors.advisor().advise(scenario);
   }
@@ -130,6 +136,29 @@ class FoundFloorTest {
     assertThat(deep.step()).isLessThan(-10);
     assertThat(deep.assessment().of(underfoot.buildup.Remedy.class))
         .anyMatch(one -> one.wording().equals("shape-the-step"));
+  }
+
+  @Test
+  void a_small_step_over_a_limit_of_levels_changes_how_a_part_is_made_up() throws Exception {
+    assertThat(FiredRules.of(advise(zoned(0, 1, -1.9)))).contains("ZONE-03");
+    assertThat(FiredRules.of(advise(zoned(0, 1, -2))))
+        .contains("ZONE-01")
+        .doesNotContain("ZONE-03", "ZONE-13");
+    assertThat(FiredRules.of(advise(zoned(0, 1, -40)))).contains("ZONE-01");
+    assertThat(FiredRules.of(advise(zoned(0, 1, -40.1))))
+        .contains("ZONE-13")
+        .doesNotContain("ZONE-01");
+    assertThat(FiredRules.of(advise(zoned(0, 1, 40.1)))).contains("ZONE-12");
+    assertThat(FiredRules.of(advise(zoned(0, 1, 1.9)))).doesNotContain("ZONE-12");
+    Scenario timber = Floors.read("zones-of-timber");
+    double lacking = lacking(timber);
+    assertThat(lacking).isPositive();
+    String most = (-30 - (25 - lacking)) + " mm";
+    String more = (-30.2 - (25 - lacking)) + " mm";
+    assertThat(FiredRules.of(advise(Floors.change(timber, "zones[].surface", most))))
+        .contains("ZONE-02");
+    assertThat(FiredRules.of(advise(Floors.change(timber, "zones[].surface", more))))
+        .doesNotContain("ZONE-02");
   }
 
   @Test

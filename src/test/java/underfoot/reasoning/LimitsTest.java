@@ -30,20 +30,38 @@ class LimitsTest {
 
   /** What cannot be written down as a pair, and where it is tried instead. */
   private static final Map<String, String> TRIED_ELSEWHERE =
-      Map.of(
-          "over budget / no-money",
-          "what a floor costs changes with every price, so that the limit is set to its cost below",
-          "over budget before contingency / no-money",
-          "likewise",
-          "least over budget / no-money",
-          "likewise, with a price that is missing; that pair is the cases of COST-04 and COST-05",
-          "edge gap / movement-joint-width",
-          "the gap is one of two figures, and the span of the room tells which: that pair is there",
-          "late by / no-time",
-          "how long the work takes changes with every step of it, so that the limit is set to that",
-          "covering resistance / covering-resistance-most",
-          "sheets and boards come in set thicknesses, so that no small step of a floor moves it over"
-              + " the limit; the ways of one floor lie on either side");
+      Map.ofEntries(
+          Map.entry(
+              "over budget / no-money",
+              "what a floor costs changes with every price, so that the limit is set to its cost below"),
+          Map.entry("over budget before contingency / no-money", "likewise"),
+          Map.entry(
+              "least over budget / no-money",
+              "likewise, with a price that is missing; that pair is the cases of COST-04 and COST-05"),
+          Map.entry(
+              "edge gap / movement-joint-width",
+              "the gap is one of two figures, and the span of the room tells which: that pair is there"),
+          Map.entry(
+              "late by / no-time",
+              "how long the work takes changes with every step of it, so that the limit is set to that"),
+          Map.entry(
+              "covering resistance / covering-resistance-most",
+              "sheets and boards come in set thicknesses, so that no small step of a floor moves it over the limit; the ways of one floor lie on either side"),
+          Map.entry(
+              "level to make up / fibre-leveller-most",
+              "it lies in a part of a room: FoundFloorTest tries a small step on either side"),
+          Map.entry(
+              "level to make up / plain-leveller-most",
+              "it lies in a part of a room: FoundFloorTest tries a small step on either side"),
+          Map.entry(
+              "level to make up / zone-bed-takes",
+              "it lies in a part of a room: FoundFloorTest tries a small step on either side"),
+          Map.entry(
+              "step left at the line / zone-bed-takes",
+              "it lies in a part of a room: FoundFloorTest tries a small step on either side"),
+          Map.entry(
+              "step left at the line / zone-step-down",
+              "it lies in a part of a room: FoundFloorTest tries a small step on either side"));
 
   /** The largest step between the two floors of a pair, as a share of the figure. */
   private static final double SMALL = 0.03;

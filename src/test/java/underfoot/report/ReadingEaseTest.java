@@ -30,7 +30,10 @@ class ReadingEaseTest {
 
   private static int syllables(String word) {
     String plain = word.toLowerCase().replaceAll("[^a-z]", "");
-    String said = plain.replaceAll("(?:[^laeiouy]es|ed|[^laeiouy]e|(?<=[aeiouy]l)e)$", "").replaceAll("^y", "");
+    String said =
+        plain
+            .replaceAll("(?:[^laeiouy]es|ed|[^laeiouy]e|(?<=[aeiouy]l)e)$", "")
+            .replaceAll("^y", "");
     return Math.max(1, (int) VOWELS.matcher(said).results().count());
   }
 
