@@ -229,7 +229,8 @@ public final class Interview {
 
   private List<Place> unanswered(Answers answers, Trials trials) {
     return inOrder(answers).stream()
-        .filter(place -> !answers.has(place) && trials.fits(place))
+        .filter(place -> !answers.has(place) && !answers.isSaidOtherwise(place.fact()))
+        .filter(trials::fits)
         .toList();
   }
 

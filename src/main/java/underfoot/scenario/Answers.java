@@ -134,11 +134,24 @@ public final class Answers {
   public List<Place> missing() {
     List<Place> missing = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
-      if (fact.required() && !fact.ofEntries() && !known(fact.key())) {
+      if (fact.required()
+          && !fact.ofEntries()
+          && !known(fact.key())
+          && !isSaidOtherwise(fact)) {
         missing.add(new Place(fact, ""));
       }
     }
     return missing;
+  }
+
+  /**
+   * Whether the same was said in another way, as a deck is by the layers of the floor: then it is
+   * neither missing nor asked for.
+   */
+  public boolean isSaidOtherwise(FactDefinition fact) {
+    return known(fact.insteadOfIt())
+        || book.definitions().stream()
+            .anyMatch(other -> other.insteadOfIt().equals(fact.key()) && known(other.key()));
   }
 
   private boolean known(String key) {
