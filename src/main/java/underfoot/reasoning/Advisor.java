@@ -131,8 +131,9 @@ public final class Advisor {
   private List<Object> judged(Scenario scenario, FoundFloor layers) {
     Known floor = new Known();
     floor.add(stated(scenario));
-    floor.add(layers.places());
-    List<Object> judged = new ArrayList<>(layers.places());
+    List<Fact> places = layers.places();
+    floor.add(places);
+    List<Object> judged = new ArrayList<>(places);
     judged.addAll(rules.think(Pass.FOUND, knowledge, floor.all));
     return judged;
   }

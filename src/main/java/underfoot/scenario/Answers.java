@@ -134,10 +134,7 @@ public final class Answers {
   public List<Place> missing() {
     List<Place> missing = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
-      if (fact.required()
-          && !fact.ofEntries()
-          && !known(fact.key())
-          && !isSaidOtherwise(fact)) {
+      if (fact.required() && !fact.ofEntries() && !known(fact.key()) && !isSaidOtherwise(fact)) {
         missing.add(new Place(fact, ""));
       }
     }
