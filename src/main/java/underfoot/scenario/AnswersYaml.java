@@ -94,7 +94,7 @@ final class AnswersYaml {
     out.append(indent).append(key).append(":\n");
     String list = place.fact().key() + "[]";
     for (String name : text.split(Answers.BETWEEN_NAMES)) {
-      line(indent, "  - name", quoted(name));
+      line(indent, "  - " + naming(place.fact(), name), quoted(name));
       for (FactDefinition fact : book.definitions()) {
         Place inner = new Place(fact, name);
         if (fact.list().equals(list) && said.containsKey(inner.id())) {
@@ -102,6 +102,15 @@ final class AnswersYaml {
         }
       }
     }
+  }
+
+  /** The word after which an entry is named: what it is, where entries are known by that. */
+  private String naming(FactDefinition list, String name) {
+    return book.knownBy(list)
+        .filter(kind -> kind.of().contains(name))
+        .filter(kind -> !said.containsKey(new Place(kind, name).id()))
+        .map(FactDefinition::word)
+        .orElse("name");
   }
 
   private static String value(FactDefinition fact, String text) {

@@ -132,6 +132,9 @@ class InterviewTest {
       if (answers.has(place) || open.contains(place) || !interview.fits(answers, place)) {
         continue;
       }
+      if (answers.isSaidOtherwise(place.fact())) { // saying it again would contradict the answer
+        continue;
+      }
       for (String value : TriedValues.of(answers.scenario(), place)) {
         Scenario other;
         try {
