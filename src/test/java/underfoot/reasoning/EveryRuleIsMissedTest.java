@@ -44,7 +44,10 @@ class EveryRuleIsMissedTest {
   void a_rule_that_is_taken_out_no_longer_fires_on_its_floor() throws Exception {
     Mutants mutants = new Mutants();
     List<Mutant> deleted =
-        new ArrayList<>(mutants.all().stream().filter(one -> one.wrong() == null).toList());
+        new ArrayList<>(
+            mutants.all().stream()
+                .filter(one -> one.wrong() == null && one.pass() != Pass.NEXT)
+                .toList());
     Collections.shuffle(deleted, new Random(7));
     Map<String, RuleCase> byName = NearMiss.byName();
     for (Mutant mutant : deleted.subList(0, Math.min(TAKEN_OUT, deleted.size()))) {

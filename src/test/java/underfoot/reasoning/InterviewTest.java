@@ -82,7 +82,10 @@ class InterviewTest {
       Scenario other = answers.scenario();
       List<String> said = new ArrayList<>();
       for (Place place : answers.places()) {
-        boolean asked = answers.has(place) || !interview.fits(answers, place);
+        boolean asked =
+            answers.has(place)
+                || answers.isSaidOtherwise(place.fact())
+                || !interview.fits(answers, place);
         if (!asked && random.nextInt(3) == 0) {
           String value = pick(TriedValues.of(answers.scenario(), place), random);
           Optional<Scenario> changed = TriedValues.changed(other, place, value);
