@@ -79,6 +79,11 @@ public final class Wording {
     }
   }
 
+  /** Whether words are a whole sentence, and need no full stop more. */
+  public static boolean isSentence(String words) {
+    return words.endsWith(".");
+  }
+
   static Wording load(RuleFiles files) throws KnowledgeFault {
     Map<String, Text> byId = new LinkedHashMap<>();
     for (Entries.Entry entry : Entries.readFolder(files, "wording")) {

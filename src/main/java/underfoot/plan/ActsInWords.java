@@ -81,7 +81,7 @@ final class ActsInWords {
   private String with(Set<String> cares, String about, String sentence) {
     StringBuilder text = new StringBuilder(sentence);
     for (String care : cares) {
-      text.append(text.toString().endsWith(".") ? " " : ". ");
+      text.append(Wording.isSentence(text.toString()) ? " " : ". ");
       text.append(sayings.alone(care, about).parts().must());
     }
     return text.toString();

@@ -108,8 +108,8 @@ final class Amounts {
   }
 
   private boolean held(String says) {
-    int colon = says.indexOf(": ");
-    return facts.text(says.substring(0, colon)).equals(says.substring(colon + 2));
+    int space = says.indexOf(' ', says.indexOf(':'));
+    return facts.text(says.substring(0, space - 1)).equals(says.substring(space + 1));
   }
 
   /** What the set-out counts of a thing; NaN where it does not count it. */

@@ -9,6 +9,7 @@ import underfoot.buildup.Verdict;
 import underfoot.knowledge.Headlines;
 import underfoot.knowledge.Headlines.Row;
 import underfoot.knowledge.Phrases;
+import underfoot.knowledge.Wording;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.RemedyNote;
@@ -122,7 +123,7 @@ final class FirstThingsMaker {
   }
 
   private static String sentence(String words) {
-    return words.endsWith(".") ? words : Texts.sentence(words);
+    return Wording.isSentence(words) ? words : Texts.sentence(words);
   }
 
   private String filled(String words, Thing thing, int count) {

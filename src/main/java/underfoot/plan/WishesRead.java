@@ -88,7 +88,19 @@ final class WishesRead {
   }
 
   static Optional<Broken> conditions(Read read) {
-    List<String> told = told(read);
+    List<String> told = new ArrayList<>(told(read));
+    for (int i = 0; i < read.advice().zones().size(); i++) {
+      Read part =
+          new Read(
+              read.advice().zones().get(i).advice(),
+              read.assessment().zones().get(i).assessment(),
+              read.promise());
+      Optional<Broken> there = conditions(part);
+      if (there.isPresent()) {
+        return there;
+      }
+      told.removeAll(told(part)); // what is not known there may be known of the room
+    }
     for (TableRow row : read.promise().rows()) {
       String known = row.text("known", "");
       String held = row.text("held", "");

@@ -40,9 +40,6 @@ public final class Spoken {
 
   /** The amounts of a text rounded as people say them; other words and numbers stay. */
   public static String of(String text) {
-    if (text.indexOf('.') < 0) {
-      return text;
-    }
     Matcher found = AMOUNT.matcher(text);
     StringBuilder out = new StringBuilder();
     while (found.find()) {

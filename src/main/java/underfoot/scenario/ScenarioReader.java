@@ -47,7 +47,7 @@ public final class ScenarioReader {
     if (root instanceof Node.Keys keys) {
       Gatherer gatherer = new Gatherer(book, fileName);
       Scenario room = unfinished ? gatherer.unfinished(keys) : gatherer.scenario(keys);
-      return new ZoneReader(book, fileName, keys, room).read();
+      return new ZoneReader(book, fileName, keys, room, unfinished).read();
     }
     throw new ScenarioFaults(
         List.of(

@@ -43,7 +43,11 @@ final class ZoneReader {
   private final Set<Fault> faults = new LinkedHashSet<>();
   private final double slack;
 
-  ZoneReader(FactBook book, String file, Node.Keys root, Scenario room) {
+  /** Whether what is missing may still be said: a part without corners is none yet. */
+  private final boolean unfinished;
+
+  ZoneReader(FactBook book, String file, Node.Keys root, Scenario room, boolean unfinished) {
+    this.unfinished = unfinished;
     this.book = book;
     this.file = file;
     this.root = root;
@@ -68,6 +72,9 @@ final class ZoneReader {
     if (!(root.get(ZONES) instanceof Node.Items items) || items.items().isEmpty()) {
       return room;
     }
+    if (unfinished && (room.outline().isEmpty() || !haveCorners(items))) {
+      return room;
+    }
     if (room.outline().isEmpty()) {
       fault(items, "zones need the outline of the room", "write room: {outline: [[0 m, 0 m], …]}");
       throw new ScenarioFaults(List.copyOf(faults));
@@ -89,6 +96,12 @@ final class ZoneReader {
       throw new ScenarioFaults(List.copyOf(faults));
     }
     return room.with(zones, outsideOf(zones));
+  }
+
+  private static boolean haveCorners(Node.Items zones) {
+    return zones.items().stream()
+        .allMatch(
+            zone -> zone instanceof Node.Keys keys && keys.get(OUTLINE) instanceof Node.Items);
   }
 
   private Scenario floor(Node.Keys zone, String name) {
@@ -115,8 +128,9 @@ final class ZoneReader {
     }
     whole.add(new Node.Entry(SUBFLOOR, zone.line(), zone.column(), subfloor(zone, carriers)));
     try {
-      Scenario read =
-          new Gatherer(book, file).scenario(new Node.Keys(whole, root.line(), root.column()));
+      Gatherer gatherer = new Gatherer(book, file);
+      Node.Keys all = new Node.Keys(whole, root.line(), root.column());
+      Scenario read = unfinished ? gatherer.unfinished(all) : gatherer.scenario(all);
       return read.standingOn(doorsOf(read.outline()), readingsOn(read.outline()));
     } catch (ScenarioFaults e) {
       faults.addAll(e.faults());

@@ -156,10 +156,11 @@ class EveryAnswerIsTakenTest {
   void every_fact_that_is_not_required_may_be_unknown() {
     int tried = 0;
     for (FactDefinition fact : BOOK.definitions()) {
-      if (!fact.required() && !fact.key().endsWith("].name")) {
+      boolean named = fact.key().endsWith("].name") || fact.key().equals("zones[].outline");
+      if (!fact.required() && !named) { // a part without corners is none yet
         for (String words : List.of("", "don't know", "I don't know", "no idea", "unknown")) {
           Answers answers = taken(fact, words);
-          assertThat(answers.said(place(fact, answers))).contains(Answers.UNKNOWN);
+          assertThat(answers.said(place(fact, answers))).as(fact.key()).contains(Answers.UNKNOWN);
         }
         tried++;
       }
