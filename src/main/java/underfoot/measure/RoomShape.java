@@ -94,7 +94,8 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
     double vy = (rectangle.get(3).y - origin.y) / across;
     long count = 0;
     for (long i = 0; i < along; i++) {
-      // Each row of bays is cut out of the floor first, so that a bay is not held against all of it.
+      // Each row of bays is cut out of the floor first, so that a bay is not held against all of
+      // it.
       Geometry row = bay(origin, i, 0, across, ux, uy, vx, vy).intersection(floor);
       for (long j = 0; j < across && !row.isEmpty(); j++) {
         Polygon bay = bay(origin, i, j, j + 1, ux, uy, vx, vy);

@@ -301,7 +301,8 @@ class OnlyOurOwnErrorsTest {
     large("a very long key", head + room + tile + "k".repeat(500_000) + ": 1\n");
     large("many keys", head + room + tile + keys(60_000));
     large(
-        "question marks on one line", head + room + tile + "n: {" + "a: ?, ".repeat(160_000) + "}\n");
+        "question marks on one line",
+        head + room + tile + "n: {" + "a: ?, ".repeat(160_000) + "}\n");
     large("all sorts of things, two hundred of each", things(200));
     large("parts", head + room + tile + parts(200));
     large(
