@@ -303,7 +303,7 @@ class OnlyOurOwnErrorsTest {
     large(
         "question marks on one line",
         head + room + tile + "n: {" + "a: ?, ".repeat(160_000) + "}\n");
-    large("all sorts of things, two hundred of each", things(200));
+    large("all sorts of things, a hundred of each", things(100));
     large("parts", head + room + tile + parts(200));
     large(
         "texts that stand for texts",
