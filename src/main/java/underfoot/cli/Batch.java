@@ -14,9 +14,11 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -78,6 +80,9 @@ final class Batch extends FloorCommand {
           "Do not try assumed facts otherwise, nor search for least changes: several times faster.")
   private boolean withoutTrials;
 
+  /** Links in folders that lead out of them. */
+  private final Set<String> leadOut = new HashSet<>();
+
   Batch(Environment around) {
     super(around);
   }
@@ -127,8 +132,28 @@ final class Batch extends FloorCommand {
         : Journal.in(context.output(outFile, replace.wanted || resume), resume);
   }
 
+  /**
+   * Whether a file of a folder is a link that leads out of it: of a folder that somebody else made,
+   * nothing is read that does not lie in it.
+   */
+  private static boolean leadsOut(Path folder, Path file) {
+    try {
+      return !file.toRealPath().startsWith(folder.toRealPath());
+    } catch (IOException e) {
+      return false; // told when it is read
+    }
+  }
+
+  /** The name of a file of a folder, noted if it leads out of it. */
+  private String noted(Path folder, Path file) {
+    if (leadsOut(folder, file)) {
+      leadOut.add(file.toString());
+    }
+    return file.toString();
+  }
+
   /** The files that a name means; it itself if it is standard input. */
-  private static List<String> scenarios(String name) throws UserError {
+  private List<String> scenarios(String name) throws UserError {
     try {
       Path path = Path.of(name);
       if (name.equals(STANDARD_INPUT) || !Files.isDirectory(path)) {
@@ -138,7 +163,7 @@ final class Batch extends FloorCommand {
         return found
             .filter(one -> one.getFileName().toString().endsWith(YAML) && Files.isRegularFile(one))
             .sorted()
-            .map(Path::toString)
+            .map(one -> noted(path, one))
             .toList();
       }
     } catch (InvalidPathException e) {
@@ -213,6 +238,9 @@ final class Batch extends FloorCommand {
       UserError unread = null;
       String digest = "";
       try {
+        if (leadOut.contains(name)) {
+          throw UserError.usage(name + " leads out of its folder; name the file itself");
+        }
         content = context.inputs().read(name);
         digest = digest(content);
       } catch (UserError e) {

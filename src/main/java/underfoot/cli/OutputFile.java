@@ -56,6 +56,10 @@ final class OutputFile {
     String shown = Main.cut(name);
     try {
       Path target = Path.of(name).toAbsolutePath();
+      if (Files.exists(target) && !Files.isRegularFile(target) && !Files.isDirectory(target)) {
+        // Asked before links are followed: where /dev/stdout leads has no name of its own.
+        throw UserError.usage(shown + " is no regular file, so nothing is written to it");
+      }
       for (int links = 0; Files.isSymbolicLink(target) && links < MOST_LINKS; links++) {
         target = target.resolveSibling(Files.readSymbolicLink(target));
       }

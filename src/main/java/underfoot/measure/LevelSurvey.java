@@ -38,6 +38,9 @@ public final class LevelSurvey {
   /** The floor cut to the room, made when it is first poured over. */
   private volatile PourVolume.Ground ground;
 
+  /** How far apart the readings lie, worked out when it is first asked for; NaN before. */
+  private volatile double widestStep = Double.NaN;
+
   private final Map<Double, Flatness> flatness = new ConcurrentHashMap<>();
   private final Map<PourSurface, Pour> pours = new ConcurrentHashMap<>();
   private final Map<Doorway.Place, Optional<Doorway>> doorways = new ConcurrentHashMap<>();
@@ -192,7 +195,12 @@ public final class LevelSurvey {
 
   /** The widest step from reading to reading that nobody can do without to reach them all, mm. */
   public double widestStep() {
-    return WidestStep.of(measured);
+    double known = widestStep;
+    if (Double.isNaN(known)) {
+      known = WidestStep.of(measured);
+      widestStep = known;
+    }
+    return known;
   }
 
   /** The highest reading. */

@@ -11,7 +11,7 @@ import underfoot.scenario.Scenario;
 public final class Measures {
   private static List<Measure> all(Surveys surveys) {
     return List.of(
-        new RoomMeasure(),
+        new RoomMeasure(surveys),
         new TileMeasure(),
         new LevelMeasure(surveys),
         new ClimateMeasure(),

@@ -13,6 +13,12 @@ import underfoot.working.Result;
 
 /** The room's area, perimeter and runs, and the bays that movement joints cut it into. */
 final class RoomMeasure implements Measure {
+  private final Surveys surveys;
+
+  RoomMeasure(Surveys surveys) {
+    this.surveys = surveys;
+  }
+
   @Override
   public List<Fact> of(Scenario scenario, Figures figures, Facts facts) {
     MeasuredFacts found = new MeasuredFacts();
@@ -23,7 +29,7 @@ final class RoomMeasure implements Measure {
       ofStated(figures, facts, found);
     }
     Facts known = Facts.over(facts).addAll(found.list());
-    bays(shape, figures, known, found);
+    bays(scenario, shape, figures, known, found);
     return found.list();
   }
 
@@ -90,8 +96,12 @@ final class RoomMeasure implements Measure {
     found.addAs("shortest run", "", Texts.metres(other), other, how, ofBoth);
   }
 
-  private static void bays(
-      Optional<RoomShape> shape, Figures figures, Facts facts, MeasuredFacts found) {
+  private void bays(
+      Scenario scenario,
+      Optional<RoomShape> shape,
+      Figures figures,
+      Facts facts,
+      MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
     double length = basis.fact("longest run");
     double width = basis.fact("shortest run");
@@ -121,7 +131,7 @@ final class RoomMeasure implements Measure {
     String how = Worked.how(result.get());
     long bays = along * across;
     if (shape.isPresent() && bays > 1) {
-      long held = shape.get().baysWithFloor(along, across);
+      long held = surveys.baysWithFloor(scenario.outline(), shape.get(), along, across);
       if (held < bays) {
         how += "; " + held + " of these " + bays + " bays hold floor";
         bays = held;

@@ -94,24 +94,37 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
     double vy = (rectangle.get(3).y - origin.y) / across;
     long count = 0;
     for (long i = 0; i < along; i++) {
-      for (long j = 0; j < across; j++) {
-        Coordinate from = corner(origin, i, j, ux, uy, vx, vy);
-        Polygon bay =
-            SHAPES.createPolygon(
-                new Coordinate[] {
-                  from,
-                  corner(origin, i + 1, j, ux, uy, vx, vy),
-                  corner(origin, i + 1, j + 1, ux, uy, vx, vy),
-                  corner(origin, i, j + 1, ux, uy, vx, vy),
-                  from
-                });
-        // Slivers from rounding are no floor.
-        if (bay.intersection(floor).getArea() > bay.getArea() * 1e-6) {
-          count++;
+      // Each row of bays is cut out of the floor first, so that a bay is not held against all of
+      // it.
+      Geometry row = bay(origin, i, 0, across, ux, uy, vx, vy).intersection(floor);
+      for (long j = 0; j < across && !row.isEmpty(); j++) {
+        Polygon bay = bay(origin, i, j, j + 1, ux, uy, vx, vy);
+        double held = 0;
+        for (int part = 0; part < row.getNumGeometries(); part++) {
+          if (row.getGeometryN(part) instanceof Polygon one
+              && one.getEnvelopeInternal().intersects(bay.getEnvelopeInternal())) {
+            held += bay.intersection(one).getArea();
+          }
         }
+        // Slivers from rounding are no floor.
+        count += held > bay.getArea() * 1e-6 ? 1 : 0;
       }
     }
     return count;
+  }
+
+  /** One bay of a row, or several from one to another as one. */
+  private static Polygon bay(
+      Coordinate origin, long i, long j, long to, double ux, double uy, double vx, double vy) {
+    Coordinate from = corner(origin, i, j, ux, uy, vx, vy);
+    return SHAPES.createPolygon(
+        new Coordinate[] {
+          from,
+          corner(origin, i + 1, j, ux, uy, vx, vy),
+          corner(origin, i + 1, to, ux, uy, vx, vy),
+          corner(origin, i, to, ux, uy, vx, vy),
+          from
+        });
   }
 
   private static Coordinate corner(

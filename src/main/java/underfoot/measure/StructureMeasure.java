@@ -34,6 +34,9 @@ final class StructureMeasure implements Measure {
   private static void together(Figures figures, Facts facts, MeasuredFacts found) {
     List<String> items = facts.abouts("heavy item");
     boolean counted = facts.find("base family") != null; // what is not listed is counted by then
+    if (counted) {
+      heaviest(items, figures, facts, found);
+    }
     if (counted && items.size() > 1) {
       TracedFacts basis = new TracedFacts(figures, facts);
       double sum = 0;
@@ -44,6 +47,25 @@ final class StructureMeasure implements Measure {
         parts.add(Texts.of(mass, "kg"));
       }
       found.add("heavy items together", sum, "kg", String.join(" + ", parts), basis);
+    }
+  }
+
+  /** The heaviest of them: so that what asks for a heavy thing need not ask each one. */
+  private static void heaviest(
+      List<String> items, Figures figures, Facts facts, MeasuredFacts found) {
+    String heaviest = "";
+    double most = 0;
+    for (String item : items) {
+      double mass = facts.number("heavy item mass", item);
+      if (mass > most) {
+        heaviest = item;
+        most = mass;
+      }
+    }
+    if (most > 0) {
+      TracedFacts basis = new TracedFacts(figures, facts);
+      basis.fact("heavy item mass", heaviest);
+      found.add("heaviest item", most, "kg", "the heaviest of what is listed", basis);
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import underfoot.scenario.Point;
 import underfoot.scenario.Scenario;
 
 /**
@@ -18,6 +19,25 @@ public final class Surveys {
 
   /** By outline and readings. */
   private final Map<List<Object>, LevelSurvey> kept = new ConcurrentHashMap<>();
+
+  /** By outline, and bays along and across. */
+  private final Map<List<Object>, Long> bays = new ConcurrentHashMap<>();
+
+  /**
+   * How many of the equal bays of the rectangle about a room hold floor.
+   *
+   * @param outline the room's corners
+   * @param room the same as a shape
+   * @param along bays along the longer side
+   * @param across bays along the shorter side
+   */
+  long baysWithFloor(List<Point> outline, RoomShape room, long along, long across) {
+    if (bays.size() >= KEPT) {
+      bays.clear();
+    }
+    return bays.computeIfAbsent(
+        List.of(outline, along, across), asked -> room.baysWithFloor(along, across));
+  }
 
   /** The levels of a scenario; empty where it has fewer than two readings. */
   public Optional<LevelSurvey> of(Scenario scenario) {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import underfoot.knowledge.Knowledge;
 import underfoot.scenario.Scenario;
+import underfoot.scenario.Zone;
 
 /**
  * How much may be tried of one floor. What a trial takes grows with what the floor holds, so the
@@ -16,13 +17,31 @@ import underfoot.scenario.Scenario;
  */
 final class Effort {
   private static final String EFFORT = "trials-effort";
+  private static final String ROUNDS = "trials-effort-of-levels";
+  private static final String CORNER = "trials-effort-of-a-corner";
 
   private Effort() {}
 
   /** How often a floor may be thought through again in one search; at least once. */
   static int trials(Knowledge knowledge, Scenario scenario) {
-    double most = knowledge.figures().get(EFFORT).value() / scenario.givens().size();
+    double most = knowledge.figures().get(EFFORT).value() / of(knowledge, scenario);
     return (int) Math.max(1, most);
+  }
+
+  /**
+   * How much there is to think of in a floor: what may be said of it and of each of its parts,
+   * which is a floor of its own, and the corners of the room, in which tiles and boards are cut.
+   */
+  static double of(Knowledge knowledge, Scenario scenario) {
+    double corner = knowledge.figures().get(CORNER).value();
+    double work = scenario.givens().size() + corner * scenario.outline().size();
+    if (!scenario.zones().isEmpty()) {
+      for (Zone zone : scenario.zones()) {
+        work += of(knowledge, zone.floor());
+      }
+      work *= knowledge.figures().get(ROUNDS).value();
+    }
+    return work;
   }
 
   /**

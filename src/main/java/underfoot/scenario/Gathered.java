@@ -2,8 +2,10 @@ package underfoot.scenario;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What was gathered of one floor so far. */
 final class Gathered {
@@ -32,15 +34,16 @@ final class Gathered {
 
   /** Begins with all that a scenario says. */
   void begin(Scenario from) {
+    Map<String, Set<String>> names = new HashMap<>();
     for (StatedFact given : from.givens()) {
       said.put(id(given.key(), given.about()), given);
       if (given.definition().ofEntries()) {
-        List<String> names = named(given.definition().list());
-        if (names.isEmpty() || !names.contains(given.about())) {
-          names.add(given.about());
-        }
+        names
+            .computeIfAbsent(given.definition().list(), list -> new LinkedHashSet<>())
+            .add(given.about());
       }
     }
+    names.forEach((list, all) -> entries.put(list, new ArrayList<>(all)));
     outline = from.outline();
     readings = from.readings();
     zones = from.zones();

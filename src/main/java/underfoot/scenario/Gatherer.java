@@ -324,14 +324,15 @@ final class Gatherer {
       return;
     }
     List<Node> items = ((Node.Items) value).items();
-    if (items.size() > book.limit("most-entries")) {
+    boolean own = !Double.isNaN(fact.most());
+    if (items.size() > (own ? fact.most() : book.limit("most-entries"))) {
       fault(
           value,
           node.name
               + " has "
               + items.size()
               + " entries, but at most "
-              + book.limitAsWritten("most-entries").text()
+              + (own ? fact.mostText() : book.limitAsWritten("most-entries").text())
               + " are read",
           "leave out those that do not matter to the floor");
       return;

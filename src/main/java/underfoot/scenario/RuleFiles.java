@@ -8,6 +8,7 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -110,10 +111,17 @@ public interface RuleFiles {
 
     @Override
     public InputStream open(String path) {
+      Path file = root.resolve(path);
       try {
-        return new ByteArrayInputStream(InputFile.read(root.resolve(path), MOST_BYTES));
+        if (Files.exists(file) && !file.toRealPath().startsWith(root.toRealPath())) {
+          throw new FileSystemException(path, null, "leads out of the folder of the rules");
+        }
+        return new ByteArrayInputStream(InputFile.read(file, MOST_BYTES));
+      } catch (FileSystemException e) {
+        String why = e.getReason() == null ? "cannot be read" : e.getReason();
+        throw new UncheckedIOException(path + " " + why, e);
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException(path + " cannot be read", e);
       }
     }
   }

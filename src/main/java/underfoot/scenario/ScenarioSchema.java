@@ -178,7 +178,13 @@ public final class ScenarioSchema {
         yield corners;
       }
       case READINGS -> tuples(3);
-      case LIST -> object("type", "array", "items", group(node));
+      case LIST -> {
+        Map<String, Object> list = object("type", "array", "items", group(node));
+        if (!Double.isNaN(fact.most())) {
+          list.put("maxItems", Math.round(fact.most()));
+        }
+        yield list;
+      }
     };
   }
 

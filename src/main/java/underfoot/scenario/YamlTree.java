@@ -151,7 +151,13 @@ public final class YamlTree {
   /** Replaces each {@code ?} that is a whole value by a stand-in, places unchanged. */
   private static String markQuestions(String text) {
     StringBuilder out = null;
+    int seen = 0;
+    boolean quoted = false; // whether a quotation mark or a comment stands before, on the same line
     for (int i = text.indexOf(": ?"); i >= 0; i = text.indexOf(": ?", i + 3)) {
+      for (; seen < i; seen++) {
+        char c = text.charAt(seen);
+        quoted = c != '\n' && (quoted || c == '"' || c == '\'' || c == '#');
+      }
       int mark = i + 2;
       int next = mark + 1;
       while (next < text.length() && text.charAt(next) == ' ') {
@@ -159,7 +165,7 @@ public final class YamlTree {
       }
       boolean whole = next == text.length() || "\r\n,}".indexOf(text.charAt(next)) >= 0;
       boolean comment = next < text.length() && next > mark + 1 && text.charAt(next) == '#';
-      if ((whole || comment) && !quoteBefore(text, i)) {
+      if ((whole || comment) && !quoted) {
         if (out == null) {
           out = new StringBuilder(text);
         }
@@ -167,17 +173,6 @@ public final class YamlTree {
       }
     }
     return out == null ? text : out.toString();
-  }
-
-  /** Whether a quotation mark or a comment stands on the same line before an index. */
-  private static boolean quoteBefore(String text, int index) {
-    for (int i = index; i >= 0 && text.charAt(i) != '\n'; i--) {
-      char c = text.charAt(i);
-      if (c == '"' || c == '\'' || c == '#') {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** The tree; null if there are faults. */

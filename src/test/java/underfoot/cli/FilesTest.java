@@ -163,6 +163,46 @@ class FilesTest {
   }
 
   @Test
+  void where_a_link_to_a_pipe_has_no_name_nothing_is_written() throws Exception {
+    Path pipe = pipe("far");
+    Process held =
+        new ProcessBuilder("sh", "-c", "exec 3<> \"$0\"; rm \"$0\"; echo up; sleep 60", pipe + "")
+            .start();
+    try {
+      assumeTrue(held.getInputStream().read() == 'u');
+      Path nameless = Path.of("/proc/" + held.pid() + "/fd/3");
+      assumeTrue(Files.exists(nameless));
+      Console.Ran ran = run("why", floor, "--html", nameless, "--replace");
+      assertThat(ran.exit()).isEqualTo(2);
+      assertThat(ran.err()).contains("is no regular file");
+    } finally {
+      held.destroy();
+    }
+  }
+
+  @Test
+  void of_a_folder_nothing_is_read_that_does_not_lie_in_it() throws Exception {
+    Path secret = Files.writeString(folder.resolve("secret.yaml"), "hunter: [2\n");
+    Path given = Files.createDirectory(folder.resolve("given"));
+    Files.createSymbolicLink(given.resolve("far.yaml"), secret);
+    Files.copy(floor, given.resolve("here.yaml"));
+    Files.createSymbolicLink(given.resolve("near.yaml"), Path.of("here.yaml"));
+    Console.Ran ran = run("batch", "--without-trials", given);
+    assertThat(ran.out().lines()).hasSize(3);
+    assertThat(ran.out().lines().findFirst().orElseThrow())
+        .contains("leads out of its folder; name the file itself")
+        .doesNotContain("hunter");
+    assertThat(ran.out().lines().skip(1)).allMatch(line -> line.contains("\"verdict\""));
+    Path rules = Files.createDirectories(folder.resolve("rules/facts")).getParent();
+    Files.createSymbolicLink(rules.resolve("facts/limits.yaml"), secret);
+    Console.Ran told = run("schema", "--rules", rules);
+    assertThat(told.exit()).isNotZero();
+    assertThat(told.err())
+        .contains("facts/limits.yaml leads out of the folder of the rules")
+        .doesNotContain("hunter", "Exception");
+  }
+
+  @Test
   void onto_a_link_its_target_is_written_and_the_link_stays() throws Exception {
     Path real = folder.resolve("real.html");
     Path link = Files.createSymbolicLink(folder.resolve("link.html"), Path.of("real.html"));

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -299,9 +301,49 @@ class OnlyOurOwnErrorsTest {
     large("a very long key", head + room + tile + "k".repeat(500_000) + ": 1\n");
     large("many keys", head + room + tile + keys(60_000));
     large(
+        "question marks on one line",
+        head + room + tile + "n: {" + "a: ?, ".repeat(160_000) + "}\n");
+    large("all sorts of things, a hundred of each", things(100));
+    large("parts", head + room + tile + parts(200));
+    large(
         "texts that stand for texts",
         "a: &a [x, x, x, x, x, x, x, x]\nb: &b [*a, *a, *a, *a, *a, *a, *a, *a]\n"
             + "c: &c [*b, *b, *b, *b, *b, *b, *b, *b]\nd: [*c, *c, *c, *c, *c, *c, *c, *c]\n");
+  }
+
+  /** A hall of boards with so many heavy things, so many cuts in its joists, and doors. */
+  private static String things(int count) {
+    StringBuilder doors = new StringBuilder();
+    StringBuilder items = new StringBuilder();
+    StringBuilder notches = new StringBuilder();
+    StringBuilder holes = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      doors.append("{name: d%d, wall: %d, from: %d m, width: 762 mm}, ".formatted(i, i % 4, i / 4));
+      items.append("{name: t%d, kind: bath, mass: %d kg}, ".formatted(i, 250 + i));
+      notches.append("{name: n%d, depth: 20 mm, from support: %d mm}, ".formatted(i, 50 + 9 * i));
+      holes.append("{name: h%d, diameter: 22 mm, from support: %d mm}, ".formatted(i, 55 + 9 * i));
+    }
+    return """
+        scenario: Things
+        practice: uk
+        subfloor:
+          deck: tongue-and-groove boards
+          joists: {breadth: 50 mm, depth: 150 mm, centres: 400 mm, clear span: 2.9 m, notches: [%s], holes: [%s]}
+        tile: {material: ceramic, length: 300 mm, width: 300 mm}
+        room:
+          use: hall
+          outline: [[0 m, 0 m], [60 m, 0 m], [60 m, 60 m], [0 m, 60 m]]
+          doors: [%s]
+          heavy items: [%s]
+        """
+        .formatted(notches, holes, doors, items);
+  }
+
+  private static String parts(int count) {
+    return "zones:\n"
+        + IntStream.range(0, count)
+            .mapToObj(i -> "  - {name: part %d, deck: concrete slab}%n".formatted(i))
+            .collect(Collectors.joining());
   }
 
   @Test

@@ -55,7 +55,7 @@ class EffortTest {
   void a_floor_of_any_size_costs_the_same_to_think_through_again() throws Exception {
     for (int doors : List.of(1, 50, 200)) {
       Scenario scenario = hall(doors, "");
-      double work = (double) Effort.trials(KNOWLEDGE, scenario) * scenario.givens().size();
+      double work = Effort.trials(KNOWLEDGE, scenario) * Effort.of(KNOWLEDGE, scenario);
       assertThat(work).as("%d doors", doors).isBetween(0.9 * EFFORT, EFFORT);
     }
   }
@@ -102,6 +102,37 @@ class EffortTest {
   private static int values(FactDefinition definition, Fact held) {
     return (int)
         definition.otherwise().stream().filter(value -> !value.equals(held.text())).count();
+  }
+
+  @Test
+  void parts_of_a_room_and_its_corners_count_as_well() throws Exception {
+    String one =
+        """
+        scenario: A hall of parts
+        practice: uk
+        subfloor: {deck: chipboard}
+        tile: {material: ceramic, length: 600 mm, width: 600 mm}
+        room: {use: hall, outline: [[0 m, 0 m], [60 m, 0 m], [60 m, 9 m], [0 m, 9 m]]}
+        """;
+    StringBuilder text = new StringBuilder(one + "zones:\n");
+    for (int i = 0; i < 30; i++) {
+      text.append(
+          "  - {name: part %d, deck: concrete slab, outline: [[%d m, 0 m], [%d m, 0 m], [%d m, 1 m]]}%n"
+              .formatted(i, 2 * i, 2 * i + 1, 2 * i + 1));
+    }
+    int whole = Effort.trials(KNOWLEDGE, read(one));
+    int ofParts = Effort.trials(KNOWLEDGE, read(text.toString()));
+    assertThat(ofParts).isLessThan(whole / 60);
+    StringBuilder comb = new StringBuilder();
+    for (int i = 0; i < 500; i++) {
+      comb.append("[%d mm, 9 m], [%d mm, 8 m], ".formatted(59_950 - 100 * i, 59_940 - 100 * i));
+    }
+    String cornered = one.replace("[0 m, 9 m]", comb + "[0 m, 9 m]");
+    assertThat(Effort.trials(KNOWLEDGE, read(cornered))).isLessThan(whole / 10);
+  }
+
+  private static Scenario read(String text) throws Exception {
+    return Floors.reader().read("hall", text.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
