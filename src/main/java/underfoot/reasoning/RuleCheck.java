@@ -111,7 +111,8 @@ public final class RuleCheck {
     Source source = knowledge.sources().get(Source.key(citation));
     if (source != null && rank(source.cited(citation).status()) < rank(source.status())) {
       String what =
-          " cites '%s' from memory, but %s is known no better than %s anyway; leave 'from memory' out";
+          " cites '%s' from memory, but %s is known no better than %s anyway; leave 'from memory'"
+              + " out";
       faults.add(
           new RuleFaults.Fault(
               rule.file(),
@@ -202,11 +203,11 @@ public final class RuleCheck {
   private void exception(Rule rule, Said said, List<Rule> named) {
     Rule other = named.get(0);
     String what = "%s says '%s', which has no effect: %s (%s:%d) ";
-    String start =
-        what.formatted(rule.key(), said.text(), other.id(), other.file(), other.line());
+    String start = what.formatted(rule.key(), said.text(), other.id(), other.file(), other.line());
     if (named.stream().flatMap(one -> one.effects().stream()).allMatch(RuleCheck::onlyFacts)) {
       String concluded = other.then().get(0);
-      String how = "only tells a fact (%s); ask for that fact instead: No … is …, or The … is not known";
+      String how =
+          "only tells a fact (%s); ask for that fact instead: No … is …, or The … is not known";
       faults.add(
           new RuleFaults.Fault(rule.file(), said.number(), start + how.formatted(concluded)));
     } else if (other.pass().compareTo(rule.pass()) > 0) {

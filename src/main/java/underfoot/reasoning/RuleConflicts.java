@@ -61,7 +61,9 @@ final class RuleConflicts {
                 assumedAs
                     .computeIfAbsent(effect.word(Place.FACT), fact -> new HashSet<>())
                     .add(effect.verb() == Verb.ASSUME ? effect.word(Place.WORD) : ANY));
-    assumedAs.values().removeIf(words -> words.contains(ANY) || words.stream().anyMatch(Effect::isLookedUp));
+    assumedAs
+        .values()
+        .removeIf(words -> words.contains(ANY) || words.stream().anyMatch(Effect::isLookedUp));
   }
 
   List<RuleFaults.Fault> faults() {

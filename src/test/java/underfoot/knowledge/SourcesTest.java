@@ -77,9 +77,9 @@ class SourcesTest {
     long named = counts.get("published") + counts.get("quoted") + counts.get("named-from-memory");
     Matcher sentence =
         Pattern.compile(
-                "Of (\\d+) rules that state a fact of the trade, (\\d+) name a document \\((\\d+) %\\):"
-                    + " (\\d+) were read in the text itself,\\s+(\\d+) in a page that quotes it,"
-                    + " (\\d+) are named from memory")
+                "Of (\\d+) rules that state a fact of the trade, (\\d+) name a document \\((\\d+)"
+                    + " %\\): (\\d+) were read in the text itself,\\s+(\\d+) in a page that quotes"
+                    + " it, (\\d+) are named from memory")
             .matcher(Files.readString(Path.of("README.md")));
     assertThat(sentence.find()).isTrue();
     List<Long> told = new ArrayList<>();

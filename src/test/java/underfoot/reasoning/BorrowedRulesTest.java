@@ -117,7 +117,9 @@ class BorrowedRulesTest {
     assertThat(wrong).isEmpty();
   }
 
-  /** What was assumed of the floor because nobody had measured it, somewhere in what was matched. */
+  /**
+   * What was assumed of the floor because nobody had measured it, somewhere in what was matched.
+   */
   private static Set<String> guesses(List<Object> premises) {
     Set<String> guesses = new TreeSet<>();
     for (Object premise : premises) {
