@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
-import underfoot.plan.BaseBelow;
 import underfoot.plan.Advice.CautionNote;
+import underfoot.plan.BaseBelow;
 import underfoot.plan.RoomPlan;
 import underfoot.scenario.Scenario;
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -201,14 +200,6 @@ final class ActLint {
 
   /** The first verb by which a text asks for work: one that a sentence begins with. */
   private static String verb(Wording.Text text, Set<String> verbs) {
-    for (String part : text.parts().values()) {
-      for (String sentence : part.split("[.;:] ")) {
-        String first = sentence.strip().split(" ", 2)[0].toLowerCase(Locale.ROOT);
-        if (verbs.contains(first)) {
-          return first;
-        }
-      }
-    }
-    return "";
+    return text.firstWords().stream().filter(verbs::contains).findFirst().orElse("");
   }
 }
