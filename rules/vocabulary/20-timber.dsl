@@ -5,6 +5,8 @@
 [condition][]What carries the floor is worked out here=not Fact( name == "carrier judged by" )
 
 # --- what has been looked at, and what has not
+[condition][]The deck and its joists have all been measured=not Unknown( about == "", name in ( "deck thickness", "joist breadth", "joist depth", "joist centres", "joist span" ) )
+[condition][]Some measure of the deck or its joists has not been taken=exists Unknown( about == "", name in ( "deck thickness", "joist breadth", "joist depth", "joist centres", "joist span" ) )
 [condition][]The joists have all been measured=not Unknown( about == "", name in ( "joist breadth", "joist depth", "joist centres", "joist span" ) )
 [condition][]Some measure of the joists has not been taken=exists Unknown( about == "", name in ( "joist breadth", "joist depth", "joist centres", "joist span" ) )
 [condition][]Nobody has measured where it is and how large=exists Unknown( about == $thing.about, name in ( "notch from support", "notch depth", "hole from support", "hole diameter" ) )

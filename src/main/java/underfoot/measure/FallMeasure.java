@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
-import underfoot.knowledge.Figure;
 import underfoot.knowledge.Figures;
 import underfoot.scenario.Scenario;
 import underfoot.working.Fall;
@@ -29,16 +28,18 @@ final class FallMeasure implements Measure {
       return found.list();
     }
     basis.use(facts.find("wetness"));
-    Figure gentlest = figures.get(GENTLEST);
-    FallLimits limits = new FallLimits(gentlest.number(), figures.get(STEEPEST).number());
-    basis.use(gentlest);
+    double gentlest = bound(basis, "gentlest fall", GENTLEST);
+    double most = bound(basis, "steepest fall", STEEPEST);
+    FallLimits limits = new FallLimits(gentlest, most);
+    found.add("fall reckoned", gentlest, "", "the gentlest that may be", basis);
+    found.add("fall allowed", most, "", "the steepest that may be", basis);
     Optional<RoomShape> shape = RoomShape.of(scenario).filter(one -> !FallShape.isRectangle(one));
     if (shape.isPresent()) {
       ofShape(FallShape.of(shape.get(), Fall.Drain.named(drain)), gentlest, basis, found);
       return found.list();
     }
     Worked.with()
-        .key("gradient", gentlest.number())
+        .key("gradient", gentlest)
         .key("length", longest)
         .key("width", shortest)
         .key("drain", drain)
@@ -47,25 +48,28 @@ final class FallMeasure implements Measure {
             result -> {
               found.add("fall height", result.value("fall"), "mm", Worked.how(result), basis);
               found.add("fall steepest", result.value("steepest"), "", Worked.how(result), basis);
-              falls(
-                  Fall.of(gentlest.number(), longest, shortest, Fall.Drain.named(drain)),
-                  basis,
-                  found);
+              falls(Fall.of(gentlest, longest, shortest, Fall.Drain.named(drain)), basis, found);
             });
     return found.list();
   }
 
+  /** What rules say of this floor, or the figure that holds for others. */
+  private static double bound(TracedFacts basis, String told, String usual) {
+    double own = basis.factIfHeld(told, "");
+    return Double.isNaN(own) ? basis.figure(usual) : own;
+  }
+
   /** The falls of a floor that is no rectangle. */
   private static void ofShape(
-      FallShape shape, Figure gentlest, TracedFacts basis, MeasuredFacts found) {
-    Fall.Values falls = Fall.of(gentlest.number(), shape.longestRunMm());
+      FallShape shape, double gentlest, TracedFacts basis, MeasuredFacts found) {
+    Fall.Values falls = Fall.of(gentlest, shape.longestRunMm());
     double steepest = shape.shortestRunMm() / falls.fallMm();
     String way = "way from the farthest corner, round what stands into the room: ";
     String how =
         way
             + Texts.metres(shape.longestRunMm())
             + "; fall = that / n: / "
-            + Texts.of(gentlest.number(), "")
+            + Texts.of(gentlest, "")
             + ", so "
             + Texts.of(falls.fallMm(), "mm");
     found.add("fall height", falls.fallMm(), "mm", how, basis);

@@ -2,8 +2,10 @@ package underfoot.reasoning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import underfoot.knowledge.Figure;
@@ -32,13 +34,15 @@ import underfoot.scenario.RuleFiles;
 public final class RuleCheck {
   private final Knowledge knowledge;
   private final List<RuleFaults.Fault> faults = new ArrayList<>();
-  private final Set<String> ids;
+  private final Map<String, List<Rule>> ids;
   private final Set<String> figures;
   private final Set<String> layers;
 
   private RuleCheck(RuleSet rules, Knowledge knowledge) {
     this.knowledge = knowledge;
-    this.ids = rules.rules().stream().map(Rule::id).collect(Collectors.toCollection(TreeSet::new));
+    this.ids =
+        rules.rules().stream()
+            .collect(Collectors.groupingBy(Rule::id, TreeMap::new, Collectors.toList()));
     this.figures =
         knowledge.figures().all().stream()
             .map(Figure::name)
@@ -107,7 +111,8 @@ public final class RuleCheck {
     Source source = knowledge.sources().get(Source.key(citation));
     if (source != null && rank(source.cited(citation).status()) < rank(source.status())) {
       String what =
-          " cites '%s' from memory, but %s is known no better than %s anyway; leave 'from memory' out";
+          " cites '%s' from memory, but %s is known no better than %s anyway; leave 'from memory'"
+              + " out";
       faults.add(
           new RuleFaults.Fault(
               rule.file(),
@@ -182,13 +187,39 @@ public final class RuleCheck {
       if (!word.isEmpty()) {
         Set<String> known =
             switch (field) {
-              case "rule" -> ids;
+              case "rule" -> ids.keySet();
               case "layer" -> layers;
               default -> knowledge.wording().ids();
             };
         need(rule, said.number(), field, word, known);
+        if (field.equals("rule") && ids.containsKey(word)) {
+          exception(rule, said, ids.get(word));
+        }
       }
     }
+  }
+
+  /** An exception sees what a rule says, lays or asks for: no facts, and nothing said later. */
+  private void exception(Rule rule, Said said, List<Rule> named) {
+    Rule other = named.get(0);
+    String what = "%s says '%s', which has no effect: %s (%s:%d) ";
+    String start = what.formatted(rule.key(), said.text(), other.id(), other.file(), other.line());
+    if (named.stream().flatMap(one -> one.effects().stream()).allMatch(RuleCheck::onlyFacts)) {
+      String concluded = other.then().get(0);
+      String how =
+          "only tells a fact (%s); ask for that fact instead: No … is …, or The … is not known";
+      faults.add(
+          new RuleFaults.Fault(rule.file(), said.number(), start + how.formatted(concluded)));
+    } else if (other.pass().compareTo(rule.pass()) > 0) {
+      String how = "is thought through after it; name a rule of %s or of a pass before it";
+      faults.add(
+          new RuleFaults.Fault(
+              rule.file(), said.number(), start + how.formatted(rule.pass().folder())));
+    }
+  }
+
+  private static boolean onlyFacts(Effect effect) {
+    return effect.isFact() || effect.verb() == Effect.Verb.ROWS;
   }
 
   private void figures() {

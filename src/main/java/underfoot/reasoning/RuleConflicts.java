@@ -27,10 +27,16 @@ final class RuleConflicts {
   /** So many steps back it is followed what must hold where something was concluded. */
   private static final int DEPTH = 3;
 
+  private static final String ANY = "[any]";
+
   private final List<Rule> rules;
   private final Knowledge knowledge;
   private final Set<String> stated;
   private final Set<String> assumed;
+
+  /** What a fact may be assumed to be, where it is only ever assumed, and in plain words. */
+  private final Map<String, Set<String>> assumedAs = new HashMap<>();
+
   private final List<RuleFaults.Fault> faults = new ArrayList<>();
   private final Map<String, Map<String, Set<String>>> allowedBefore = new HashMap<>();
 
@@ -47,6 +53,17 @@ final class RuleConflicts {
             .filter(Effect::isFact)
             .map(effect -> effect.word(Place.FACT))
             .collect(Collectors.toSet());
+    rules.stream()
+        .flatMap(rule -> rule.effects().stream())
+        .filter(Effect::isFact)
+        .forEach(
+            effect ->
+                assumedAs
+                    .computeIfAbsent(effect.word(Place.FACT), fact -> new HashSet<>())
+                    .add(effect.verb() == Verb.ASSUME ? effect.word(Place.WORD) : ANY));
+    assumedAs
+        .values()
+        .removeIf(words -> words.contains(ANY) || words.stream().anyMatch(Effect::isLookedUp));
   }
 
   List<RuleFaults.Fault> faults() {
@@ -78,7 +95,7 @@ final class RuleConflicts {
             for (Demand other : demands.subList(i + 1, demands.size())) {
               Demand one = demands.get(i);
               if (!one.what().equals(other.what()) && !exclusive(one.rule(), other.rule())) {
-                contradiction(fact, one, other);
+                contradiction(fact, one, other, "; let one ask for what the other must not have");
               }
             }
           }
@@ -96,14 +113,18 @@ final class RuleConflicts {
           String layer = effect.word(Place.LAYER);
           Demand one = first.putIfAbsent(layer, new Demand(rule, "another"));
           if (one != null) {
-            contradiction("class of " + layer, one, new Demand(rule, grade));
+            contradiction(
+                "class of " + layer,
+                one,
+                new Demand(rule, grade),
+                "; name the exception in one of them: except when … holds");
           }
         }
       }
     }
   }
 
-  private void contradiction(String fact, Demand one, Demand other) {
+  private void contradiction(String fact, Demand one, Demand other, String how) {
     faults.add(
         new RuleFaults.Fault(
             other.rule().file(),
@@ -121,7 +142,7 @@ final class RuleConflicts {
                 + other.what()
                 + " and "
                 + one.what()
-                + "; name the exception in one of them: except when … holds"));
+                + how));
   }
 
   /** Whether two rules cannot both hold, as far as their own conditions tell. */
@@ -167,8 +188,8 @@ final class RuleConflicts {
       } else if (pattern.type() == Type.FACT && !none) {
         denied.computeIfAbsent(name, n -> new HashSet<>()).addAll(words(pattern, Operator.IS_NOT));
       } else if (pattern.type() == Type.UNKNOWN
-          && named.contains(pattern.word("name"))
-          && !assumed.contains(pattern.word("name"))) {
+          && (named.contains(pattern.word("name")) && !assumed.contains(pattern.word("name"))
+              || neverAssumed(pattern.word("name"), needs))) {
         return true;
       }
     }
@@ -180,6 +201,13 @@ final class RuleConflicts {
     }
     return other.patterns().stream()
         .anyMatch(pattern -> one.patterns().contains(pattern.with(Quantity.NONE)));
+  }
+
+  /** Whether a fact that nobody has said is never assumed to be what is needed. */
+  private boolean neverAssumed(String name, Map<String, Set<String>> needs) {
+    Set<String> needed = needs.get(name);
+    Set<String> taken = assumedAs.get(name);
+    return needed != null && taken != null && needed.stream().noneMatch(taken::contains);
   }
 
   /** The words that a pattern holds the text of a fact to, or keeps it from. */

@@ -6,13 +6,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import underfoot.language.Effect;
 import underfoot.language.Rule;
 import underfoot.reasoning.Floors;
 
@@ -73,9 +77,9 @@ class SourcesTest {
     long named = counts.get("published") + counts.get("quoted") + counts.get("named-from-memory");
     Matcher sentence =
         Pattern.compile(
-                "Of (\\d+) rules that state a fact of the trade, (\\d+) name a document \\((\\d+) %\\):"
-                    + " (\\d+) were read in the text itself,\\s+(\\d+) in a page that quotes it,"
-                    + " (\\d+) are named from memory")
+                "Of (\\d+) rules that state a fact of the trade, (\\d+) name a document \\((\\d+)"
+                    + " %\\): (\\d+) were read in the text itself,\\s+(\\d+) in a page that quotes"
+                    + " it, (\\d+) are named from memory")
             .matcher(Files.readString(Path.of("README.md")));
     assertThat(sentence.find()).isTrue();
     List<Long> told = new ArrayList<>();
@@ -92,17 +96,84 @@ class SourcesTest {
             counts.get("named-from-memory"));
   }
 
+  /** A standard, a guide of a public body or a handbook, by its number. */
+  private static final Pattern DOCUMENT =
+      Pattern.compile(
+          "\\b(?:BS EN|EN ISO|ISO|BS|EN|DIN|ANSI|ASTM|ACI|ETAG|HSG|EH|INDG|BRE Digest|TCNA|NHBC"
+              + "|Approved Document) ?[A-Z]*[0-9][0-9.]*(?:-[0-9]+)?|\\bApproved Document [A-Z]\\b"
+              + "|\\b(?:TCNA Handbook|NHBC Standards)\\b");
+
+  /** Standards that define classes and say of none where it is to be used. */
+  private static final Set<String> OF_CLASSES =
+      Set.of("en-12004", "en-13888", "en-13813", "iso-13007-1");
+
   @Test
   void no_two_entries_of_the_bibliography_are_one_document() {
-    Map<String, String> standards = new HashMap<>();
-    Pattern number =
-        Pattern.compile("^(?:BS EN|EN ISO|BS|EN|DIN|NHBC|Approved Document) [A-Z0-9-]+");
+    Map<String, String> documents = new HashMap<>();
     for (Source source : KNOWLEDGE.sources().values()) {
-      Matcher begins = number.matcher(source.title());
-      if (begins.find()) {
-        assertThat(standards.put(begins.group(), source.id())).as(source.id()).isNull();
+      Matcher names = DOCUMENT.matcher(source.title());
+      while (names.find()) {
+        String before = documents.put(names.group(), source.id());
+        assertThat(before == null || before.equals(source.id()))
+            .as(names.group() + ": " + source.id() + " and " + before)
+            .isTrue();
       }
     }
+    assertThat(documents).hasSizeGreaterThan(60);
+  }
+
+  @Test
+  void every_standard_stands_with_its_edition_or_says_that_it_is_not_recalled() {
+    Pattern year = Pattern.compile("(?:19|20)[0-9]{2}");
+    for (Source source : KNOWLEDGE.sources().values()) {
+      if (DOCUMENT.matcher(source.title()).find()) {
+        assertThat(
+                year.matcher(source.title()).find()
+                    || source.note().toLowerCase(Locale.ROOT).contains("edition"))
+            .as(source.id() + ": " + source.title())
+            .isTrue();
+      }
+    }
+  }
+
+  @Test
+  void the_documents_that_a_tiler_in_britain_is_held_to_are_there() {
+    List<String> titles = KNOWLEDGE.sources().values().stream().map(Source::title).toList();
+    for (String wanted :
+        List.of(
+            "BS 5385-3:2014",
+            "BS 5385-5:2009",
+            "BS 8000-11:2011",
+            "BS 8203:2017",
+            "BS 8204-1:2003",
+            "BS 8204-5:2004",
+            "BS 8204-7:2003",
+            "BS 5250:2021",
+            "Approved Document A",
+            "Approved Document B",
+            "Approved Document C",
+            "Approved Document E",
+            "Approved Document F",
+            "Approved Document K",
+            "Approved Document M",
+            "Construction (Design and Management) Regulations 2015",
+            "Control of Substances Hazardous to Health Regulations 2002",
+            "Work at Height Regulations 2005",
+            "Manual Handling Operations Regulations 1992")) {
+      assertThat(titles).as(wanted).anyMatch(title -> title.contains(wanted));
+    }
+  }
+
+  @Test
+  void where_a_class_is_to_be_used_is_told_by_no_standard_that_only_defines_it() {
+    Set<Effect.Verb> uses =
+        EnumSet.of(Effect.Verb.GRADE, Effect.Verb.SAY, Effect.Verb.LAY, Effect.Verb.LAY_AS);
+    assertThat(
+            Floors.advisor().rules().set().rules().stream()
+                .filter(rule -> OF_CLASSES.contains(Source.key(rule.note().source())))
+                .filter(rule -> rule.effects().stream().anyMatch(one -> uses.contains(one.verb())))
+                .map(Rule::key))
+        .isEmpty();
   }
 
   @Test

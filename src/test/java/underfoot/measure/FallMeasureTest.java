@@ -71,11 +71,25 @@ class FallMeasureTest {
         .orElseThrow();
   }
 
+  @Test
+  void where_a_wheelchair_goes_a_corner_drain_is_reckoned_at_1_to_60() throws Exception {
+    // The same run of 1.9209 m, and the bounds of accessible showers.
+    Facts found = facts("corner", "yes");
+    assertThat(found.number("fall height")).isCloseTo(32.01, within(0.01));
+    assertThat(found.number("fall allowed")).isEqualTo(50);
+    assertThat(facts("corner").number("fall allowed")).isEqualTo(35);
+  }
+
   private static Facts facts(String drain) throws Exception {
+    return facts(drain, "no");
+  }
+
+  private static Facts facts(String drain, String accessible) throws Exception {
     Scenario scenario =
         Floors.read("slab")
             .with("room.use", "", "wet room")
             .with("room.drain place", "", drain)
+            .with("room.accessible", "", accessible)
             .with("room.outline", "", "[[0 m, 0 m], [1.5 m, 0 m], [1.5 m, 1.2 m], [0 m, 1.2 m]]");
     return Floors.advisor().advise(scenario).facts();
   }
