@@ -228,6 +228,8 @@ public final class AdviceMaker {
           new RemedyNote(
               same.id(),
               same.all().stream().anyMatch(Remedy::hold),
+              RemedyOrder.undated(
+                  knowledge, same.wording(), same.all().stream().anyMatch(Remedy::hold)),
               filled.title(same.about()),
               filled.parts(),
               same.about(),
