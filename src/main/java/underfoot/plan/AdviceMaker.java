@@ -108,7 +108,10 @@ public final class AdviceMaker {
         assessment.scenario().file(),
         assessment.scenario().practice(),
         assessment.verdict(),
-        summary(way, base, stopFindings, remedies, assumptions, heights, mass),
+        summary(way, base, stopFindings, remedies, assumptions, heights, mass)
+            + ChoiceSaid.of(assessment, consequences.ways(), phrases)
+                .map(said -> ' ' + said)
+                .orElse(""),
         base,
         way,
         way.isEmpty() ? "" : phrases.way(way),
