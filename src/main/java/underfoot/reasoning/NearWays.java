@@ -72,8 +72,7 @@ final class NearWays {
     return way.facts().text("tears out").equals("yes");
   }
 
-  private static void inSteps(
-      BuildUp way, List<BuildUp> standing, Figure step, List<Fact> apart) {
+  private static void inSteps(BuildUp way, List<BuildUp> standing, Figure step, List<Fact> apart) {
     String name = step.name().substring(STEP.length()).replace('-', ' ');
     Fact own = way.facts().find(name);
     double best =
