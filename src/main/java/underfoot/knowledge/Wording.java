@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -46,7 +47,18 @@ public final class Wording {
    * @param parts the sentences by part, as in {@link TextParts}
    * @param work which acts it speaks of
    */
-  public record Text(String title, Map<String, String> parts, ActsNamed work) {}
+  public record Text(String title, Map<String, String> parts, ActsNamed work) {
+    /** The word that each of its sentences and clauses begins with, in small letters. */
+    public List<String> firstWords() {
+      List<String> words = new ArrayList<>();
+      for (String part : parts.values()) {
+        for (String sentence : part.split("[.;:] ")) {
+          words.add(sentence.strip().split(" ", 2)[0].toLowerCase(Locale.ROOT));
+        }
+      }
+      return words;
+    }
+  }
 
   /**
    * A wording with its figures and facts filled in.

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import underfoot.buildup.ActRuling;
 import underfoot.buildup.Caution;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.CoverageTarget;
@@ -26,6 +27,7 @@ import underfoot.knowledge.Figures;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Source;
+import underfoot.reasoning.ActsApplied;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 
@@ -66,6 +68,12 @@ final class Floor {
 
   Random random() {
     return random;
+  }
+
+  /** Whether none of some acts is forbidden here, of the whole floor or of its first door. */
+  boolean allows(List<String> acts) {
+    return ActsApplied.rulings(assessment.of(ActRuling.class), ActRuling.Sort.NEVER).stream()
+        .noneMatch(never -> acts.stream().anyMatch(act -> never.holdsFor(act, door)));
   }
 
   /** The first door; empty if there is none. */

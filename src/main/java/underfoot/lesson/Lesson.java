@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
+import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.BaseBelow;
 import underfoot.plan.RoomPlan;
 import underfoot.scenario.Scenario;
@@ -21,6 +22,7 @@ import underfoot.scenario.Scenario;
  * @param below what is there, as it is drawn
  * @param know what is to be known first, by topic
  * @param questions from easy to hard
+ * @param dangers what can hurt whoever does the work on this floor
  */
 public record Lesson(
     Scenario scenario,
@@ -31,7 +33,8 @@ public record Lesson(
     Optional<RoomPlan> room,
     BaseBelow below,
     List<Know> know,
-    List<Question> questions) {
+    List<Question> questions,
+    List<CautionNote> dangers) {
   /** Copies the lists. */
   public Lesson {
     changes = List.copyOf(changes);
@@ -39,6 +42,7 @@ public record Lesson(
     assumed = List.copyOf(assumed);
     know = List.copyOf(know);
     questions = List.copyOf(questions);
+    dangers = List.copyOf(dangers);
   }
 
   /**

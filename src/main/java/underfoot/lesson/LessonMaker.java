@@ -15,6 +15,7 @@ import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.LessonBook.Item;
 import underfoot.measure.Texts;
 import underfoot.plan.BaseBelow;
+import underfoot.plan.DangersTold;
 import underfoot.plan.Planner;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.WhatIf;
@@ -96,11 +97,12 @@ public final class LessonMaker {
         Planner.room(assessment.scenario(), floor.facts()),
         below(floor),
         know(questions, floor),
-        questions);
+        questions,
+        DangersTold.of(assessment));
   }
 
   private static Optional<Question> ask(Workshop shop, Floor floor, Item kind) {
-    if (!floor.holds(kind.list("needs"))) {
+    if (!floor.holds(kind.list("needs")) || !floor.allows(kind.list("acts"))) {
       return Optional.empty();
     }
     return Values.of(kind, floor, shop.prices())

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import underfoot.buildup.ActRuling;
+import underfoot.buildup.ActRuling.Sort;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Criterion;
@@ -31,6 +33,7 @@ import underfoot.plan.Advice.Heights;
 import underfoot.plan.Advice.Ranking;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Sayings.Same;
+import underfoot.reasoning.ActsApplied;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.WhatIf;
@@ -49,10 +52,10 @@ public final class AdviceMaker {
   private final Facts facts;
   private final Sayings sayings;
 
-  private AdviceMaker(Assessment assessment) {
+  private AdviceMaker(Assessment assessment, List<ActRuling> ofTheRoom) {
     this.assessment = assessment;
     this.knowledge = assessment.knowledge();
-    this.sayings = Sayings.of(assessment);
+    this.sayings = Sayings.of(assessment).and(ofTheRoom);
     this.phrases = sayings.phrases();
     this.facts = sayings.facts();
   }
@@ -82,7 +85,19 @@ public final class AdviceMaker {
       List<WhatIf.Assumed> assumed,
       List<WhatIf.Unsaid> unsaid,
       Consequences consequences) {
-    return new AdviceMaker(assessment).advice(assumed, unsaid, consequences);
+    return new AdviceMaker(assessment, List.of()).advice(assumed, unsaid, consequences);
+  }
+
+  /**
+   * Makes the advice on a part of a room. What has to be done first in the room comes first in its
+   * parts as well: one sample, one tracing of services.
+   *
+   * @param part what the rules concluded of the part
+   * @param room what they concluded of the room
+   */
+  static Advice ofPart(Assessment part, Assessment room) {
+    return new AdviceMaker(part, ActsApplied.rulings(room.of(ActRuling.class), Sort.AFTER))
+        .advice(WhatIf.assumed(part), List.of(), Consequences.none());
   }
 
   private Advice advice(
@@ -92,7 +107,7 @@ public final class AdviceMaker {
     String way = chosen.map(BuildUp::way).orElse("");
     List<RoomZone> zones = ZonesTold.of(assessment);
     List<HaltNote> stopFindings = ZonesTold.halts(stopFindings(), zones);
-    List<RemedyNote> remedies = ZonesTold.remedies(remedies(), zones);
+    List<RemedyNote> remedies = inOrder(ZonesTold.remedies(remedies(), zones));
     List<Assumption> assumptions = assumptions(assumed);
     Heights heights = heights(chosen);
     LayerMaker layers = new LayerMaker(assessment, sayings);
@@ -219,6 +234,13 @@ public final class AdviceMaker {
     return notes;
   }
 
+  /** What is put right in the room and its parts, in the order in which it is done. */
+  private List<RemedyNote> inOrder(List<RemedyNote> notes) {
+    List<ActRuling> ofParts = new ArrayList<>();
+    assessment.zones().forEach(part -> ofParts.addAll(part.assessment().of(ActRuling.class)));
+    return new RemedyOrder(knowledge, sayings.and(ofParts).acts()).sorted(notes);
+  }
+
   private List<RemedyNote> remedies() {
     List<RemedyNote> notes = new ArrayList<>();
     List<Remedy> all = new ArrayList<>(assessment.of(Remedy.class));
@@ -238,7 +260,7 @@ public final class AdviceMaker {
               same.about(),
               sayings.because(same, filled)));
     }
-    return new RemedyOrder(knowledge, sayings.acts()).sorted(notes);
+    return notes;
   }
 
   private List<CautionNote> cautions() {

@@ -14,7 +14,6 @@ import underfoot.buildup.Finding;
 import underfoot.buildup.Judgement;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Remedy;
-import underfoot.buildup.Severity;
 import underfoot.buildup.StackLayer;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
@@ -23,7 +22,6 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
-import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.ProposalAssessment;
@@ -90,7 +88,7 @@ public final class OpinionMaker {
         layers,
         whole,
         remedies(),
-        dangers(),
+        DangersTold.of(sayings, examined.all(Caution.class)),
         built.map(one -> AdviceMaker.heights(one, one.facts())),
         built.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0),
         built.map(OpinionMaker::stiffness).orElse(List.of()));
@@ -195,26 +193,6 @@ public final class OpinionMaker {
               justifier.of(List.of(one.because()), words.used())));
     }
     return new RemedyOrder(knowledge, sayings.acts()).sorted(List.copyOf(notes.values()));
-  }
-
-  /** What can hurt people in the work, which the acts it asks for bring. */
-  private List<CautionNote> dangers() {
-    List<Caution> all = examined.all(Caution.class);
-    all.removeIf(one -> one.severity() != Severity.DANGER);
-    List<CautionNote> notes = new ArrayList<>();
-    for (Sayings.Same<Caution> same : sayings.once(all, Caution::wording, Caution::about)) {
-      Wording.Filled filled = sayings.fill(same.wording(), same.about());
-      notes.add(
-          new CautionNote(
-              same.id(),
-              Severity.DANGER,
-              filled.title(same.about()),
-              filled.parts(),
-              same.about(),
-              false,
-              sayings.because(same, filled)));
-    }
-    return notes;
   }
 
   private static List<Opinion.Stiffness> stiffness(BuildUp built) {

@@ -3,8 +3,10 @@ package underfoot.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
@@ -35,6 +37,13 @@ record Sayings(
         facts,
         new Justifier(assessment.scenario(), knowledge),
         assessment.of(ActRuling.class));
+  }
+
+  /** The same where more is said of acts. */
+  Sayings and(List<ActRuling> more) {
+    Set<ActRuling> all = new LinkedHashSet<>(rulings);
+    all.addAll(more);
+    return new Sayings(knowledge, phrases, facts, justifier, List.copyOf(all));
   }
 
   /** The same of other facts. */

@@ -10,7 +10,6 @@ import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.reasoning.Assessment;
-import underfoot.reasoning.WhatIf;
 import underfoot.reasoning.ZonePart;
 
 /**
@@ -33,7 +32,7 @@ final class ZonesTold {
               part.surface(),
               part.level(),
               part.step(),
-              AdviceMaker.make(there, WhatIf.assumed(there), Consequences.none())));
+              AdviceMaker.ofPart(there, room)));
     }
     return zones;
   }
@@ -46,10 +45,7 @@ final class ZonesTold {
   }
 
   static List<RemedyNote> remedies(List<RemedyNote> room, List<RoomZone> zones) {
-    List<RemedyNote> all =
-        with(room, zones, zone -> zone.advice().remedies(), RemedyNote::id, ZonesTold::at);
-    all.sort(Comparator.comparing(note -> !note.hold()));
-    return all;
+    return with(room, zones, zone -> zone.advice().remedies(), RemedyNote::id, ZonesTold::at);
   }
 
   static List<CautionNote> cautions(List<CautionNote> room, List<RoomZone> zones) {

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 public final class Spoken {
   private static final Pattern AMOUNT =
       Pattern.compile(
-          "(?<![\\w.])(\\d+\\.\\d+) (mm|m2|mL|m|L|%|days|kg/m2|kg|hours|h|C)(?![\\w/]| per)");
+          "(?<!\\w)(?<!\\.)(\\d+\\.\\d+) (mm|m2|mL|m|L|%|days|kg/m2|kg|hours|h|C)(?![\\w/]| per)");
 
   /** From what number on a unit is told in wholes; below it, in the parts given. */
   private static final Map<String, Step> STEPS =

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,6 +12,7 @@ import underfoot.knowledge.ActsNamed;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.KnowledgeFault;
 import underfoot.knowledge.LayerKind;
+import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.Listed;
 import underfoot.knowledge.Wording;
 import underfoot.language.Effect;
@@ -83,6 +83,9 @@ final class ActLint {
     for (FactDefinition fact : knowledge.facts().definitions()) {
       fact.acts().forEach(act -> known(fact.file(), fact.line(), fact.key(), act));
     }
+    for (LessonBook.Item kind : LessonBook.load(files).kinds()) {
+      lesson(kind);
+    }
     Set<String> asked = askedFor(knowledge);
     for (Listed act : Listed.in(files, ACTS)) {
       if (!asked.contains(act.name()) && !isBarred(act.name()) && !isRuledOn(act.name())) {
@@ -92,6 +95,29 @@ final class ActLint {
     }
     withoutAct(places);
     return faults;
+  }
+
+  /** A question and the answers that may be right name the acts that they speak of. */
+  private void lesson(LessonBook.Item kind) {
+    List<String> acts = new ArrayList<>(kind.list("acts"));
+    acts.addAll(kind.list("speaks of"));
+    acts.forEach(act -> known(kind.file(), kind.line(), "question " + kind.id(), act));
+    StringBuilder all = new StringBuilder(kind.field("ask"));
+    kind.table("options").stream()
+        .filter(option -> !option.list("right").isEmpty())
+        .forEach(option -> all.append(' ').append(option.field("says")));
+    for (Act act : knowledge.acts().all()) {
+      for (String words : act.saidAs()) {
+        if (all.indexOf(words) >= 0 && !acts.contains(act.id())) {
+          String what =
+              "question '%s' says '%s' and does not name the act '%s'; write it under acts if its"
+                  + " answer asks for it, else under speaks of";
+          faults.add(
+              new RuleFaults.Fault(
+                  kind.file(), kind.line(), what.formatted(kind.id(), words, act.id())));
+        }
+      }
+    }
   }
 
   private boolean isBarred(String act) {
@@ -174,14 +200,6 @@ final class ActLint {
 
   /** The first verb by which a text asks for work: one that a sentence begins with. */
   private static String verb(Wording.Text text, Set<String> verbs) {
-    for (String part : text.parts().values()) {
-      for (String sentence : part.split("[.;:] ")) {
-        String first = sentence.strip().split(" ", 2)[0].toLowerCase(Locale.ROOT);
-        if (verbs.contains(first)) {
-          return first;
-        }
-      }
-    }
-    return "";
+    return text.firstWords().stream().filter(verbs::contains).findFirst().orElse("");
   }
 }

@@ -11,6 +11,7 @@ import underfoot.knowledge.Phrases;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.Question;
 import underfoot.lesson.Sheet;
+import underfoot.plan.Advice.CautionNote;
 import underfoot.report.TextPage.Tone;
 import underfoot.report.html.FloorDrawing;
 
@@ -108,7 +109,7 @@ public final class LessonReport {
               "status",
               figure.status()));
     }
-    return lines;
+    return lines.stream().distinct().toList();
   }
 
   /** What each wrong answer shows, a line each. */
@@ -213,6 +214,23 @@ public final class LessonReport {
         page.para(INDENT + "- ", INDENT + "  ", line, Tone.FAINT);
       }
     }
+    for (Lesson lesson : sheet.lessons()) {
+      page.blank();
+      page.para(dangersOf(lesson));
+      for (CautionNote danger : lesson.dangers()) {
+        page.para(INDENT + "- ", INDENT + "  ", whole(danger), Tone.PLAIN);
+      }
+    }
+  }
+
+  private String dangersOf(Lesson lesson) {
+    return lesson.dangers().isEmpty()
+        ? phrases.say("lesson-no-danger", "floor", lesson.scenario().name())
+        : phrases.say("lesson-dangers", "floor", lesson.scenario().name());
+  }
+
+  private static String whole(CautionNote danger) {
+    return danger.title() + ". " + danger.parts().must();
   }
 
   private String owner(Sheet sheet) {
@@ -363,6 +381,12 @@ public final class LessonReport {
       for (String line : shown(question)) {
         soft(line, out);
       }
+      out.end("section");
+    }
+    for (Lesson lesson : sheet.lessons()) {
+      out.open("section", "class", "question").line();
+      out.block("h3", dangersOf(lesson));
+      list(lesson.dangers().stream().map(LessonReport::whole).toList(), out);
       out.end("section");
     }
   }

@@ -210,7 +210,7 @@ public final class Answers {
       return Values.state(text) == State.UNKNOWN ? UNKNOWN : "not applicable";
     }
     return switch (fact.kind()) {
-      case LIST -> names(words);
+      case LIST -> names(words, book.knownBy(fact));
       case POINTS -> corners(text);
       case READINGS -> spots(text);
       case QUANTITY -> exact(text);
@@ -219,11 +219,13 @@ public final class Answers {
     };
   }
 
-  private static String names(String words) {
+  /** What a list names; where its entries are known by what they are, each as the book calls it. */
+  private static String names(String words, Optional<FactDefinition> kind) {
     Set<String> names = new LinkedHashSet<>();
     for (String name : words.split("[,;\n]")) {
       if (!name.isBlank()) {
-        names.add(Words.squeeze(name));
+        String squeezed = Words.squeeze(name);
+        names.add(kind.map(fact -> Values.choiceOr(fact, squeezed)).orElse(squeezed));
       }
     }
     boolean none = names.size() == 1 && Set.of(NONE, "no", "0").contains(Words.alike(first(names)));

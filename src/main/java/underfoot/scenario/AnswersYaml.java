@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -94,14 +95,23 @@ final class AnswersYaml {
     out.append(indent).append(key).append(":\n");
     String list = place.fact().key() + "[]";
     for (String name : text.split(Answers.BETWEEN_NAMES)) {
-      line(indent, "  - name", quoted(name));
+      Optional<FactDefinition> kind = naming(place.fact(), name);
+      line(indent, "  - " + kind.map(FactDefinition::word).orElse("name"), quoted(name));
       for (FactDefinition fact : book.definitions()) {
         Place inner = new Place(fact, name);
-        if (fact.list().equals(list) && said.containsKey(inner.id())) {
+        boolean more = fact.list().equals(list) && kind.filter(fact::equals).isEmpty();
+        if (more && said.containsKey(inner.id())) {
           place(inner, fact.word(), indent + "    ");
         }
       }
     }
+  }
+
+  /** The fact by which an entry is named, where entries are known by what they are. */
+  private Optional<FactDefinition> naming(FactDefinition list, String name) {
+    return book.knownBy(list)
+        .filter(kind -> kind.of().contains(name))
+        .filter(kind -> said.getOrDefault(new Place(kind, name).id(), name).equals(name));
   }
 
   private static String value(FactDefinition fact, String text) {

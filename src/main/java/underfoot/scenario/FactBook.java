@@ -104,6 +104,11 @@ public final class FactBook {
     return Collections.unmodifiableCollection(definitions.values());
   }
 
+  /** The fact that names the entries of a list where they have no name; empty if none does. */
+  public Optional<FactDefinition> knownBy(FactDefinition list) {
+    return list.knownBy().isEmpty() ? Optional.empty() : find(list.key() + "[]." + list.knownBy());
+  }
+
   /**
    * The fact of a key.
    *

@@ -25,6 +25,9 @@ class ChoosingTest {
   private static final int FLOORS = Integer.getInteger("choices", 25);
   private static final double SLIP = 1e-6;
 
+  /** Asked for in turns, one of each floor. */
+  private static final List<String> ASKED = List.of("foam-board", "tanking", "decoupling-membrane");
+
   private final Advisor advisor = Floors.advisor();
 
   /** A floor and what is decided of it. */
@@ -191,28 +194,28 @@ class ChoosingTest {
   void what_would_let_a_material_in_does_so_when_the_floor_is_thought_through_again()
       throws Exception {
     int opened = 0;
+    int turn = 0;
     for (Path file : Floors.examples()) {
       Scenario scenario = Floors.reader().read(file.toString(), Files.readAllBytes(file));
-      for (String layer : List.of("foam-board", "tanking", "decoupling-membrane")) {
-        WhyNot found = WhyNot.of(advisor, scenario, buildUp -> lays(buildUp, layer));
-        boolean nothing = found.assessment().buildUps().stream().noneMatch(BuildUp::stands);
-        for (WhyNot.Opening opening : found.changes()) {
-          opened++;
-          Scenario changed = scenario;
-          for (WhyNot.Asked asked : opening.asked()) {
-            changed = changed.with(asked.fact().key(), asked.about(), asked.is());
-          }
-          assertThat(advisor.advise(changed).buildUps())
-              .as("%s in %s", opening.asked(), file)
-              .anyMatch(one -> lays(one, layer) && (nothing || one.stands()));
+      String layer = ASKED.get(turn++ % ASKED.size());
+      WhyNot found = WhyNot.of(advisor, scenario, buildUp -> lays(buildUp, layer));
+      boolean nothing = found.assessment().buildUps().stream().noneMatch(BuildUp::stands);
+      for (WhyNot.Opening opening : found.changes()) {
+        opened++;
+        Scenario changed = scenario;
+        for (WhyNot.Asked asked : opening.asked()) {
+          changed = changed.with(asked.fact().key(), asked.about(), asked.is());
         }
-        if (found.standing() == WhyNot.Standing.RULED_OUT) {
-          assertThat(found.refusals()).isNotEmpty();
-          assertThat(found.failed()).extracting(Fact::key).isNotEmpty();
-        }
+        assertThat(advisor.advise(changed).buildUps())
+            .as("%s in %s", opening.asked(), file)
+            .anyMatch(one -> lays(one, layer) && (nothing || one.stands()));
+      }
+      if (found.standing() == WhyNot.Standing.RULED_OUT) {
+        assertThat(found.refusals()).isNotEmpty();
+        assertThat(found.failed()).extracting(Fact::key).isNotEmpty();
       }
     }
-    assertThat(opened).isGreaterThan(20);
+    assertThat(opened).isGreaterThan(20 / ASKED.size());
   }
 
   private static boolean lays(BuildUp buildUp, String layer) {

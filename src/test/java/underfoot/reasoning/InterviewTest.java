@@ -82,7 +82,10 @@ class InterviewTest {
       Scenario other = answers.scenario();
       List<String> said = new ArrayList<>();
       for (Place place : answers.places()) {
-        boolean asked = answers.has(place) || !interview.fits(answers, place);
+        boolean asked =
+            answers.has(place)
+                || answers.isSaidOtherwise(place.fact())
+                || !interview.fits(answers, place);
         if (!asked && random.nextInt(3) == 0) {
           String value = pick(TriedValues.of(answers.scenario(), place), random);
           Optional<Scenario> changed = TriedValues.changed(other, place, value);
@@ -130,6 +133,9 @@ class InterviewTest {
     int tried = 0;
     for (Place place : answers.places()) {
       if (answers.has(place) || open.contains(place) || !interview.fits(answers, place)) {
+        continue;
+      }
+      if (answers.isSaidOtherwise(place.fact())) { // saying it again would contradict the answer
         continue;
       }
       for (String value : TriedValues.of(answers.scenario(), place)) {

@@ -116,6 +116,9 @@ final class Mutants {
 
   /** Another word of the same sort; empty if there is none. */
   private String other(String slot, String value, String name) {
+    if (value.startsWith("[")) {
+      return ""; // a fact stands where a figure may
+    }
     return switch (slot) {
       case "figure" ->
           next(

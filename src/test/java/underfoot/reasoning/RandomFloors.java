@@ -16,6 +16,9 @@ final class RandomFloors {
   private static final List<String> JOISTED =
       List.of("square-edged boards", "tongue-and-groove boards", "chipboard", "OSB", "plywood");
 
+  private static final String AS_FOUND = "subfloor.as found";
+  private static final String ITEMS = "room.heavy items";
+
   private final FactBook book;
   private final Random random;
 
@@ -26,6 +29,46 @@ final class RandomFloors {
 
   /** One floor as a scenario file; {@code fixed} facts have the values given. */
   String next(Map<String, String> fixed) {
+    return written(tree(fixed));
+  }
+
+  /**
+   * One floor with what an unusual floor has besides: layers as found, cuts in its joists, items
+   * that stand on it, parts where it is otherwise, each as often as not.
+   */
+  String nextUnusual() {
+    Map<String, Object> tree = tree(Map.of());
+    of(tree, "room").remove("area");
+    of(tree, "room").remove("longest side");
+    if (random.nextBoolean()) {
+      of(tree, "subfloor").remove("deck");
+      for (FactDefinition definition : book.definitions()) {
+        if (AS_FOUND.equals(definition.insteadOfIt())) {
+          of(tree, "subfloor").remove(definition.word());
+        }
+      }
+      put(tree, AS_FOUND, entries(AS_FOUND, 1 + random.nextInt(4)));
+    }
+    for (String cuts : List.of("notches", "holes")) {
+      if (random.nextBoolean() && of(tree, "subfloor").containsKey("joists")) {
+        put(tree, "subfloor.joists." + cuts, entries("subfloor.joists." + cuts, 1));
+      }
+    }
+    if (random.nextBoolean()) {
+      put(tree, ITEMS, entries(ITEMS, 1 + random.nextInt(3)));
+    }
+    if (of(tree, "room").containsKey("outline") && random.nextBoolean()) {
+      put(tree, "zones", zone());
+    }
+    return written(tree);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> of(Map<String, Object> tree, String key) {
+    return (Map<String, Object>) tree.getOrDefault(key, Map.of());
+  }
+
+  private Map<String, Object> tree(Map<String, String> fixed) {
     Map<String, Object> tree = new LinkedHashMap<>();
     put(tree, "scenario", "Made up");
     String deck = fixed.getOrDefault("subfloor.deck", pick(choices("subfloor.deck")));
@@ -55,9 +98,48 @@ final class RandomFloors {
     if (random.nextInt(3) > 0) {
       put(tree, "room.doors", doors());
     }
+    return tree;
+  }
+
+  private static String written(Map<String, Object> tree) {
     StringBuilder yaml = new StringBuilder();
     write(yaml, tree, "");
     return yaml.toString();
+  }
+
+  private String zone() {
+    double width = (4 + random.nextInt(7)) / 10.0;
+    String floor =
+        random.nextBoolean()
+            ? "deck: " + pick(choices("subfloor.deck"))
+            : "as found: " + entries(AS_FOUND, 1 + random.nextInt(3));
+    String surface = random.nextInt(3) > 0 ? ", surface: " + (random.nextInt(90) - 45) + " mm" : "";
+    return "[{name: part, outline: [[0 m, 0 m], [%s m, 0 m], [%s m, 0.6 m], [0 m, 0.6 m]], %s%s}]"
+        .formatted(width, width, floor, surface);
+  }
+
+  /** Entries of a list; each fact of them is stated about two times in three. */
+  private String entries(String list, int count) {
+    List<String> entries = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      List<String> said = new ArrayList<>();
+      for (FactDefinition definition : book.definitions()) {
+        String key = definition.key();
+        if (!key.startsWith(list + "[].")) {
+          continue;
+        }
+        if (key.endsWith("].name")) {
+          said.add("name: " + "abcd".charAt(i));
+        } else if (definition.required() || random.nextInt(3) > 0) {
+          String value = value(definition);
+          if (!value.isEmpty()) {
+            said.add(key.substring(list.length() + 3) + ": \"" + value.replace("\"", "") + "\"");
+          }
+        }
+      }
+      entries.add("{" + String.join(", ", said) + "}");
+    }
+    return "[" + String.join(", ", entries) + "]";
   }
 
   private List<String> choices(String key) {

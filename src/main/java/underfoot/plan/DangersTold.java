@@ -1,0 +1,49 @@
+package underfoot.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import underfoot.buildup.Caution;
+import underfoot.buildup.Severity;
+import underfoot.knowledge.Wording;
+import underfoot.plan.Advice.CautionNote;
+import underfoot.reasoning.Assessment;
+
+/**
+ * What can hurt people in the work, which the acts it asks for bring, each told once and whole, the
+ * gravest first.
+ */
+public final class DangersTold {
+  private DangersTold() {}
+
+  /** What can hurt people in the work that is asked for on a floor. */
+  public static List<CautionNote> of(Assessment assessment) {
+    return of(Sayings.of(assessment), assessment.of(Caution.class));
+  }
+
+  static List<CautionNote> of(Sayings sayings, List<Caution> cautions) {
+    List<Caution> all = new ArrayList<>(cautions);
+    all.removeIf(one -> one.severity() != Severity.DANGER);
+    List<CautionNote> notes = new ArrayList<>();
+    for (Sayings.Same<Caution> same : sayings.once(all, Caution::wording, Caution::about)) {
+      Wording.Filled filled = sayings.fill(same.wording(), same.about());
+      notes.add(
+          new CautionNote(
+              same.id(),
+              Severity.DANGER,
+              filled.title(same.about()),
+              filled.parts(),
+              same.about(),
+              false,
+              sayings.because(same, filled)));
+    }
+    notes.sort(
+        Comparator.comparingInt(
+            note ->
+                sayings
+                    .knowledge()
+                    .headlines()
+                    .place(FirstThingsMaker.wording(note.id()), "danger")));
+    return notes;
+  }
+}
