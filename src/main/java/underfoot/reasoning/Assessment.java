@@ -1,11 +1,11 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
-import java.util.Map;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
@@ -113,8 +113,7 @@ public record Assessment(
   /** What would be recommended if the client had asked for nothing; empty if nothing stands. */
   public Optional<BuildUp> withoutWishes() {
     Set<String> wished = wishes().keySet();
-    List<Criterion> rest =
-        criteria.stream().filter(one -> !wished.contains(one.name())).toList();
+    List<Criterion> rest = criteria.stream().filter(one -> !wished.contains(one.name())).toList();
     return buildUps.stream().filter(BuildUp::stands).min(Ranks.by(rest));
   }
 
