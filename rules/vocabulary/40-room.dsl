@@ -20,8 +20,8 @@
 [condition][]Its leaf must not be cut=Fact( about == $thing.about, says == "trimming: never" )
 [condition][]Its {name} is said to be {value}=Fact( about == $thing.about, says == "{name}: {value}", from == "scenario" )
 [condition][]Its {name} is no more than its {other}=$itsNoMore : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number >= $itsNoMore.number )
-[condition][]Cut by its most trim its leaf would clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number <= $itsLeft.number + $itsTrim.number )
-[condition][]Even cut by its most trim its leaf would not clear the floor by {figure}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Figure( name == "{figure}", number > $itsLeft.number + $itsTrim.number )
+[condition][]Cut by its most trim its leaf would clear the floor by its {other}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number <= $itsLeft.number + $itsTrim.number )
+[condition][]Even cut by its most trim its leaf would not clear the floor by its {other}=$itsLeft : Fact( name == "gap left", about == $thing.about ) $itsTrim : Fact( name == "most trim", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number > $itsLeft.number + $itsTrim.number )
 [condition][]The new floor would stand above its sill=$itsSill : Fact( name == "sill height", about == $thing.about ) Fact( name == "rise most", about == "", number > $itsSill.number )
 [consequence][]Its leaf must then never be cut=conclude( "trimming", $thing.about, "never" )
 

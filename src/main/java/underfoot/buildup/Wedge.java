@@ -34,6 +34,21 @@ final class Wedge {
   }
 
   /**
+   * What the wedge brings the leaf to: comfort where the floor beside the pour leaves so much, else
+   * what is left there. A leaf that opens over the pour as it is needs no wedge.
+   */
+  private double clearance(TracedFacts basis, double left) {
+    double comfort = basis.figure("door-clearance");
+    double least = basis.factIfHeld("least gap", door);
+    if (Double.isNaN(least)) {
+      return comfort;
+    }
+    double beside = basis.factIfHeld("gap left beside the pour", door);
+    double reached = Double.isNaN(beside) ? comfort : Math.min(comfort, beside);
+    return left >= least ? left : Math.max(least, reached);
+  }
+
+  /**
    * Works the profile out, if the leaf does not clear the floor where the compound is poured.
    *
    * @param doorway the surveyed doorway; empty where readings or the door's place are not known
@@ -42,7 +57,7 @@ final class Wedge {
   void work(Optional<Doorway> doorway, Optional<PourSurface> pour) {
     TracedFacts ofDrop = new TracedFacts(figures, facts);
     double left = ofDrop.fact("gap left", door);
-    double clearance = ofDrop.figure("door-clearance");
+    double clearance = clearance(ofDrop, left);
     double drop = clearance - left;
     if (!ofDrop.complete() || drop <= 0) {
       return;
@@ -87,6 +102,17 @@ final class Wedge {
             stop,
             "zero line + wedge: " + Texts.metres(zero) + " + " + Texts.metres(length),
             ofStop);
+    if (figures.has("pour-worth-making")) {
+      TracedFacts ofPour = new TracedFacts(figures, facts).use(stopLine);
+      double least = ofPour.figure("pour-worth-making");
+      found.addAs(
+          "room the wedge needs",
+          door,
+          Texts.metres(stop + least),
+          stop + least,
+          "stop line + least pour: " + Texts.metres(stop) + " + " + Texts.metres(least),
+          ofPour);
+    }
     TracedFacts ofBed = new TracedFacts(figures, facts).use(stopLine);
     double bed = ofBed.fact("tile bed depth");
     double deep = ofBed.fact("pour most");

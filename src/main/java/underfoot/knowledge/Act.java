@@ -10,9 +10,11 @@ import java.util.List;
  * @param means what counts as doing it
  * @param stage at which stage of putting a floor right it is done, from 0
  * @param structural whether it makes the floor carry, or says whether it does
+ * @param undated whether nobody can say beforehand how long it takes
  * @param saidAs words by which a text speaks of it, so that none does without naming it
  */
-public record Act(String id, String means, int stage, boolean structural, List<String> saidAs) {
+public record Act(
+    String id, String means, int stage, boolean structural, boolean undated, List<String> saidAs) {
   /** Copies the list. */
   public Act {
     saidAs = List.copyOf(saidAs);

@@ -46,6 +46,7 @@ public final class Acts {
               entry.required("means"),
               stage,
               entry.field("structure").equals("yes"),
+              entry.field("undated").equals("yes"),
               entry.named("said as")));
     }
     Map<String, List<String>> ofWays = new LinkedHashMap<>();

@@ -212,6 +212,7 @@ public record Advice(
    *
    * @param id the wording, and what it is about
    * @param hold whether it is a hold point: to be cleared before any work
+   * @param undated whether nobody can say when it is done, so that the programme counts from then
    * @param title a few words
    * @param parts what to do
    * @param about which of several things it is about; empty for the room
@@ -220,6 +221,7 @@ public record Advice(
   public record RemedyNote(
       String id,
       boolean hold,
+      boolean undated,
       String title,
       TextParts parts,
       String about,

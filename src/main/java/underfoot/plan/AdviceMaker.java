@@ -123,7 +123,10 @@ public final class AdviceMaker {
         assessment.scenario().file(),
         assessment.scenario().practice(),
         assessment.verdict(),
-        summary(way, base, stopFindings, remedies, assumptions, heights, mass),
+        summary(way, base, stopFindings, remedies, assumptions, heights, mass)
+            + ChoiceSaid.of(assessment, consequences.ways(), phrases)
+                .map(said -> ' ' + said)
+                .orElse(""),
         base,
         way,
         way.isEmpty() ? "" : phrases.way(way),
@@ -250,6 +253,8 @@ public final class AdviceMaker {
           new RemedyNote(
               same.id(),
               same.all().stream().anyMatch(Remedy::hold),
+              RemedyOrder.undated(
+                  knowledge, same.wording(), same.all().stream().anyMatch(Remedy::hold)),
               filled.title(same.about()),
               filled.parts(),
               same.about(),

@@ -105,7 +105,7 @@ final class AlternativeMaker {
       Fact here = buildUp.facts().find(criterion.name());
       Fact there = chosen.facts().find(criterion.name());
       if (here != null && there != null && here.number() != there.number()) {
-        String id = "behind-by-" + criterion.name().replace(' ', '-');
+        String id = "behind-by-" + criterion.name().replace(" in steps", "").replace(' ', '-');
         text =
             phrases.say(
                 phrases.has(id) ? id : "behind-by",
@@ -125,7 +125,7 @@ final class AlternativeMaker {
     }
     for (ComparedBuildUp way : ways) {
       if (way.id().equals(buildUp.way())) {
-        text += gainsAndLosses(way);
+        text += gainsAndLosses(way, phrases);
       }
     }
     return new Alternative(
@@ -136,7 +136,8 @@ final class AlternativeMaker {
         sayings.justifier().of(because, used));
   }
 
-  private String gainsAndLosses(ComparedBuildUp way) {
+  /** What a way has over the recommended one, and what it gives up. */
+  static String gainsAndLosses(ComparedBuildUp way, Phrases phrases) {
     if (way.gains().isEmpty() && way.givesUp().isEmpty()) {
       return "";
     }

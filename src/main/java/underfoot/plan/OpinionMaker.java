@@ -186,6 +186,7 @@ public final class OpinionMaker {
           new RemedyNote(
               id,
               one.hold(),
+              RemedyOrder.undated(knowledge, one.wording(), one.hold()),
               words.title(),
               words.parts(),
               one.about(),

@@ -32,6 +32,15 @@ final class RemedyOrder {
         : note.id();
   }
 
+  /**
+   * Whether nobody can say how long a remedy takes: a hold point, or one whose first act has no
+   * length that can be told.
+   */
+  static boolean undated(Knowledge knowledge, String wording, boolean hold) {
+    List<String> asked = knowledge.wording().work(wording).asked();
+    return hold || !asked.isEmpty() && knowledge.acts().get(asked.get(0)).undated();
+  }
+
   /** The notes in order; those of one stage stay as they are. */
   List<RemedyNote> sorted(List<RemedyNote> notes) {
     Set<String> gates = new HashSet<>();

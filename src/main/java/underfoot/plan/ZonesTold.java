@@ -92,6 +92,7 @@ final class ZonesTold {
     return new RemedyNote(
         note.id(),
         note.hold(),
+        note.undated(),
         title(note.title(), zone),
         note.parts(),
         note.about().isEmpty() ? zone : note.about(),

@@ -360,7 +360,8 @@ public final class Advisor {
     return knowledge.scales().get("standings").indexOf(offer.standing());
   }
 
-  private Assessment settle(Scenario scenario, Known floor, List<BuildUp> buildUps) {
+  private Assessment settle(Scenario scenario, Known floor, List<BuildUp> worked) {
+    List<BuildUp> buildUps = NearWays.of(knowledge, worked);
     Known settled = new Known(floor); // the build-ups keep what was held of the floor before
     if (!floor.stopped()) {
       long standing = buildUps.stream().filter(BuildUp::stands).count();
@@ -394,18 +395,10 @@ public final class Advisor {
       }
     }
     criteria.sort(Comparator.comparingInt(Criterion::order));
-    Comparator<BuildUp> ranking = Comparator.comparing(buildUp -> !buildUp.stands());
-    for (Criterion criterion : criteria) {
-      ranking = ranking.thenComparingDouble(c -> sortable(c.facts().number(criterion.name())));
-    }
     List<BuildUp> ranked = new ArrayList<>(buildUps);
-    ranked.sort(ranking.thenComparing(BuildUp::way));
+    ranked.sort(Ranks.by(criteria));
     return new Assessment(
         scenario, knowledge, verdict(general, ranked), settled.facts, general, ranked, criteria);
-  }
-
-  private static double sortable(double number) {
-    return Double.isNaN(number) ? Double.MAX_VALUE : number;
   }
 
   private static Verdict verdict(List<Conclusion> general, List<BuildUp> ranked) {

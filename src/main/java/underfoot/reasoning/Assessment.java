@@ -1,8 +1,11 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
@@ -93,6 +96,25 @@ public record Assessment(
     }
     chosen().ifPresent(buildUp -> found.addAll(buildUp.of(sort)));
     return found;
+  }
+
+  /** What the client asked for decides by these criteria, and what each was asked as. */
+  public Map<String, String> wishes() {
+    Map<String, String> wishes = new LinkedHashMap<>();
+    for (Criterion criterion : criteria) {
+      String asked = facts.text("client's wish for " + criterion.name());
+      if (!asked.isEmpty()) {
+        wishes.putIfAbsent(criterion.name(), asked);
+      }
+    }
+    return wishes;
+  }
+
+  /** What would be recommended if the client had asked for nothing; empty if nothing stands. */
+  public Optional<BuildUp> withoutWishes() {
+    Set<String> wished = wishes().keySet();
+    List<Criterion> rest = criteria.stream().filter(one -> !wished.contains(one.name())).toList();
+    return buildUps.stream().filter(BuildUp::stands).min(Ranks.by(rest));
   }
 
   /** The facts that hold for the recommended build-up, or for the floor if there is none. */

@@ -1,7 +1,9 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import underfoot.buildup.Criterion;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Fact;
@@ -12,6 +14,19 @@ import underfoot.measure.Texts;
 /** By what build-ups are ranked besides what is measured of them. */
 final class Ranks {
   private Ranks() {}
+
+  /** Those that stand first, then by each criterion in turn, and by name where nothing tells. */
+  static Comparator<BuildUp> by(List<Criterion> criteria) {
+    Comparator<BuildUp> ranking = Comparator.comparing(buildUp -> !buildUp.stands());
+    for (Criterion criterion : criteria) {
+      ranking = ranking.thenComparingDouble(c -> sortable(c.facts().number(criterion.name())));
+    }
+    return ranking.thenComparing(BuildUp::way);
+  }
+
+  private static double sortable(double number) {
+    return Double.isNaN(number) ? Double.MAX_VALUE : number;
+  }
 
   /** What build-ups may be ranked by once they are judged. */
   static List<Fact> of(Knowledge knowledge, Facts facts, List<?> held, Verdict verdict) {

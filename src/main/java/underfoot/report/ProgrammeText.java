@@ -27,6 +27,7 @@ final class ProgrammeText {
     String marked = all ? "programme-marked" : "programme-decides";
     boolean remedies = !advice.remedies().isEmpty();
     page.para(Sentences.programme(steps.get(0), remedies, marked, phrases));
+    Sentences.undated(advice, phrases).ifPresent(page::para);
     int wide = steps.get(0).begins().isPresent() ? DATED_COLUMN : HOURS_COLUMN;
     for (ProgrammeStep step : steps) {
       String when =
@@ -54,6 +55,7 @@ final class ProgrammeText {
     if (steps.get(0).begins().isEmpty()) {
       page.para(phrases.say("programme-monday"));
     }
+    Sentences.undated(advice, phrases).ifPresent(page::para);
     milestones(advice, phrases, page);
   }
 

@@ -2,11 +2,13 @@ package underfoot.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import underfoot.buildup.LayerThickness;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Door;
+import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.QuantityLine;
 import underfoot.plan.SetOut;
@@ -94,6 +96,15 @@ public final class Sentences {
             .orElseGet(() -> phrases.say("programme-monday"));
     String before = first.begins().isPresent() ? "programme-by-then" : "programme-from";
     return from + ' ' + phrases.say(marked) + (remedies ? ' ' + phrases.say(before) : "");
+  }
+
+  /** What the days count from that nobody can date; empty if there is none. */
+  public static Optional<String> undated(Advice advice, Phrases phrases) {
+    List<String> titles =
+        advice.remedies().stream().filter(RemedyNote::undated).map(RemedyNote::title).toList();
+    return titles.isEmpty()
+        ? Optional.empty()
+        : Optional.of(phrases.say("programme-undated", "what", String.join("; ", titles)));
   }
 
   /** The tiles: their pattern, size and gaps. */

@@ -151,6 +151,7 @@ class LastReadingTest {
         new RemedyNote(
             "cut-the-leaf @landing door",
             false,
+            false,
             "Cut the leaf",
             TextParts.of("Cut it."),
             "landing door",
@@ -250,7 +251,13 @@ class LastReadingTest {
     Advice advice = advice("slab", "heating.kind", "none");
     RemedyNote asked =
         new RemedyNote(
-            "pipes-in-the-floor-ruled-out", true, "Look", TextParts.of("Look."), "", List.of());
+            "pipes-in-the-floor-ruled-out",
+            true,
+            false,
+            "Look",
+            TextParts.of("Look."),
+            "",
+            List.of());
     breaks("known-conditions-are-acted-on", with(advice, "remedies", plus(asked)));
   }
 

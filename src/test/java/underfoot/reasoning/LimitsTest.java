@@ -36,6 +36,9 @@ class LimitsTest {
               "what a floor costs changes with every price, so that the limit is set to its cost below"),
           Map.entry("over budget before contingency / no-money", "likewise"),
           Map.entry(
+              "gap left + most trim / glass-leaf-gap-least",
+              "a glass leaf is never cut, so that no floor has both"),
+          Map.entry(
               "least over budget / no-money",
               "likewise, with a price that is missing; that pair is the cases of COST-04 and COST-05"),
           Map.entry(

@@ -94,6 +94,7 @@ final class WorkParts extends HtmlParts {
         "p",
         Sentences.programme(
             after.programme().get(0), !advice.remedies().isEmpty(), "programme-marked", speech));
+    Sentences.undated(advice, speech).ifPresent(text -> out.element("p", text));
     Drawings.figure(
         new ProgrammeDrawing(after.programme(), speech).draw(),
         speech.say("programme-caption"),
