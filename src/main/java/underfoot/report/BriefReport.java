@@ -272,6 +272,16 @@ final class BriefReport {
       return;
     }
     page.heading(phrases.say(advice.builds() ? "heading-alternatives" : "no-way-stands"));
+    if (!advice.builds()) { // what rules each out is where to start
+      for (Alternative one : advice.alternatives()) {
+        page.para(
+            " - ",
+            INDENT,
+            phrases.say(id(one.standing()), "way", one.title()) + ". " + one.text(),
+            Tone.PLAIN);
+      }
+      return;
+    }
     for (Standing standing : Standing.values()) {
       String ways =
           advice.alternatives().stream()
@@ -279,9 +289,13 @@ final class BriefReport {
               .map(Alternative::title)
               .collect(Collectors.joining("; "));
       if (!ways.isEmpty()) {
-        String id = "standing-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        page.para(" - ", INDENT, Texts.sentence(phrases.say(id, "way", ways)), Tone.PLAIN);
+        String said = Texts.sentence(phrases.say(id(standing), "way", ways));
+        page.para(" - ", INDENT, said, Tone.PLAIN);
       }
     }
+  }
+
+  private static String id(Standing standing) {
+    return "standing-" + standing.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }
