@@ -15,6 +15,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.lesson.Lesson;
 import underfoot.lesson.LessonMaker;
 import underfoot.quantity.Nearest;
+import underfoot.quantity.Words;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.FiredRules;
 import underfoot.reasoning.LayersBeside;
@@ -144,6 +145,10 @@ final class Rules extends FloorCommand {
 
   private int beside(TextPage page, CommandContext context) throws UserError {
     LayersBeside kinds = new LayersBeside(context.rules(), context.knowledge());
+    List<String> ids =
+        this.ids.stream()
+            .map(id -> kinds.knows(id) ? id : Words.alike(id).replace(' ', '-'))
+            .toList();
     for (String id : ids) {
       if (!kinds.knows(id)) {
         throw UserError.usage(

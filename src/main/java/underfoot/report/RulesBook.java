@@ -38,6 +38,7 @@ public final class RulesBook {
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
     this.uses = uses;
+    knowledge.figures().all().forEach(one -> byFigure.put(one.name(), new ArrayList<>()));
     rules.forEach(rule -> ids.add(rule.note().id()));
     for (RuleForm rule : rules) {
       for (String word : RulesReport.words(rule)) {
@@ -102,7 +103,7 @@ public final class RulesBook {
         rules.size()
             + " rules, "
             + byFigure.size()
-            + " figures they read, "
+            + " figures, "
             + knowledge.sources().size()
             + " sources.");
     out.open("nav", "aria-label", "Parts").open("p");
@@ -280,9 +281,14 @@ public final class RulesBook {
           if (!figure.note().isEmpty()) {
             out.block("p", figure.note(), "class", "soft");
           }
-          out.open("p").text("Read by ");
-          links(titles(users));
-          out.end("p").end("section");
+          if (users.isEmpty()) {
+            out.block("p", "Read by rows of kinds, or by formulas.");
+          } else {
+            out.open("p").text("Read by ");
+            links(titles(users));
+            out.end("p");
+          }
+          out.end("section");
         });
   }
 }

@@ -65,7 +65,7 @@ class CompareCommandsTest {
             "compare",
             BUDGET,
             "--with",
-            "budget.limit=900 GBP",
+            "budget.limit=300 GBP",
             "--with",
             "site.relative humidity=52 %");
     assertThat(compared.get("facts")).hasSize(2);

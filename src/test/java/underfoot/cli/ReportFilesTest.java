@@ -128,9 +128,11 @@ class ReportFilesTest {
     assertThat(amount(json, "tiles")).isCloseTo(tiles.get("toOrder").asInt() * face, within(1e-6));
     assertThat(tiles.get("toOrder").asInt())
         .isEqualTo((int) Math.ceil(tiles.get("tiles").asInt() * 1.05));
-    assertThat(amount(json, "cement board"))
-        .isCloseTo(boards.get("boards").asInt() * 1.2 * 0.8, within(1e-6));
-    assertThat(amount(json, "screws")).isCloseTo(boards.get("screws").asInt() * 1.08, within(1e-6));
+    double board = boards.get("lengthMm").asDouble() * boards.get("widthMm").asDouble() / 1e6;
+    assertThat(amount(json, "foam-core tile board"))
+        .isCloseTo(boards.get("boards").asInt() * board, within(1e-6));
+    assertThat(amount(json, "screws with washers"))
+        .isCloseTo(boards.get("screws").asInt() * 1.08, within(1e-6));
     assertThat(boards.get("offDeckJointsMm").asDouble()).isGreaterThanOrEqualTo(50);
     assertThat(tiles.get("because")).isNotEmpty();
     assertThat(boards.get("because")).isNotEmpty();
