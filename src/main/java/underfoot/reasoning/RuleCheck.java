@@ -202,6 +202,9 @@ public final class RuleCheck {
   /** An exception sees what a rule says, lays or asks for: no facts, and nothing said later. */
   private void exception(Rule rule, Said said, List<Rule> named) {
     Rule other = named.get(0);
+    if (other.then().isEmpty()) {
+      return; // nothing it says was understood, which is told of it already
+    }
     String what = "%s says '%s', which has no effect: %s (%s:%d) ";
     String start = what.formatted(rule.key(), said.text(), other.id(), other.file(), other.line());
     if (named.stream().flatMap(one -> one.effects().stream()).allMatch(RuleCheck::onlyFacts)) {
