@@ -21,6 +21,8 @@ import underfoot.report.Sentences;
  * doors.
  */
 final class BuildUpParts extends HtmlParts {
+  private int parts;
+
   BuildUpParts(HtmlParts page) {
     super(page);
   }
@@ -61,7 +63,9 @@ final class BuildUpParts extends HtmlParts {
     out.element("p", FloorTold.level(zone, speech));
     if (zone.advice().builds()) {
       Drawings.figure(
-          new SectionDrawing(zone.advice(), speech).draw(), speech.say("section-caption"), out);
+          new SectionDrawing(zone.advice(), speech, "section-" + ++parts).draw(),
+          speech.say("section-caption"),
+          out);
     }
     asFound(zone.advice());
   }

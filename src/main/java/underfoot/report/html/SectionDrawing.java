@@ -25,6 +25,7 @@ final class SectionDrawing {
   private static final double LINE = 12;
   private static final double COAT = 2;
 
+  private final String id;
   private final Advice advice;
   private final Phrases speech;
   private final double scale;
@@ -33,6 +34,12 @@ final class SectionDrawing {
   private Svg svg;
 
   SectionDrawing(Advice advice, Phrases speech) {
+    this(advice, speech, "section");
+  }
+
+  /** The section of a part of a room, under an id of its own on the page. */
+  SectionDrawing(Advice advice, Phrases speech, String id) {
+    this.id = id;
     this.advice = advice;
     this.speech = speech;
     BaseBelow beneath = advice.consequences().beneath();
@@ -75,7 +82,7 @@ final class SectionDrawing {
     double height = Math.max(bottom + 14, needed + TOP + 8);
     svg =
         new Svg(
-            "section",
+            id,
             WIDTH,
             height,
             speech.say("section-title"),
