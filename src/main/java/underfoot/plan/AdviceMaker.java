@@ -267,20 +267,13 @@ public final class AdviceMaker {
     List<CautionNote> notes = new ArrayList<>();
     for (Same<Caution> same :
         sayings.once(assessment.of(Caution.class), Caution::wording, Caution::about)) {
-      Wording.Filled filled = sayings.fill(same.wording(), same.about());
       Severity worst = Severity.NOTE;
       for (Caution one : same.all()) {
         worst = one.severity().compareTo(worst) < 0 ? one.severity() : worst;
       }
-      notes.add(
-          new CautionNote(
-              same.id(),
-              worst,
-              filled.title(same.about()),
-              filled.parts(),
-              same.about(),
-              worst != Severity.DANGER && knowledge.generalities().contains(same.wording()),
-              sayings.because(same, filled)));
+      boolean general =
+          worst != Severity.DANGER && knowledge.generalities().contains(same.wording());
+      notes.add(DangersTold.note(sayings, same, worst, general));
     }
     if (assessment.verdict() == Verdict.STOP) {
       // Nothing is laid, so only what can hurt somebody is worth saying.

@@ -26,16 +26,7 @@ public final class DangersTold {
     all.removeIf(one -> one.severity() != Severity.DANGER);
     List<CautionNote> notes = new ArrayList<>();
     for (Sayings.Same<Caution> same : sayings.once(all, Caution::wording, Caution::about)) {
-      Wording.Filled filled = sayings.fill(same.wording(), same.about());
-      notes.add(
-          new CautionNote(
-              same.id(),
-              Severity.DANGER,
-              filled.title(same.about()),
-              filled.parts(),
-              same.about(),
-              false,
-              sayings.because(same, filled)));
+      notes.add(note(sayings, same, Severity.DANGER, false));
     }
     notes.sort(
         Comparator.comparingInt(
@@ -45,5 +36,19 @@ public final class DangersTold {
                     .headlines()
                     .place(FirstThingsMaker.wording(note.id()), "danger")));
     return notes;
+  }
+
+  /** What several rules warn of, told once. */
+  static CautionNote note(
+      Sayings sayings, Sayings.Same<Caution> same, Severity severity, boolean general) {
+    Wording.Filled filled = sayings.fill(same.wording(), same.about());
+    return new CautionNote(
+        same.id(),
+        severity,
+        filled.title(same.about()),
+        filled.parts(),
+        same.about(),
+        general,
+        sayings.because(same, filled));
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import underfoot.knowledge.Act;
 import underfoot.knowledge.ActsNamed;
 import underfoot.knowledge.Knowledge;
@@ -106,15 +107,23 @@ final class ActLint {
     kind.table("options").stream()
         .filter(option -> !option.list("right").isEmpty())
         .forEach(option -> all.append(' ').append(option.field("says")));
+    unnamed(
+        all.toString(),
+        acts::contains,
+        kind.file(),
+        kind.line(),
+        "question '"
+            + kind.id()
+            + "' says '%s' and does not name the act '%s'; write it under acts"
+            + " if its answer asks for it, else under speaks of");
+  }
+
+  /** The acts that words speak of and that are not named beside them. */
+  private void unnamed(String all, Predicate<String> named, String file, int line, String what) {
     for (Act act : knowledge.acts().all()) {
       for (String words : act.saidAs()) {
-        if (all.indexOf(words) >= 0 && !acts.contains(act.id())) {
-          String what =
-              "question '%s' says '%s' and does not name the act '%s'; write it under acts if its"
-                  + " answer asks for it, else under speaks of";
-          faults.add(
-              new RuleFaults.Fault(
-                  kind.file(), kind.line(), what.formatted(kind.id(), words, act.id())));
+        if (all.contains(words) && !named.test(act.id())) {
+          faults.add(new RuleFaults.Fault(file, line, what.formatted(words, act.id())));
         }
       }
     }
@@ -150,18 +159,15 @@ final class ActLint {
       return; // told whether it should name any by who tells it
     }
     String all = String.join(" ", text.parts().values());
-    for (Act act : knowledge.acts().all()) {
-      for (String words : act.saidAs()) {
-        if (all.contains(words) && !work.names(act.id())) {
-          String what =
-              "'%s' says '%s' and does not name the act '%s'; write it under acts if it is asked"
-                  + " for, under bars if nobody may do it, else under speaks of";
-          faults.add(
-              new RuleFaults.Fault(
-                  place.file(), place.line(), what.formatted(place.name(), words, act.id())));
-        }
-      }
-    }
+    unnamed(
+        all,
+        work::names,
+        place.file(),
+        place.line(),
+        "'"
+            + place.name()
+            + "' says '%s' and does not name the act '%s'; write it under acts if it"
+            + " is asked for, under bars if nobody may do it, else under speaks of");
   }
 
   /** Texts that rules tell, that ask for work by its verb, and that name no act. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -62,6 +63,15 @@ public final class Floors {
   /** A reader by the shipped facts. */
   public static ScenarioReader reader() {
     return new ScenarioReader(ADVISOR.knowledge().facts());
+  }
+
+  /** A floor with several facts changed, each as {@link #change(Scenario, String, String)} does. */
+  public static Scenario change(Scenario scenario, Map<String, String> changes) throws Exception {
+    Scenario changed = scenario;
+    for (Map.Entry<String, String> one : changes.entrySet()) {
+      changed = change(changed, one.getKey(), one.getValue());
+    }
+    return changed;
   }
 
   /**

@@ -165,9 +165,7 @@ class LimitsTest {
   private static Assessment advise(Pair pair, Map<String, String> last) throws Exception {
     Scenario scenario = Floors.read(pair.from());
     for (Map<String, String> changes : List.of(pair.with(), last)) {
-      for (Map.Entry<String, String> change : changes.entrySet()) {
-        scenario = Floors.change(scenario, change.getKey(), change.getValue());
-      }
+      scenario = Floors.change(scenario, changes);
     }
     return Floors.advisor().advise(scenario);
   }

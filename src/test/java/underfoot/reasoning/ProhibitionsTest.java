@@ -53,12 +53,12 @@ class ProhibitionsTest {
                     one.rule() + " " + one.act(),
                     () -> {
                       Advisor advisor = Floors.advisor();
-                      Scenario floor = changed(Floors.read(one.floor()), one.change());
+                      Scenario floor = Floors.change(Floors.read(one.floor()), one.change());
                       assertThat(asked(advisor, floor)).doesNotContain(one.act());
                       assertThat(
                               one.otherwise() == null
                                   ? asked(without(one.rule()), floor)
-                                  : asked(advisor, changed(floor, one.otherwise())))
+                                  : asked(advisor, Floors.change(floor, one.otherwise())))
                           .contains(one.act());
                     }));
   }
@@ -89,14 +89,6 @@ class ProhibitionsTest {
             .filter(one -> one.wrong() == null && one.rule().key().equals(rule))
             .findFirst()
             .orElseThrow());
-  }
-
-  private static Scenario changed(Scenario floor, Map<String, String> changes) throws Exception {
-    Scenario changed = floor;
-    for (Map.Entry<String, String> change : changes.entrySet()) {
-      changed = Floors.change(changed, change.getKey(), change.getValue());
-    }
-    return changed;
   }
 
   private static Set<String> asked(Advisor advisor, Scenario floor) {

@@ -22,19 +22,13 @@ class WorkingsInTheAdviceTest {
         .orElseThrow();
   }
 
-  private static Scenario change(Scenario scenario, Map<String, String> changes) throws Exception {
-    for (Map.Entry<String, String> change : changes.entrySet()) {
-      scenario = Floors.change(scenario, change.getKey(), change.getValue());
-    }
-    return scenario;
-  }
-
   @Test
   void at_the_clear_span_told_for_a_tile_the_joists_bend_just_as_far_as_it_stands()
       throws Exception {
     for (String tile : new String[] {"ceramic", "stone"}) {
       double limit = Floors.advisor().knowledge().figures().get("tile-ratio-" + tile).number();
-      Scenario boards = change(Floors.read("boards"), Map.of("subfloor.joists.depth", "175 mm"));
+      Scenario boards =
+          Floors.change(Floors.read("boards"), Map.of("subfloor.joists.depth", "175 mm"));
       double clear = way(boards, "rigid board overlay").number("clear span for " + tile + " after");
       Scenario there = boards.with(SPAN, "", String.format(Locale.ROOT, "%.6f mm", clear));
       assertThat(way(there, "rigid board overlay").number("joist ratio after"))
@@ -76,7 +70,7 @@ class WorkingsInTheAdviceTest {
   void timber_settles_where_the_wood_handbook_has_it() throws Exception {
     // Reference row M29: 20 C, 65 % gives 12.00 %.
     Scenario boards =
-        change(
+        Floors.change(
             Floors.read("boards"),
             Map.of("site.air temperature", "20 C", "site.relative humidity", "65 %"));
     Facts facts = way(boards, "rigid board overlay");
@@ -93,7 +87,7 @@ class WorkingsInTheAdviceTest {
       int width = 2000 + random.nextInt(500);
       int tile = 200 + random.nextInt(400);
       Scenario slab =
-          change(
+          Floors.change(
               Floors.read("slab"),
               Map.of(
                   "room.outline",
