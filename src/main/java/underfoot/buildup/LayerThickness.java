@@ -57,6 +57,19 @@ public record LayerThickness(double min, double mean, double max) {
         Math.max(min, other.min), Math.max(mean, other.mean), Math.max(max, other.max));
   }
 
+  /** Whether it comes on top of what else the layer has. */
+  static boolean onTop(Laid laid) {
+    return laid.figure().startsWith(AND);
+  }
+
+  /** What tells how thick it is laid: the kind's own where nothing else was asked. */
+  static String given(Laid laid) {
+    if (laid.figure().isEmpty()) {
+      return laid.kind().thickness();
+    }
+    return onTop(laid) ? laid.figure().substring(AND.length()) : laid.figure();
+  }
+
   /**
    * Reads how a layer's thickness is given.
    *
@@ -67,8 +80,7 @@ public record LayerThickness(double min, double mean, double max) {
    * @throws MissingKnowledge if what is named is not there
    */
   static LayerThickness of(Laid laid, Figures figures, Facts facts) {
-    String asked = laid.figure().isEmpty() ? laid.kind().thickness() : laid.figure();
-    String given = asked.startsWith(AND) ? asked.substring(AND.length()) : asked;
+    String given = given(laid);
     if (given.equals("none")) {
       return even(0);
     }

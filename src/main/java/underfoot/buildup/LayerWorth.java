@@ -25,11 +25,7 @@ public final class LayerWorth {
   /** Adds to a basis what a layer's thickness was read from. */
   static void useThickness(StackLayer layer, Figures figures, Facts facts, TracedFacts basis) {
     for (Laid laid : layer.laid()) {
-      String asked = laid.figure().isEmpty() ? laid.kind().thickness() : laid.figure();
-      String given =
-          asked.startsWith(LayerThickness.AND)
-              ? asked.substring(LayerThickness.AND.length())
-              : asked;
+      String given = LayerThickness.given(laid);
       if (figures.has(given)) {
         basis.use(figures.get(given));
       } else {

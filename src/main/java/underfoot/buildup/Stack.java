@@ -48,7 +48,7 @@ public record Stack(List<StackLayer> layers) {
       LayerThickness more = thickness;
       for (Laid one : laid) {
         LayerThickness asked = LayerThickness.of(one, figures, facts);
-        boolean onTop = one.figure().startsWith(LayerThickness.AND);
+        boolean onTop = LayerThickness.onTop(one);
         thickness = onTop ? thickness : thickness.or(asked);
         more = onTop ? more.or(asked) : more;
       }
