@@ -404,6 +404,7 @@ public record Advice(
    *     in the way, NaN if it is not known
    * @param besideThePourMm what is left under it where the compound stops short of it, mm; NaN
    *     where none does
+   * @param endsShort whether the leaf opens away and the floor ends short of it, so that it passes
    * @param fits whether the leaf passes; empty if it is not known
    * @param tight whether it passes with less beneath it than it should have
    * @param stepMm the step at the threshold, mm; NaN if it is not known
@@ -412,14 +413,16 @@ public record Advice(
       String name,
       double gapLeftMm,
       double besideThePourMm,
+      boolean endsShort,
       Optional<Boolean> fits,
       boolean tight,
       double stepMm) {
     /**
-     * What is left under the leaf as the floor is built, the pour stopped short where it is, mm.
+     * What is left under the leaf as the floor is built, the pour stopped short where it is, mm;
+     * NaN if it is not known or the floor ends short of the leaf.
      */
     public double gapInTheEndMm() {
-      return Double.isNaN(besideThePourMm) ? gapLeftMm : besideThePourMm;
+      return endsShort ? Double.NaN : Double.isNaN(besideThePourMm) ? gapLeftMm : besideThePourMm;
     }
   }
 

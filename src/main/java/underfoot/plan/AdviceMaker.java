@@ -364,6 +364,7 @@ public final class AdviceMaker {
               door,
               left,
               stopped ? facts.number("gap left beside the pour", door) : Double.NaN,
+              facts.find("edge", door) != null,
               Double.isNaN(left) ? Optional.empty() : Optional.of(opens),
               opens && facts.number("trim needed", door) > 0,
               facts.number("step at the door", door)));

@@ -60,6 +60,9 @@ public final class Sentences {
   }
 
   private static String state(Door door) {
+    if (door.endsShort()) {
+      return "door-ended-short";
+    }
     if (door.fits().isEmpty()) {
       return "door-unknown";
     } else if (door.fits().get()) {
