@@ -151,6 +151,7 @@ public record Advice(
    * @param spec what is asked of it
    * @param fixing how it is fixed
    * @param coveragePercent the contact its bed must have; empty if none was set
+   * @param ownReason whether it is laid for a reason that does not hold of every such layer
    * @param key what is set, cut or combed by it, each in a few words: classes, notch, screws, joint
    * @param because why it is laid, and all that is asked of it
    */
@@ -166,6 +167,7 @@ public record Advice(
       List<Say> spec,
       List<Say> fixing,
       Optional<Double> coveragePercent,
+      boolean ownReason,
       List<String> key,
       List<Justification> because)
       implements Decision {

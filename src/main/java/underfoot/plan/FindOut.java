@@ -1,6 +1,7 @@
 package underfoot.plan;
 
 import java.util.List;
+import underfoot.measure.Texts;
 import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
@@ -8,6 +9,7 @@ import underfoot.reasoning.WhatIf.Otherwise;
  *
  * @param fact the scenario key
  * @param called its name in plain words
+ * @param about the door, thing or part it is asked of; empty if it is the floor
  * @param ask the question put to a person; empty if it is only found on site
  * @param look how to find out on site
  * @param pass at which stage of a survey it is found out, in a few words
@@ -19,6 +21,7 @@ import underfoot.reasoning.WhatIf.Otherwise;
 public record FindOut(
     String fact,
     String called,
+    String about,
     String ask,
     String look,
     String pass,
@@ -29,5 +32,14 @@ public record FindOut(
   public FindOut {
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
+  }
+
+  /** The question as it stands alone: of what it is asked first; its name if nobody asks it. */
+  public String question() {
+    if (ask.isEmpty()) {
+      return Texts.sentence(Texts.capital(called));
+    }
+    return Texts.sentence(
+        about.isEmpty() ? ask : Texts.capital(about) + ": " + Texts.lower(ask));
   }
 }

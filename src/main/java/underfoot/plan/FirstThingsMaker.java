@@ -94,11 +94,15 @@ final class FirstThingsMaker {
             .filter(thing -> thing.place() < headlines.rows().size())
             .anyMatch(thing -> headlines.rows().get(thing.place()).facts().contains(one.fact()));
     if (!dealtWith && !one.look().isEmpty()) {
-      String look = Texts.lower(one.look());
       add(
           one.fact(),
           "find out",
-          phrases.say("find-out-now", "fact", one.called(), "look", look),
+          phrases.say(
+              "find-out-now",
+              "question",
+              one.question(),
+              "look",
+              Texts.capital(one.look())),
           false);
     }
   }

@@ -108,6 +108,8 @@ final class LayerMaker {
         id.equals(TILE_BED)
             ? targets.stream().findFirst().map(target -> target.figure().number())
             : contact,
+        reasons.isEmpty()
+            || !sayings.knowledge().generalReasons().contains(reasons.get(0).rule().id()),
         key(id),
         Justification.once(because));
   }
