@@ -111,6 +111,7 @@ final class LayerMaker {
         reasons.isEmpty()
             || !sayings.knowledge().generalReasons().contains(reasons.get(0).rule().id()),
         key(id),
+        sayings.knowledge().site().drawn(id, sayings.knowledge().figures(), sayings.facts()),
         Justification.once(because));
   }
 
