@@ -59,7 +59,7 @@ public final class SitePage {
     if (!advice.builds()) {
       out.element("p", speech.say("nothing-is-built"));
       list("heading-danger", "dangers", sheet.dangers());
-      out.element("p", speech.say("footer-limits"), "class", "faint");
+      out.element("p", speech.say("sheet-limits"), "class", "faint");
       return;
     }
     // Two columns that run on: what is short on one side makes room for the rest of it.
@@ -74,7 +74,7 @@ public final class SitePage {
     list("sheet-measures", "", sheet.measures());
     list("heading-danger", "dangers", sheet.dangers());
     out.close("td").end("tr").end("table");
-    out.element("p", speech.say("footer-limits"), "class", "faint");
+    out.element("p", speech.say("sheet-limits"), "class", "faint");
   }
 
   private void heading(String phrase) {
