@@ -16,8 +16,7 @@ import underfoot.scenario.RuleFiles;
  */
 public record Shopping(List<String> shelves, List<Row> rows) {
   private static final String FILE = "shopping.yaml";
-  private static final List<String> BY =
-      List.of("one", "doors", "tiles", "perimeter", "area");
+  private static final List<String> BY = List.of("one", "doors", "tiles", "perimeter", "area");
 
   /** Copies the lists. */
   public Shopping {

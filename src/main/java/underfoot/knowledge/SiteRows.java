@@ -35,7 +35,6 @@ public record SiteRows(List<Row> rows) {
   /** A screw is drawn. */
   public static final String SCREW = "screw";
 
-
   static SiteRows load(RuleFiles files, Layers layers) throws KnowledgeFault {
     List<Row> rows = new ArrayList<>();
     if (!files.list("", ".yaml").contains(FILE)) {
@@ -53,7 +52,9 @@ public record SiteRows(List<Row> rows) {
         throw new KnowledgeFault(
             FILE, entry.line(), "'" + draw + "' cannot be drawn; write notch or screw");
       }
-      rows.add(new Row(List.copyOf(entry.named("for")), entry.required("say"), draw, entry.field("size")));
+      rows.add(
+          new Row(
+              List.copyOf(entry.named("for")), entry.required("say"), draw, entry.field("size")));
     }
     return new SiteRows(rows);
   }
@@ -75,8 +76,7 @@ public record SiteRows(List<Row> rows) {
         continue;
       }
       String name = row.size().substring(1, row.size().length() - 1);
-      double mm =
-          row.size().startsWith("[") ? facts.number(name) : figures.get(name).number();
+      double mm = row.size().startsWith("[") ? facts.number(name) : figures.get(name).number();
       if (!Double.isNaN(mm)) {
         drawn.put(row.draw(), mm);
       }

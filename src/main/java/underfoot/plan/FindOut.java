@@ -39,7 +39,6 @@ public record FindOut(
     if (ask.isEmpty()) {
       return Texts.sentence(Texts.capital(called));
     }
-    return Texts.sentence(
-        about.isEmpty() ? ask : Texts.capital(about) + ": " + Texts.lower(ask));
+    return Texts.sentence(about.isEmpty() ? ask : Texts.capital(about) + ": " + Texts.lower(ask));
   }
 }

@@ -98,11 +98,7 @@ final class FirstThingsMaker {
           one.fact(),
           "find out",
           phrases.say(
-              "find-out-now",
-              "question",
-              one.question(),
-              "look",
-              Texts.capital(one.look())),
+              "find-out-now", "question", one.question(), "look", Texts.capital(one.look())),
           false);
     }
   }

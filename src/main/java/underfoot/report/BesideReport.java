@@ -168,16 +168,15 @@ public final class BesideReport {
   private void answer(String lead, List<Beside> pairs, HtmlWriter out) {
     String words = lead.substring(lead.indexOf(' ') + 1);
     String rule =
-        pairs.get(0).rulings().isEmpty()
-            ? ""
-            : pairs.get(0).rulings().get(0).because().rule().id();
+        pairs.get(0).rulings().isEmpty() ? "" : pairs.get(0).rulings().get(0).because().rule().id();
     out.open("li");
     if (rule.isEmpty()) {
       out.text(words);
     } else {
       out.element("a", words, "href", "#" + rule);
     }
-    out.text(": " + String.join(", ", pairs.stream().map(one -> beside.name(one.lower())).toList()));
+    out.text(
+        ": " + String.join(", ", pairs.stream().map(one -> beside.name(one.lower())).toList()));
     out.end("li");
   }
 

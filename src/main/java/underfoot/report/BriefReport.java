@@ -110,7 +110,9 @@ final class BriefReport {
     FloorTold.write(advice, phrases, page);
   }
 
-  /** What is set by a layer, why it is laid here, and what is said of it that is this floor's own. */
+  /**
+   * What is set by a layer, why it is laid here, and what is said of it that is this floor's own.
+   */
   private static String ofThisFloor(Layer layer) {
     StringJoiner said = new StringJoiner(" ");
     if (!layer.key().isEmpty()) {
@@ -311,15 +313,13 @@ final class BriefReport {
               .map(Alternative::title)
               .toList();
       if (!ways.isEmpty()) {
-        String first = phrases.say(id(standing), "way", ways.get(0));
+        String first = phrases.say(id(standing), "way", Texts.lower(ways.get(0)));
         String count = Integer.toString(ways.size() - 1);
         page.para(
             " - ",
             INDENT,
             Texts.sentence(
-                ways.size() == 1
-                    ? first
-                    : phrases.say("and-more", "first", first, "count", count)),
+                ways.size() == 1 ? first : phrases.say("and-more", "first", first, "count", count)),
             Tone.PLAIN);
       }
     }

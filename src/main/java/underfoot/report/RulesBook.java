@@ -17,7 +17,9 @@ import underfoot.knowledge.Source;
 import underfoot.language.RuleForm;
 import underfoot.measure.Texts;
 
-/** The whole rule base as one page of HTML, with indexes by question, base, danger, word, source. */
+/**
+ * The whole rule base as one page of HTML, with indexes by question, base, danger, word, source.
+ */
 public final class RulesBook {
   private static final String EXCEPT = "except when ";
 
@@ -44,7 +46,9 @@ public final class RulesBook {
     for (RuleForm rule : rules) {
       for (String word : RulesReport.words(rule)) {
         if (ids.contains(word) && !word.equals(rule.note().id())) {
-          namedBy.computeIfAbsent(word, id -> new TreeMap<>()).put(rule.note().id(), rule.note().title());
+          namedBy
+              .computeIfAbsent(word, id -> new TreeMap<>())
+              .put(rule.note().id(), rule.note().title());
         }
       }
       for (Figure figure : report.figures(rule)) {

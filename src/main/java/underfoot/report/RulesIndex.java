@@ -92,8 +92,7 @@ final class RulesIndex {
                           Stream.of(rule.note().id(), rule.note().title(), rule.note().reason()),
                           lines(rule),
                           wordings.apply(rule).stream()
-                              .flatMap(
-                                  id -> knowledge.wording().get(id).parts().values().stream()))
+                              .flatMap(id -> knowledge.wording().get(id).parts().values().stream()))
                       .flatMap(one -> one)
                       .reduce("", (before, line) -> before + ' ' + line)
                       .toLowerCase(Locale.ROOT);

@@ -89,9 +89,7 @@ final class BoardPart extends HtmlParts {
       table.number(Integer.toString(cut.count()));
       out.element(
           "td",
-          cut.whole()
-              ? speech.say("whole-board")
-              : cut.notched() ? speech.say("notched") : "");
+          cut.whole() ? speech.say("whole-board") : cut.notched() ? speech.say("notched") : "");
       out.end("tr");
     }
     table.close();

@@ -44,8 +44,7 @@ final class FoundDrawing {
     double y = TOP;
     for (int i = 0; i < high.length; i++) {
       LayerFound layer = found.get(found.size() - 1 - i);
-      String outline =
-          Svg.path(LEFT, y, RIGHT, y, RIGHT, y + high[i], LEFT, y + high[i]) + "Z";
+      String outline = Svg.path(LEFT, y, RIGHT, y, RIGHT, y + high[i], LEFT, y + high[i]) + "Z";
       if (layer.stays()) {
         svg.rect(LEFT, y, RIGHT - LEFT, high[i], MaterialStyle.SOLID);
         svg.stroke(outline, Ink.INK, 1.2);

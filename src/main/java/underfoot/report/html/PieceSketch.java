@@ -26,8 +26,7 @@ final class PieceSketch {
     double high = piece.y2() - piece.y1();
     double scale = SIZE / Math.max(wide, high);
     String title = speech.say("piece-title", "mark", piece.mark());
-    Svg svg =
-        new Svg(id, LEFT + wide * scale + RIGHT, TOP + high * scale + FOOT, title, title);
+    Svg svg = new Svg(id, LEFT + wide * scale + RIGHT, TOP + high * scale + FOOT, title, title);
     Set<Long> xs = new TreeSet<>();
     Set<Long> ys = new TreeSet<>();
     double foot = TOP + high * scale;

@@ -12,6 +12,7 @@ import underfoot.report.HtmlWriter;
 final class Svg {
   /** How large it is drawn where no style sheet says, in px for each of its units. */
   private static final double ON_PAPER = 1.4;
+
   private static final double PER_MM = 96 / 25.4;
 
   private final HtmlWriter out = new HtmlWriter();

@@ -39,7 +39,11 @@ final class TrowelDrawing {
       tooth = !tooth;
       end = x + notch;
     }
-    blade.append(step(end, BLADE)).append(step(WIDTH - 1, BLADE)).append(step(WIDTH - 1, 1)).append('Z');
+    blade
+        .append(step(end, BLADE))
+        .append(step(WIDTH - 1, BLADE))
+        .append(step(WIDTH - 1, 1))
+        .append('Z');
     svg.fill(blade.toString(), MaterialStyle.BED.colour(), MaterialStyle.BED.styled());
     svg.stroke(blade.toString(), Ink.INK, 0.4);
     svg.text(4, BLADE - 2.5, Texts.whole(notch), WRITING, Anchor.START, Ink.INK, true, 0);
