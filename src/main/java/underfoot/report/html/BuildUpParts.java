@@ -63,6 +63,10 @@ final class BuildUpParts extends HtmlParts {
             .add(layer.order() + " " + Texts.lower(layer.name()));
       }
     }
+    if (notches.isEmpty()) {
+      return;
+    }
+    out.open("div", "class", "trowels").line();
     notches.forEach(
         (notch, layers) -> {
           String id = "trowel-" + Math.round(notch);
@@ -71,6 +75,7 @@ final class BuildUpParts extends HtmlParts {
                   "trowel-caption", "notch", Texts.whole(notch), "layers", layers.toString());
           Drawings.figure(TrowelDrawing.draw(notch, id, speech), caption, out);
         });
+    out.end("div");
   }
 
   /** The floor as it is today. */

@@ -2,7 +2,6 @@ package underfoot.report.html;
 
 import java.util.List;
 import underfoot.knowledge.Phrases;
-import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.LayerFound;
 import underfoot.report.FloorTold;
@@ -15,15 +14,15 @@ import underfoot.report.html.Svg.Anchor;
  */
 final class FoundDrawing {
   private static final double WIDTH = 338;
-  private static final double LEFT = 44;
-  private static final double RIGHT = 140;
-  private static final double LABELS = 156;
+  private static final double LEFT = 8;
+  private static final double RIGHT = 110;
+  private static final double LABELS = 126;
   private static final double TOP = 10;
   private static final double LEAST = 24;
   private static final double MOST = 54;
   private static final double PER_MM = 2;
   private static final double LINE = 12;
-  private static final int LETTERS = 31;
+  private static final int LETTERS = 36;
 
   private FoundDrawing() {}
 
@@ -61,9 +60,6 @@ final class FoundDrawing {
       double first = at - lines.size() * LINE / 2 + LINE - 3;
       for (int k = 0; k < lines.size(); k++) {
         svg.text(LABELS, first + k * LINE, lines.get(k), 10, Anchor.START);
-      }
-      if (!Double.isNaN(layer.thicknessMm())) {
-        svg.text(LEFT - 6, at + 3, Texts.whole(layer.thicknessMm()), 9.5, Anchor.END);
       }
       y += high[i];
     }
