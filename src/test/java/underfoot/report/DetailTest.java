@@ -112,7 +112,7 @@ class DetailTest {
             whole += words(remedy.title() + " " + remedy.parts().must());
           }
           int besides = words(text(advice, Detail.NORMAL)) - whole;
-          assertThat(besides - 75 * advice.layers().size()).as(name).isLessThan(550);
+          assertThat(besides - 75 * advice.layers().size()).as(name).isLessThan(600);
         });
   }
 

@@ -72,7 +72,13 @@ final class BuildUpParts extends HtmlParts {
           String id = "trowel-" + Math.round(notch);
           String caption =
               speech.say(
-                  "trowel-caption", "notch", Texts.whole(notch), "layers", layers.toString());
+                  "trowel-caption",
+                  "notch",
+                  Texts.whole(notch),
+                  "bar",
+                  Texts.whole(TrowelDrawing.BAR),
+                  "layers",
+                  layers.toString());
           Drawings.figure(TrowelDrawing.draw(notch, id, speech), caption, out);
         });
     out.end("div");

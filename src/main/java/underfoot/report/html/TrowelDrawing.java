@@ -16,7 +16,9 @@ final class TrowelDrawing {
   private static final double BLADE = 9;
   private static final double FOOT = 9;
   private static final double WRITING = 3;
-  private static final double BAR = 50;
+
+  /** How long the bar is that shows whether it was printed at full size, mm. */
+  static final double BAR = 50;
 
   private TrowelDrawing() {}
 
@@ -29,7 +31,7 @@ final class TrowelDrawing {
             WIDTH,
             edge + FOOT,
             speech.say("trowel-title", "notch", Texts.whole(notch)),
-            speech.say("trowel-described", "notch", Texts.whole(notch)));
+            speech.say("trowel-described", "notch", Texts.whole(notch), "bar", Texts.whole(BAR)));
     StringBuilder blade = new StringBuilder(Svg.path(1, 1, 1, edge));
     boolean tooth = true;
     double end = 1;
