@@ -8,8 +8,8 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * Something to find out before work, because decisions hang on it.
  *
  * @param fact the scenario key
+ * @param about the thing it is of, such as a door; empty for the floor as a whole
  * @param called its name in plain words
- * @param about the door, thing or part it is asked of; empty if it is the floor
  * @param ask the question put to a person; empty if it is only found on site
  * @param look how to find out on site
  * @param pass at which stage of a survey it is found out, in a few words
@@ -20,8 +20,8 @@ import underfoot.reasoning.WhatIf.Otherwise;
  */
 public record FindOut(
     String fact,
-    String called,
     String about,
+    String called,
     String ask,
     String look,
     String pass,
