@@ -62,6 +62,15 @@ final class Rules extends FloorCommand {
               + " in, each with its rule.")
   private boolean beside;
 
+  @Option(
+      names = "--find",
+      paramLabel = "WORD",
+      arity = "1..*",
+      description =
+          "List the rules in which all the words are found: in title, reason, sentences or what"
+              + " they say.")
+  private List<String> find = List.of();
+
   /** What rules are listed by. */
   private enum Index {
     THEME,
@@ -124,7 +133,12 @@ final class Rules extends FloorCommand {
       out().println(text);
       return Exit.FINE;
     }
-    if (ids.isEmpty() && by == Index.SOURCE) {
+    if (!find.isEmpty()) {
+      if (json.wanted || !ids.isEmpty()) {
+        throw UserError.usage("rules --find takes words alone");
+      }
+      report.found(find, page);
+    } else if (ids.isEmpty() && by == Index.SOURCE) {
       report.bySource(page);
     } else if (ids.isEmpty()) {
       report.index(page);

@@ -13,6 +13,7 @@ import underfoot.scenario.RuleFiles;
 /** All that the rules refer to by name, for one practice. It never changes once loaded. */
 public final class Knowledge {
   private static final String GENERALITIES = "generalities.yaml";
+  private static final String GENERAL_REASONS = "reasons of every such layer";
 
   private final FactBook facts;
   private final Figures figures;
@@ -33,6 +34,7 @@ public final class Knowledge {
   private final Shopping shopping;
   private final SiteRows site;
   private final Set<String> generalities;
+  private final Set<String> generalReasons;
   private final Acts acts;
   private final List<Promise> promises;
   private final Map<String, String> keys = new HashMap<>();
@@ -57,6 +59,7 @@ public final class Knowledge {
       Shopping shopping,
       SiteRows site,
       Set<String> generalities,
+      Set<String> generalReasons,
       Acts acts,
       List<Promise> promises) {
     this.facts = facts;
@@ -78,6 +81,7 @@ public final class Knowledge {
     this.shopping = shopping;
     this.site = site;
     this.generalities = Set.copyOf(generalities);
+    this.generalReasons = Set.copyOf(generalReasons);
     this.acts = acts;
     this.promises = List.copyOf(promises);
     for (FactDefinition definition : facts.definitions()) {
@@ -148,6 +152,7 @@ public final class Knowledge {
         Shopping.load(files, materials, layers, figures, wording),
         SiteRows.load(files, layers),
         generalities(files, wording),
+        generalReasons(files),
         Acts.load(files, scales),
         Promise.load(files));
   }
@@ -156,6 +161,9 @@ public final class Knowledge {
     Set<String> all = new HashSet<>();
     if (files.list("", ".yaml").contains(GENERALITIES)) {
       for (Entries.Entry entry : Entries.readFile(files, GENERALITIES)) {
+        if (entry.name().equals(GENERAL_REASONS)) {
+          continue;
+        }
         for (String id : entry.named("list")) {
           if (!wording.ids().contains(id)) {
             throw new KnowledgeFault(GENERALITIES, entry.line(), "'" + id + "' is no wording");
@@ -165,6 +173,23 @@ public final class Knowledge {
       }
     }
     return all;
+  }
+
+  private static Set<String> generalReasons(RuleFiles files) throws KnowledgeFault {
+    Set<String> all = new HashSet<>();
+    if (files.list("", ".yaml").contains(GENERALITIES)) {
+      for (Entries.Entry entry : Entries.readFile(files, GENERALITIES)) {
+        if (entry.name().equals(GENERAL_REASONS)) {
+          all.addAll(entry.named("list"));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** The rules whose reason for a layer holds wherever such a layer lies. */
+  public Set<String> generalReasons() {
+    return generalReasons;
   }
 
   /** The wordings of what holds on nearly every floor. */

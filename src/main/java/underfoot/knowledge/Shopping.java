@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -15,8 +16,7 @@ import underfoot.scenario.RuleFiles;
  */
 public record Shopping(List<String> shelves, List<Row> rows) {
   private static final String FILE = "shopping.yaml";
-  private static final List<String> BY =
-      List.of("one", "doors", "tiles", "screws", "perimeter", "area");
+  private static final List<String> BY = List.of("one", "doors", "tiles", "perimeter", "area");
 
   /** Copies the lists. */
   public Shopping {
@@ -32,6 +32,7 @@ public record Shopping(List<String> shelves, List<Row> rows) {
    * @param material whether its amount is worked out among the materials
    * @param forLayers the layers it is bought for
    * @param on the dangers, remedies and notes it is bought for
+   * @param unless what is said where it is not bought after all
    * @param by what its number goes with
    * @param rate the figure of how many for each of that; empty for one
    * @param pack the figure of how many are in a pack; empty for one
@@ -44,6 +45,7 @@ public record Shopping(List<String> shelves, List<Row> rows) {
       boolean material,
       List<String> forLayers,
       List<String> on,
+      List<String> unless,
       String by,
       String rate,
       String pack,
@@ -53,6 +55,7 @@ public record Shopping(List<String> shelves, List<Row> rows) {
     public Row {
       forLayers = List.copyOf(forLayers);
       on = List.copyOf(on);
+      unless = List.copyOf(unless);
     }
   }
 
@@ -78,6 +81,7 @@ public record Shopping(List<String> shelves, List<Row> rows) {
               items.contains(entry.name()),
               entry.named("for"),
               entry.named("on"),
+              entry.named("unless"),
               entry.fields().getOrDefault("by", "one"),
               entry.field("rate"),
               entry.field("pack"),
@@ -102,7 +106,7 @@ public record Shopping(List<String> shelves, List<Row> rows) {
         return "is for '" + layer + "', no such layer";
       }
     }
-    for (String id : row.on()) {
+    for (String id : Stream.concat(row.on().stream(), row.unless().stream()).toList()) {
       if (!wording.ids().contains(id)) {
         return "hangs on '" + id + "', which is no wording";
       }

@@ -14,6 +14,7 @@ import underfoot.knowledge.TableRow;
  *
  * @param note what it says of itself; a row may give a reason and a source of its own
  * @param file the rule file
+ * @param asks the question that its file answers; empty if it asks none
  * @param line the line of its name
  * @param table the table it is written for; empty for most rules
  * @param rows the rows of the table
@@ -23,6 +24,7 @@ import underfoot.knowledge.TableRow;
 public record RuleForm(
     RuleNote note,
     String file,
+    String asks,
     int line,
     String table,
     List<TableRow> rows,
@@ -90,6 +92,7 @@ public record RuleForm(
     return new RuleForm(
         own,
         row.file(),
+        asks,
         row.line(),
         "",
         List.of(),

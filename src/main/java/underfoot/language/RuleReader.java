@@ -31,6 +31,7 @@ final class RuleReader {
   private int number;
   private String name;
   private int start;
+  private String asks = "";
   private final Map<String, String> tags = new HashMap<>();
   private String table;
   private List<RuleForm.Line> when = new ArrayList<>();
@@ -54,6 +55,9 @@ final class RuleReader {
     for (String raw : RuleLines.of(files, path, faults)) {
       number++;
       String line = raw.strip();
+      if (number == 1 && line.startsWith("//")) {
+        asks = line.substring(2, Math.max(2, line.lastIndexOf('?') + 1)).strip();
+      }
       if (!line.isEmpty() && !line.startsWith("//")) {
         read(line);
       }
@@ -151,7 +155,7 @@ final class RuleReader {
     if (then.isEmpty()) {
       wrong(start, id() + " concludes nothing; write a sentence after then");
     }
-    RuleForm form = new RuleForm(note, path, start, table, rows(), when, then);
+    RuleForm form = new RuleForm(note, path, asks, start, table, rows(), when, then);
     for (RuleForm each : form.each()) {
       if (form.isForEach() && each.consequences().isEmpty()) {
         faults.add(
@@ -172,7 +176,7 @@ final class RuleReader {
   private void endless() {
     wrong(start, id() + " has no end; write end on its last line");
     RuleNote note = new RuleNote(id(), "", "", "");
-    for (RuleForm each : new RuleForm(note, path, start, table, rows(), when, then).each()) {
+    for (RuleForm each : new RuleForm(note, path, asks, start, table, rows(), when, then).each()) {
       said(each, each.conditions(), true);
       said(each, each.consequences(), false);
     }

@@ -2,6 +2,7 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Severity;
@@ -167,7 +168,9 @@ public record Advice(
    * @param spec what is asked of it
    * @param fixing how it is fixed
    * @param coveragePercent the contact its bed must have; empty if none was set
+   * @param ownReason whether it is laid for a reason that does not hold of every such layer
    * @param key what is set, cut or combed by it, each in a few words: classes, notch, screws, joint
+   * @param drawn how large what is drawn of it is, mm: its notch, its screw
    * @param because why it is laid, and all that is asked of it
    */
   public record Layer(
@@ -182,7 +185,9 @@ public record Advice(
       List<Say> spec,
       List<Say> fixing,
       Optional<Double> coveragePercent,
+      boolean ownReason,
       List<String> key,
+      Map<String, Double> drawn,
       List<Justification> because)
       implements Decision {
     /** Copies the lists. */
@@ -191,6 +196,7 @@ public record Advice(
       spec = List.copyOf(spec);
       fixing = List.copyOf(fixing);
       key = List.copyOf(key);
+      drawn = Map.copyOf(drawn);
       because = List.copyOf(because);
     }
 

@@ -144,7 +144,7 @@ public final class AdviceMaker {
         findOutFirst,
         new FirstThingsMaker(knowledge.headlines(), phrases, limits())
             .of(stopFindings, remedies, findOutFirst),
-        LayerFound.of(facts, sayings.justifier()),
+        LayerFound.of(facts, deckTakenUp, sayings.justifier()),
         zones);
   }
 

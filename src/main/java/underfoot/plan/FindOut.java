@@ -1,6 +1,7 @@
 package underfoot.plan;
 
 import java.util.List;
+import underfoot.measure.Texts;
 import underfoot.reasoning.WhatIf.Otherwise;
 
 /**
@@ -31,5 +32,13 @@ public record FindOut(
   public FindOut {
     changes = List.copyOf(changes);
     decisions = List.copyOf(decisions);
+  }
+
+  /** The question as it stands alone: of what it is asked first; its name if nobody asks it. */
+  public String question() {
+    if (ask.isEmpty()) {
+      return Texts.sentence(Texts.capital(called));
+    }
+    return Texts.sentence(about.isEmpty() ? ask : Texts.capital(about) + ": " + Texts.lower(ask));
   }
 }

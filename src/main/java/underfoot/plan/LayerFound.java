@@ -21,16 +21,27 @@ public record LayerFound(
     because = List.copyOf(because);
   }
 
-  /** The layers of a floor, from what carries it up; none where they are not told. */
-  static List<LayerFound> of(Facts facts, Justifier justifier) {
+  /**
+   * The layers of a floor, from what carries it up; none where they are not told.
+   *
+   * @param facts what is held of them
+   * @param deckTakenUp whether the way chosen takes up the deck, the uppermost that could stay
+   * @param justifier tells why
+   */
+  static List<LayerFound> of(Facts facts, boolean deckTakenUp, Justifier justifier) {
     List<LayerFound> found = new ArrayList<>();
-    for (String name : FoundLayers.names(facts)) {
+    List<String> names = FoundLayers.names(facts);
+    String deck =
+        names.stream()
+            .filter(name -> deckTakenUp && FoundLayers.stays(facts, name))
+            .reduce("", (below, above) -> above);
+    for (String name : names) {
       Fact verdict = facts.find(FoundLayers.VERDICT, name);
       found.add(
           new LayerFound(
               name,
               facts.number(FoundLayers.THICKNESS, name),
-              FoundLayers.stays(facts, name),
+              FoundLayers.stays(facts, name) && !name.equals(deck),
               verdict == null || verdict.because() == null
                   ? List.of()
                   : justifier.of(List.of(verdict.because()))));

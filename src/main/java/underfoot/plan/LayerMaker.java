@@ -108,7 +108,10 @@ final class LayerMaker {
         id.equals(TILE_BED)
             ? targets.stream().findFirst().map(target -> target.figure().number())
             : contact,
+        reasons.isEmpty()
+            || !sayings.knowledge().generalReasons().contains(reasons.get(0).rule().id()),
         key(id),
+        sayings.knowledge().site().drawn(id, sayings.knowledge().figures(), sayings.facts()),
         Justification.once(because));
   }
 

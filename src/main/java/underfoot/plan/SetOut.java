@@ -28,6 +28,7 @@ public record SetOut(Optional<Tiles> tiles, String whyNoTiles, List<Boards> boar
    * @param toOrder tiles to order, breakages included and spares for later left out
    * @param leastSharePercent the least width of a cut that is wanted, of the tile
    * @param sliverMm below this a cut is a sliver
+   * @param closedBy by how much each joint is closed so that rows end in whole tiles, mm; mostly 0
    * @param because the rules that decided what it begins from
    */
   public record Tiles(
@@ -38,6 +39,7 @@ public record SetOut(Optional<Tiles> tiles, String whyNoTiles, List<Boards> boar
       long toOrder,
       double leastSharePercent,
       double sliverMm,
+      double closedBy,
       List<Justification> because) {
     /** Copies the list. */
     public Tiles {

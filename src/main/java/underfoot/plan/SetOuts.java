@@ -23,6 +23,7 @@ import underfoot.measure.Texts;
 import underfoot.plan.setout.BoardLayout;
 import underfoot.plan.setout.BoardPlan;
 import underfoot.plan.setout.BoardTask;
+import underfoot.plan.setout.ClosedJoints;
 import underfoot.plan.setout.Field;
 import underfoot.plan.setout.Pattern;
 import underfoot.plan.setout.TileLayout;
@@ -182,7 +183,8 @@ final class SetOuts {
         buildUp.stack().layers().stream().anyMatch(layer -> layer.kind().id().equals(TILE));
     Optional<TileTask> task =
         tiled ? tileTask(scenario, shape.get(), knowledge.figures(), facts) : Optional.empty();
-    Optional<TileSetOut> laid = task.flatMap(tiles::of);
+    Optional<TileSetOut> laid =
+        task.flatMap(asked -> tiles.of(asked).map(out -> closed(asked, out, knowledge.figures())));
     Map<String, BoardPlan> plans = new LinkedHashMap<>();
     for (StackLayer layer : buildUp.stack().layers()) {
       knowledge
@@ -194,6 +196,12 @@ final class SetOuts {
     }
     String why = laid.isPresent() ? "" : why(task, facts);
     return new Laid(laid, why, plans, facts);
+  }
+
+  private TileSetOut closed(TileTask asked, TileSetOut out, Figures figures) {
+    double give = figures.get("joint-give").number();
+    double least = figures.get("joint-floor-least").number();
+    return ClosedJoints.of(asked, out, give, least, tiles::of).orElse(out);
   }
 
   private static String why(Optional<TileTask> task, Facts facts) {
@@ -211,7 +219,6 @@ final class SetOuts {
     double length = facts.number("tile length");
     double width = facts.number("tile width");
     double joint = facts.number("least joint");
-    double wanted = facts.number("wanted joint");
     double gap = facts.number("edge gap");
     if (kind == null || Double.isNaN(length + width + joint + gap)) {
       return Optional.empty();
@@ -236,7 +243,7 @@ final class SetOuts {
             kind,
             length,
             width,
-            Double.isNaN(wanted) ? joint : Math.max(joint, wanted),
+            joint(facts),
             gap,
             facts.text("set-out centre").equals("doorway"),
             weights,
@@ -246,6 +253,12 @@ final class SetOuts {
             (long) figures.get("set-out-most").value(),
             figures.get("set-out-effort").value(),
             figures.get("set-out-improving").value()));
+  }
+
+  private static double joint(Facts facts) {
+    double least = facts.number("least joint");
+    double wanted = facts.number("wanted joint");
+    return Double.isNaN(wanted) ? least : Math.max(least, wanted);
   }
 
   private static OptionalDouble some(double number, double times) {
@@ -349,6 +362,7 @@ final class SetOuts {
         toOrder(out, breakage),
         figures.get("cut-least-share").value(),
         figures.get("sliver-width").number(),
+        joint(facts) - out.joint(),
         justifier.of(because));
   }
 

@@ -68,15 +68,16 @@ final class ShoppingMaker {
         buildUp.stack().layers().stream().map(one -> one.kind().id()).collect(Collectors.toSet());
     for (Row row : shopping.rows()) {
       boolean laidHere = row.forLayers().stream().anyMatch(kinds::contains);
-      if (!row.material() && (laidHere || row.on().stream().anyMatch(said::contains))) {
-        lines.add(besides(row, amounts));
+      boolean asked = laidHere || row.on().stream().anyMatch(said::contains);
+      if (!row.material() && asked && row.unless().stream().noneMatch(said::contains)) {
+        lines.add(besides(row));
       }
     }
     lines.sort(Comparator.comparingInt(line -> shopping.shelves().indexOf(line.shelf())));
     return lines;
   }
 
-  /** The wordings of what is warned of and put right, and of what is said of a layer. */
+  /** The wordings of what is warned of, put right and said of layers. */
   private Set<String> said() {
     Set<String> said = new HashSet<>();
     assessment.of(Caution.class).forEach(one -> said.add(one.wording()));
@@ -121,9 +122,9 @@ final class ShoppingMaker {
     return percent.isEmpty() ? "" : phrases.say("spare-share", "percent", percent);
   }
 
-  private ShoppingLine besides(Row row, List<Amount> amounts) {
+  private ShoppingLine besides(Row row) {
     double rate = row.rate().isEmpty() ? 1 : knowledge.figures().get(row.rate()).value();
-    double amount = Math.ceil(number(row.by(), amounts) * rate);
+    double amount = Math.ceil(number(row.by()) * rate);
     double pack = row.pack().isEmpty() ? 0 : knowledge.figures().get(row.pack()).value();
     String forWhat =
         buildUp.stack().layers().stream()
@@ -150,14 +151,9 @@ final class ShoppingMaker {
         "");
   }
 
-  private double number(String by, List<Amount> amounts) {
+  private double number(String by) {
     return switch (by) {
       case "doors" -> Math.max(1, facts.abouts("door").size());
-      case "screws" ->
-          amounts.stream()
-              .filter(one -> one.item().counted().equals("screws"))
-              .mapToDouble(Amount::amount)
-              .sum();
       case "tiles" -> tiles();
       case "perimeter" -> facts.number("perimeter") / MM_PER_M;
       case "area" -> facts.number("area");

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
 import underfoot.reasoning.Beside;
@@ -134,27 +135,63 @@ public final class BesideReport {
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
-  /** The table of the rule book: kinds above in rows, kinds beneath in columns. */
+  /**
+   * What may lie on what, for the rule book: a table where there is room for one, and for each kind
+   * what lies well under it, for narrow screens and to read.
+   */
   void draw(HtmlWriter out) {
-    List<String> kinds = beside.kinds();
+    List<Beside> all = beside.all(List.of());
     out.block("h2", "What may lie on what", "id", "beside", "class", "new-page");
     out.block(
         "p",
         "Each row is the layer above, each column the layer beneath. + may lie on it; = only with"
-            + " something between; x never. Each cell leads to the rule that says so.");
-    out.open("div", "class", "table", "role", "region", "tabindex", "0", "aria-label", "Pairs");
+            + " something between; x never. Each cell leads to the rule that says so. Below, the"
+            + " same in words.");
+    table(all, out);
+    Map<String, Map<String, List<Beside>>> byUpper = new LinkedHashMap<>();
+    all.forEach(
+        one ->
+            byUpper
+                .computeIfAbsent(one.upper(), any -> new TreeMap<>())
+                .computeIfAbsent(lead(one), any -> new ArrayList<>())
+                .add(one));
+    out.open("div", "class", "not-printed").line();
+    byUpper.forEach(
+        (upper, answers) -> {
+          out.open("details").element("summary", capital(beside.name(upper))).open("ul").line();
+          answers.forEach((lead, pairs) -> answer(lead, pairs, out));
+          out.close("ul").end("details");
+        });
+    out.end("div");
+  }
+
+  private void answer(String lead, List<Beside> pairs, HtmlWriter out) {
+    String words = lead.substring(lead.indexOf(' ') + 1);
+    String rule =
+        pairs.get(0).rulings().isEmpty() ? "" : pairs.get(0).rulings().get(0).because().rule().id();
+    out.open("li");
+    if (rule.isEmpty()) {
+      out.text(words);
+    } else {
+      out.element("a", words, "href", "#" + rule);
+    }
+    out.text(
+        ": " + String.join(", ", pairs.stream().map(one -> beside.name(one.lower())).toList()));
+    out.end("li");
+  }
+
+  private void table(List<Beside> all, HtmlWriter out) {
+    List<String> kinds = beside.kinds();
+    out.open("div", "class", "grid", "role", "region", "tabindex", "0", "aria-label", "Pairs");
     out.open("table", "class", "beside").line().open("thead").open("tr").element("th", "above");
-    for (int i = 0; i < kinds.size(); i++) {
-      String number = Integer.toString(i + 1);
-      out.element("th", number, "scope", "col", "title", beside.name(kinds.get(i)));
+    for (String kind : kinds) {
+      out.open("th", "scope", "col").element("span", beside.name(kind)).close("th");
     }
     out.close("tr").close("thead").open("tbody").line();
-    List<Beside> all = beside.all(List.of());
     for (int i = 0; i < all.size(); i++) {
       Beside one = all.get(i);
       if (i % kinds.size() == 0) {
-        String name = (i / kinds.size() + 1) + " " + beside.name(one.upper());
-        out.open("tr").element("th", name, "scope", "row");
+        out.open("tr").element("th", beside.name(one.upper()), "scope", "row");
       }
       cell(one, out);
       if (i % kinds.size() == kinds.size() - 1) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import underfoot.buildup.LayerThickness;
@@ -19,7 +20,6 @@ import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Advice.Standing;
 import underfoot.plan.FindOut;
 import underfoot.plan.FirstThings.DoNow;
-import underfoot.plan.Justification;
 import underfoot.report.TextPage.Tone;
 
 /**
@@ -73,7 +73,7 @@ final class BriefReport {
     if (!brief) {
       care();
       if (advice.builds()) {
-        TextReport.doors(advice, phrases, page);
+        doors();
       }
       consequences();
       assumptions();
@@ -100,22 +100,31 @@ final class BriefReport {
     new TextSection(advice, phrases, page).draw();
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
-      page.para(TextPage.numbered(layer.order()), INDENT, layer.name(), Tone.BOLD);
-      Justification why = layer.reasons().get(0);
-      String key =
-          layer.key().isEmpty() ? "" : Texts.capital(String.join("; ", layer.key())) + ". ";
-      page.para(
-          INDENT, INDENT, key + why.rule().reason() + " ‹" + why.rule().id() + "›", Tone.PLAIN);
-      String said =
-          Stream.concat(layer.spec().stream(), layer.fixing().stream())
-              .filter(say -> !say.general())
-              .map(say -> say.parts().must())
-              .collect(Collectors.joining(" "));
+      String said = ofThisFloor(layer);
+      String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
+      page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
       if (!said.isEmpty()) {
         page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
     FloorTold.write(advice, phrases, page);
+  }
+
+  /**
+   * What is set by a layer, why it is laid here, and what is said of it that is this floor's own.
+   */
+  private static String ofThisFloor(Layer layer) {
+    StringJoiner said = new StringJoiner(" ");
+    if (!layer.key().isEmpty()) {
+      said.add(Texts.sentence(Texts.capital(String.join("; ", layer.key()))));
+    }
+    if (layer.ownReason()) {
+      said.add(Texts.sentence(layer.reasons().get(0).rule().reason()));
+    }
+    Stream.concat(layer.spec().stream(), layer.fixing().stream())
+        .filter(say -> !say.general())
+        .forEach(say -> said.add(say.parts().must()));
+    return said.toString();
   }
 
   private String shortLayer(Layer layer) {
@@ -208,12 +217,12 @@ final class BriefReport {
           phrases
               .say(
                   "find-out-one",
-                  "fact",
-                  Texts.capital(one.called()),
+                  "question",
+                  one.question(),
                   "look",
-                  one.look(),
+                  Texts.sentence(Texts.capital(one.look())),
                   "hangs",
-                  brief ? "" : phrases.say("find-out-hangs", "change", change))
+                  whole ? phrases.say("find-out-hangs", "change", change) : "")
               .strip(),
           Tone.PLAIN);
     }
@@ -225,6 +234,21 @@ final class BriefReport {
 
   private static int told(Advice advice, Set<String> now) {
     return (int) advice.findOutFirst().stream().filter(one -> now.contains(one.fact())).count();
+  }
+
+  private void doors() {
+    LayerThickness rise = advice.heights().aboveOldFloor();
+    boolean even = rise.min() == rise.max();
+    if (even && advice.heights().doors().isEmpty()) {
+      return;
+    }
+    page.heading(phrases.say("heading-heights"));
+    if (!even) {
+      page.para(
+          phrases.say(
+              "rise-between", "least", Texts.whole(rise.min()), "most", Texts.whole(rise.max())));
+    }
+    advice.heights().doors().forEach(door -> page.item(Sentences.doorAndStep(door, phrases)));
   }
 
   private void consequences() {
@@ -283,14 +307,20 @@ final class BriefReport {
       return;
     }
     for (Standing standing : Standing.values()) {
-      String ways =
+      List<String> ways =
           advice.alternatives().stream()
               .filter(one -> one.standing() == standing)
               .map(Alternative::title)
-              .collect(Collectors.joining("; "));
+              .toList();
       if (!ways.isEmpty()) {
-        String said = Texts.sentence(phrases.say(id(standing), "way", ways));
-        page.para(" - ", INDENT, said, Tone.PLAIN);
+        String first = phrases.say(id(standing), "way", Texts.lower(ways.get(0)));
+        String count = Integer.toString(ways.size() - 1);
+        page.para(
+            " - ",
+            INDENT,
+            Texts.sentence(
+                ways.size() == 1 ? first : phrases.say("and-more", "first", first, "count", count)),
+            Tone.PLAIN);
       }
     }
   }

@@ -1,9 +1,7 @@
 package underfoot.report;
 
-import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.toList;
-
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,8 +15,11 @@ import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Source;
 import underfoot.language.RuleForm;
+import underfoot.measure.Texts;
 
-/** The whole rule base as one page of HTML, with an index by theme and one by source. */
+/**
+ * The whole rule base as one page of HTML, with indexes by question, base, danger, word, source.
+ */
 public final class RulesBook {
   private static final String EXCEPT = "except when ";
 
@@ -30,6 +31,7 @@ public final class RulesBook {
   private final Set<String> ids = new LinkedHashSet<>();
   private final Map<String, Map<String, String>> namedBy = new HashMap<>();
   private final Map<String, List<RuleForm>> byFigure = new LinkedHashMap<>();
+  private final RulesIndex index;
   private final HtmlWriter out = HtmlPage.begin("The rules");
 
   private RulesBook(List<RuleForm> rules, Knowledge knowledge, RuleUses uses, BesideReport beside) {
@@ -37,13 +39,16 @@ public final class RulesBook {
     this.rules = rules;
     this.knowledge = knowledge;
     this.report = new RulesReport(rules, knowledge);
+    this.index = new RulesIndex(rules, knowledge);
     this.uses = uses;
     knowledge.figures().all().forEach(one -> byFigure.put(one.name(), new ArrayList<>()));
     rules.forEach(rule -> ids.add(rule.note().id()));
     for (RuleForm rule : rules) {
       for (String word : RulesReport.words(rule)) {
         if (ids.contains(word) && !word.equals(rule.note().id())) {
-          namedBy.computeIfAbsent(word, id -> new TreeMap<>()).put(rule.note().id(), "");
+          namedBy
+              .computeIfAbsent(word, id -> new TreeMap<>())
+              .put(rule.note().id(), rule.note().title());
         }
       }
       for (Figure figure : report.figures(rule)) {
@@ -63,18 +68,6 @@ public final class RulesBook {
   public static String html(
       List<RuleForm> rules, Knowledge knowledge, RuleUses uses, BesideReport beside) {
     return new RulesBook(rules, knowledge, uses, beside).write();
-  }
-
-  /** What a rule file asks, from its name: {@code 14-boards-over-timber} is boards over timber. */
-  static String theme(String file) {
-    String name = file.substring(file.lastIndexOf('/') + 1).replace(".dslr", "");
-    String words = name.replaceFirst("^[0-9]+-", "").replace('-', ' ');
-    return words.isEmpty() ? file : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private Map<String, List<RuleForm>> byTheme() {
-    return rules.stream()
-        .collect(groupingBy(rule -> theme(rule.file()), LinkedHashMap::new, toList()));
   }
 
   private Map<String, List<RuleForm>> bySource() {
@@ -107,23 +100,41 @@ public final class RulesBook {
             + knowledge.sources().size()
             + " sources.");
     out.open("nav", "aria-label", "Parts").open("p");
-    link("by-theme", "By theme").text(" · ");
+    link("by-question", "By question").text(" · ");
+    link("by-base", "By base").text(" · ");
+    link("by-danger", "By danger").text(" · ");
+    link("by-word", "By word").text(" · ");
     link("by-source", "By source").text(" · ");
     link("promises", "What every advice keeps").text(" · ");
     link("disagreements", "Where sources differ").text(" · ");
     link("beside", "What may lie on what").text(" · ");
     link("rules", "Rules").text(" · ");
     link("figures", "Figures").close("p").end("nav");
-    index();
+    out.block(
+        "p",
+        "A line opens with a touch. To search, use the find command of the browser: it looks into"
+            + " what is folded too; or `rules --find WORD`. Printed, the book has the questions, the"
+            + " rules and where sources differ.",
+        "class",
+        "soft");
+    folded("by-question", "By question", index.byQuestion());
+    folded("by-base", "By base: rules that name it", index.byBase());
+    folded("by-danger", "By danger", index.byDanger());
+    words();
+    sources();
     promises();
     disagreements();
     beside.draw(out);
     out.block("h2", "Rules", "id", "rules", "class", "new-page");
-    byTheme()
+    int[] number = {0};
+    index
+        .byQuestion()
         .forEach(
-            (theme, all) -> {
-              out.block("h2", theme, "id", anchor("theme-" + theme));
+            (question, all) -> {
+              out.block("h2", question, "id", "question-" + ++number[0], "class", "question");
+              out.open("div", "class", "of-question").line();
               all.forEach(this::rule);
+              out.end("div");
             });
     figures();
     return HtmlPage.end(out);
@@ -133,17 +144,57 @@ public final class RulesBook {
     return out.element("a", words, "href", "#" + anchor(to));
   }
 
-  private void index() {
-    out.block("h2", "By theme", "id", "by-theme").open("dl").line();
-    byTheme()
+  /** An index whose entries open to the titles of their rules. */
+  private void folded(String id, String heading, Map<String, Set<RuleForm>> index) {
+    out.block("h2", heading, "id", id);
+    index.forEach(
+        (entry, all) -> {
+          out.open("details").open("summary").text(entry);
+          out.element("span", " " + all.size(), "class", "soft").end("summary");
+          titled(all);
+          out.end("details");
+        });
+  }
+
+  /** The words of titles, letter by letter. */
+  private void words() {
+    Map<String, Map<String, Set<RuleForm>>> letters = new TreeMap<>();
+    index
+        .byWord()
         .forEach(
-            (theme, all) -> {
-              out.open("dt");
-              link("theme-" + theme, theme).close("dt").open("dd");
-              links(titles(all));
-              out.end("dd");
-            });
-    out.end("dl").block("h2", "By source", "id", "by-source").open("ul").line();
+            (word, all) ->
+                letters
+                    .computeIfAbsent(RulesIndex.letter(word), letter -> new TreeMap<>())
+                    .put(word, all));
+    out.block("h2", "By word", "id", "by-word").open("div", "class", "not-printed").line();
+    letters.forEach(
+        (letter, words) -> {
+          out.open("details").element("summary", letter).open("dl").line();
+          words.forEach(
+              (word, all) -> {
+                out.element("dt", word).open("dd");
+                links(titles(List.copyOf(all)));
+                out.end("dd");
+              });
+          out.close("dl").end("details");
+        });
+    out.end("div");
+  }
+
+  /** Rules by their titles, each leading to its place. */
+  private void titled(Collection<RuleForm> all) {
+    out.open("ul", "class", "titles");
+    for (RuleForm rule : all) {
+      out.open("li");
+      link(rule.note().id(), rule.note().title());
+      out.text(" ").element("span", rule.note().id(), "class", "id").close("li");
+    }
+    out.end("ul");
+  }
+
+  private void sources() {
+    out.block("h2", "By source", "id", "by-source").open("div", "class", "not-printed");
+    out.open("ul").line();
     report.byStatus().forEach(line -> out.block("li", line));
     out.end("ul");
     bySource()
@@ -155,13 +206,15 @@ public final class RulesBook {
                 String note = source.note().isEmpty() ? "" : ". " + source.note();
                 out.block("p", source.status() + note, "class", "soft");
               }
-              out.open("p");
               if (all.isEmpty()) {
-                out.text("No rule rests on it alone; figures do.");
+                out.block("p", "No rule rests on it alone; figures do.");
+                return;
               }
-              links(titles(all));
-              out.end("p");
+              out.open("details").element("summary", all.size() + " rules");
+              titled(all);
+              out.end("details");
             });
+    out.end("div");
   }
 
   private static Map<String, String> titles(List<RuleForm> all) {
@@ -175,8 +228,9 @@ public final class RulesBook {
     String before = "";
     for (Map.Entry<String, String> one : titles.entrySet()) {
       String to = "#" + anchor(one.getKey());
-      out.text(before).element("a", one.getKey(), "href", to, "title", one.getValue());
-      before = ", ";
+      String title = one.getValue().isEmpty() ? one.getKey() : one.getValue();
+      out.text(before).element("a", title, "href", to, "title", one.getKey());
+      before = "; ";
     }
   }
 
@@ -187,7 +241,7 @@ public final class RulesBook {
   private void rule(RuleForm rule) {
     String id = rule.note().id();
     out.open("section", "class", "rule", "id", anchor(id)).line().open("h3");
-    out.element("span", id, "class", "id").text(" " + rule.note().title()).end("h3");
+    out.text(Texts.capital(rule.note().title()) + " ").element("span", id, "class", "id").end("h3");
     out.open("dl").line();
     entry("for each of", rule.isForEach() ? List.of(rule.table()) : List.of());
     entry("when", rule.when().stream().filter(line -> !line.startsWith(EXCEPT)).toList());
@@ -271,6 +325,7 @@ public final class RulesBook {
 
   private void figures() {
     out.block("h2", "Figures", "id", "figures", "class", "new-page");
+    out.open("div", "class", "not-printed").line();
     byFigure.forEach(
         (name, users) -> {
           Figure figure = knowledge.figures().get(name);
@@ -290,5 +345,6 @@ public final class RulesBook {
           }
           out.end("section");
         });
+    out.end("div");
   }
 }

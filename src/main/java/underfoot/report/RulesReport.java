@@ -281,6 +281,16 @@ public final class RulesReport {
         .toList();
   }
 
+  /** Lists the rules in which all the words are found. */
+  public void found(List<String> words, TextPage page) {
+    List<RuleForm> found = new RulesIndex(rules, knowledge).with(words, this::wordings);
+    for (RuleForm rule : found) {
+      page.para("  ", "      ", rule.note().id() + " " + rule.note().title(), TextPage.Tone.PLAIN);
+    }
+    page.blank();
+    page.para(found.size() + " rules; `rules ID` prints one.");
+  }
+
   /** The words of a rule's sentences. */
   static Set<String> words(RuleForm rule) {
     return rule.each().stream()

@@ -117,19 +117,31 @@ public final class Sentences {
   }
 
   /** The tiles: their pattern, size and gaps. */
-  public static String tiles(TileSetOut out, Phrases phrases) {
+  public static String tiles(SetOut.Tiles tiles, Phrases phrases) {
+    TileSetOut out = tiles.layout();
+    String closed =
+        tiles.closedBy() == 0
+            ? ""
+            : ' '
+                + phrases.say(
+                    "joints-closed",
+                    "by",
+                    Texts.mm(Math.round(tiles.closedBy() * 10) / 10.0),
+                    "joint",
+                    Texts.mm(out.joint() + tiles.closedBy()));
     return phrases.say(
-        "tiles-intro",
-        "pattern",
-        phrases.say("pattern-" + out.kind().words().replace(' ', '-')),
-        "length",
-        Texts.tenths(out.length()),
-        "width",
-        Texts.mm(out.width()),
-        "joint",
-        Texts.mm(out.joint()),
-        "gap",
-        Texts.mm(out.gap()));
+            "tiles-intro",
+            "pattern",
+            phrases.say("pattern-" + out.kind().words().replace(' ', '-')),
+            "length",
+            Texts.tenths(out.length()),
+            "width",
+            Texts.mm(out.width()),
+            "joint",
+            Texts.mm(Math.round((out.joint() + tiles.closedBy()) * 10) / 10.0),
+            "gap",
+            Texts.mm(out.gap()))
+        + closed;
   }
 
   /** How far the lines to start from lie from the walls. */

@@ -31,7 +31,7 @@ final class SetOutText {
   private void tiles(SetOut.Tiles tiles) {
     TileSetOut out = tiles.layout();
     page.heading(phrases.say("heading-tiles"));
-    page.para(Sentences.tiles(out, phrases) + " " + TextReport.ids(tiles.because()));
+    page.para(Sentences.tiles(tiles, phrases) + " " + TextReport.ids(tiles.because()));
     page.item(Sentences.startLines(out, phrases));
     TileSetOut.Option chosen = out.chosen();
     String least =

@@ -80,11 +80,18 @@ public final class ShoppingText {
     StringJoiner words = new StringJoiner("; ");
     for (ShoppingLine line : lines) {
       if (line.packs() > 0) {
-        String pack = line.pieces() == 1 ? "" : pack(line) + " ";
+        String pack =
+            line.pieces() > 0 || line.unit().equals("pieces") ? count(line) : pack(line) + " ";
         words.add(line.packs() + " × " + pack + line.item());
       }
     }
     return words.toString();
+  }
+
+  /** How many pieces are in a pack, before their name; nothing for one. */
+  private static String count(ShoppingLine line) {
+    long pieces = line.pieces() > 0 ? line.pieces() : Math.round(line.pack());
+    return pieces == 1 ? "" : pieces + " ";
   }
 
   static void write(List<ShoppingLine> lines, Phrases phrases, TextPage page) {

@@ -52,9 +52,9 @@ public final class WhyPage {
     if (!what.isEmpty()) {
       out.block("p", what);
     }
-    out.open("figure", "class", "chain").line();
+    out.open("figure", "class", "chain wide").line();
     ChainPicture.draw(one, phrases.say("why-goes-on"), id, out);
-    out.end("figure").open("ul").line();
+    out.end("figure").open("ul", "class", "ladder").line();
     one.because().forEach(this::justification);
     out.end("ul").end("section");
   }
@@ -66,7 +66,8 @@ public final class WhyPage {
 
   private void justification(Justification one) {
     boolean known = told.containsKey(one);
-    out.open("li", "id", known ? "" : mark(one)).element("span", one.rule().id(), "class", "id");
+    out.open("li", "id", known ? "" : mark(one), "class", "rule");
+    out.element("span", one.rule().id(), "class", "id");
     out.text(" " + one.rule().title());
     if (known) {
       again(one);
@@ -76,11 +77,12 @@ public final class WhyPage {
     out.block("span", WhyReport.source(one, phrases), "class", "soft");
     List<Justification> deeper = WhyReport.deeper(one);
     if (!one.facts().isEmpty() || !one.figures().isEmpty() || !deeper.isEmpty()) {
+      out.open("details").element("summary", phrases.say("why-went-by"));
       out.open("ul").line();
       one.facts().forEach(this::premise);
       one.figures().forEach(this::figure);
       deeper.forEach(this::justification);
-      out.close("ul");
+      out.close("ul").close("details");
     }
     out.end("li");
   }
@@ -94,7 +96,8 @@ public final class WhyPage {
   private void premise(Premise fact) {
     boolean deeper = WhyReport.isDeeper(fact);
     boolean known = deeper && told.containsKey(fact);
-    out.open("li", "id", deeper && !known ? mark(fact) : "").text(WhyReport.said(fact, phrases));
+    out.open("li", "id", deeper && !known ? mark(fact) : "", "class", "fact");
+    out.text(WhyReport.said(fact, phrases));
     if (!fact.how().isEmpty()) {
       out.text(" = " + fact.how());
     }
@@ -115,6 +118,6 @@ public final class WhyPage {
   }
 
   private void figure(Figure figure) {
-    out.block("li", WhyReport.said(figure, knowledge));
+    out.block("li", WhyReport.said(figure, knowledge), "class", "figure");
   }
 }

@@ -80,6 +80,98 @@ class DetailTest {
     assertThat(2.2 * all[1]).isLessThan(all[2]);
   }
 
+  /** Floors of which nothing odd is said: what they read is as long as a letter, no more. */
+  @Test
+  void the_normal_form_of_a_usual_floor_has_five_to_seven_hundred_words() {
+    for (String usual :
+        List.of(
+            "living-room-on-a-new-cement-screed",
+            "cafe-where-the-opening-day-decides",
+            "cloakroom-over-existing-quarry-tiles")) {
+      assertThat(words(text(ADVICE.get(usual + ".yaml"), Detail.NORMAL)))
+          .as(usual)
+          .isBetween(500, 700);
+    }
+  }
+
+  /** What must be whole is as long as it is; all else is held to the length of a usual floor. */
+  @Test
+  void what_the_normal_form_says_besides_dangers_and_what_comes_first_is_short() {
+    ADVICE.forEach(
+        (name, advice) -> {
+          if (!advice.builds()) {
+            return;
+          }
+          int whole = 0;
+          for (Advice.CautionNote caution : advice.cautions()) {
+            if (caution.severity() == Severity.DANGER) {
+              whole += words(caution.title() + " " + caution.parts().must());
+            }
+          }
+          for (Advice.RemedyNote remedy : advice.remedies()) {
+            whole += words(remedy.title() + " " + remedy.parts().must());
+          }
+          int besides = words(text(advice, Detail.NORMAL)) - whole;
+          assertThat(besides - 75 * advice.layers().size()).as(name).isLessThan(600);
+        });
+  }
+
+  @Test
+  void the_normal_form_says_no_sentence_twice_but_what_heads_it() {
+    ADVICE.forEach(
+        (name, advice) -> {
+          if (!advice.builds()) {
+            return;
+          }
+          String said = text(advice, Detail.NORMAL).replaceAll("\\s+", " ");
+          for (Advice.Layer layer : advice.layers()) {
+            layer.spec().stream()
+                .filter(say -> !say.general() && words(say.parts().must()) > 8)
+                .forEach(
+                    say ->
+                        assertThat(said.split(Pattern.quote(say.parts().must()), -1).length)
+                            .as(name + ": " + say.parts().must())
+                            .isLessThanOrEqualTo(2));
+          }
+        });
+  }
+
+  @Test
+  void the_reasons_left_to_the_full_form_are_rules_that_lay_a_layer() {
+    java.util.Set<String> laid = new java.util.HashSet<>();
+    ADVICE
+        .values()
+        .forEach(
+            advice ->
+                advice
+                    .layers()
+                    .forEach(layer -> layer.reasons().forEach(why -> laid.add(why.rule().id()))));
+    assertThat(laid).containsAll(Floors.advisor().knowledge().generalReasons());
+  }
+
+  @Test
+  void joints_are_closed_a_little_where_tiles_would_be_cut_a_little_short_of_whole() {
+    var tiles =
+        ADVICE
+            .get("l-shaped-kitchen-with-a-chimney-breast-and-two-doors.yaml")
+            .consequences()
+            .setOut()
+            .orElseThrow()
+            .tiles()
+            .orElseThrow();
+    assertThat(tiles.closedBy()).isBetween(0.1, 0.5);
+    assertThat(tiles.layout().walls().get(0).sizes()).isEmpty();
+    var kitchen =
+        ADVICE
+            .get("kitchen-on-tongue-and-groove-boards.yaml")
+            .consequences()
+            .setOut()
+            .orElseThrow()
+            .tiles()
+            .orElseThrow();
+    assertThat(kitchen.closedBy()).isZero();
+  }
+
   @Test
   void no_form_hides_a_danger_a_stop_or_what_comes_first() {
     ADVICE.forEach(

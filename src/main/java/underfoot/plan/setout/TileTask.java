@@ -74,6 +74,26 @@ public record TileTask(
     return parts().hashCode();
   }
 
+  /** The same with other joints. */
+  public TileTask withJoint(double other) {
+    return new TileTask(
+        room,
+        doors,
+        kind,
+        length,
+        width,
+        other,
+        gap,
+        fromDoor,
+        weights,
+        baySide,
+        bayArea,
+        movementWidth,
+        most,
+        effort,
+        improving);
+  }
+
   /** How many tiles would cover the floor, by area alone. */
   public double roughly() {
     return room.getArea() / ((length + joint) * (width + joint));

@@ -2,6 +2,7 @@ package underfoot.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.TreeMap;
 import underfoot.measure.Texts;
@@ -88,35 +89,35 @@ final class BoardPart extends HtmlParts {
       table.number(Integer.toString(cut.count()));
       out.element(
           "td",
-          cut.whole()
-              ? speech.say("whole-board")
-              : cut.notched() ? speech.say("notched") + " " + corners(cut.mark()) : "");
+          cut.whole() ? speech.say("whole-board") : cut.notched() ? speech.say("notched") : "");
       out.end("tr");
     }
     table.close();
+    sketches();
   }
 
-  /**
-   * The corners of a notched piece, from its own lower left, so that it can be drawn on a board.
-   */
-  private String corners(String mark) {
-    StringJoiner corners = new StringJoiner(", ");
-    for (BoardPlan.Piece piece : plan.pieces()) {
-      if (!piece.mark().equals(mark)) {
+  /** Each notched piece by itself, with what is measured along its sides. */
+  private void sketches() {
+    int number = 0;
+    for (BoardPlan.Cut cut : plan.cuts()) {
+      Optional<BoardPlan.Piece> piece =
+          plan.pieces().stream().filter(one -> one.mark().equals(cut.mark())).findFirst();
+      if (cut.whole() || !cut.notched() || piece.isEmpty()) {
         continue;
       }
-      double[] xy = piece.rings().get(0).xy();
-      for (int i = 0; i + 1 < xy.length; i += 2) {
-        corners.add(
-            "("
-                + Math.round(xy[i] - piece.x1())
-                + " | "
-                + Math.round(xy[i + 1] - piece.y1())
-                + ")");
+      if (number++ == 0) {
+        out.open("div", "class", "sketches");
       }
-      break;
+      String id = "piece-" + boards.name().replaceAll("[^A-Za-z0-9]+", "-") + "-" + cut.mark();
+      Drawings.figure(
+          PieceSketch.draw(piece.get(), id, speech),
+          speech.say("piece-title", "mark", cut.mark()),
+          out);
     }
-    return corners.toString();
+    if (number > 0) {
+      out.end("div");
+      faint("pieces-caption");
+    }
   }
 
   private void rows() {

@@ -2,8 +2,12 @@ package underfoot.report.html;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.StringJoiner;
+import java.util.TreeMap;
 import underfoot.buildup.Severity;
+import underfoot.knowledge.SiteRows;
 import underfoot.knowledge.TextParts;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
@@ -22,6 +26,7 @@ import underfoot.report.Sentences;
  */
 final class BuildUpParts extends HtmlParts {
   private int parts;
+  private int found;
 
   BuildUpParts(HtmlParts page) {
     super(page);
@@ -42,19 +47,51 @@ final class BuildUpParts extends HtmlParts {
     out.open("ol", "class", "layers");
     advice.layers().forEach(this::layer);
     out.end("ol");
+    trowels();
     asFound(advice);
     advice.zones().forEach(this::zone);
   }
 
-  /** The layers of the floor as it is today, the uppermost first. */
+  /** The notches that comb this floor, each once, with the layers it combs. */
+  private void trowels() {
+    Map<Double, StringJoiner> notches = new TreeMap<>();
+    for (Layer layer : advice.layers()) {
+      Double notch = layer.drawn().get(SiteRows.NOTCH);
+      if (notch != null) {
+        notches
+            .computeIfAbsent(notch, mm -> new StringJoiner(", "))
+            .add(layer.order() + " " + Texts.lower(layer.name()));
+      }
+    }
+    if (notches.isEmpty()) {
+      return;
+    }
+    out.open("div", "class", "trowels").line();
+    notches.forEach(
+        (notch, layers) -> {
+          String id = "trowel-" + Math.round(notch);
+          String caption =
+              speech.say(
+                  "trowel-caption",
+                  "notch",
+                  Texts.whole(notch),
+                  "bar",
+                  Texts.whole(TrowelDrawing.BAR),
+                  "layers",
+                  layers.toString());
+          Drawings.figure(TrowelDrawing.draw(notch, id, speech), caption, out);
+        });
+    out.end("div");
+  }
+
+  /** The floor as it is today. */
   private void asFound(Advice of) {
     if (of.asFound().isEmpty()) {
       return;
     }
     out.element("h3", speech.say("heading-as-found"));
-    out.open("ul", "class", "as-found");
-    FloorTold.asFound(of, speech).forEach(one -> out.element("li", one));
-    out.end("ul");
+    String id = "found-" + ++found;
+    Drawings.figure(FoundDrawing.draw(of, id, speech), speech.say("found-caption"), out);
   }
 
   /** A part of the room where the floor is otherwise. */

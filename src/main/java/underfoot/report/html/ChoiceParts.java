@@ -68,8 +68,8 @@ final class ChoiceParts extends HtmlParts {
     for (FindOut one : advice.findOutFirst()) {
       out.open("li");
       out.open("p");
-      out.own("strong", Texts.capital(one.called()));
-      out.own(". " + (one.look().isEmpty() ? one.ask() : one.look()));
+      out.own("strong", one.question());
+      out.own(" " + Texts.sentence(Texts.capital(one.look())));
       out.close("p");
       out.open("ul");
       for (String decision : one.decisions()) {

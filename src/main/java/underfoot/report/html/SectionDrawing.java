@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import underfoot.knowledge.Phrases;
+import underfoot.knowledge.SiteRows;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.Advice.Layer;
@@ -14,10 +15,12 @@ import underfoot.report.html.Svg.Anchor;
 
 /** The build-up cut through, heights to scale, each layer labelled with a line that leads to it. */
 final class SectionDrawing {
-  private static final double WIDTH = 360;
-  private static final double LEFT = 50;
-  private static final double RIGHT = 172;
-  private static final double LABELS = 194;
+  private static final double WIDTH = 338;
+  private static final double LEFT = 44;
+  private static final double RIGHT = 140;
+  private static final double LABELS = 178;
+  private static final double CHANNEL = 30;
+  private static final double BEND = 4;
   private static final int LETTERS = 25;
   private static final double WANTED = 250;
   private static final double GROUND = 54;
@@ -63,6 +66,7 @@ final class SectionDrawing {
     private final double wanted;
     private final int bold;
     private double top;
+    private double bend;
 
     Label(List<String> lines, int bold, double wanted) {
       this.lines = lines;
@@ -72,6 +76,11 @@ final class SectionDrawing {
 
     double height() {
       return lines.size() * LINE + 5;
+    }
+
+    /** Where its line meets its first line of words. */
+    double foot() {
+      return top + LINE - 5;
     }
   }
 
@@ -101,8 +110,10 @@ final class SectionDrawing {
         coat(layer);
       }
     }
+    screw();
     levels();
     spread(labels, height);
+    bend(labels);
     for (Label label : labels) {
       label(label);
     }
@@ -272,10 +283,57 @@ final class SectionDrawing {
     }
   }
 
+  /**
+   * Gives each line its own place to turn at, so that none crosses another: of lines that lead down
+   * the lower turns first, of lines that lead up the upper.
+   */
+  private static void bend(List<Label> labels) {
+    double step = Math.min(BEND, CHANNEL / Math.max(1, labels.size()));
+    double far = LABELS - 8;
+    double next = far;
+    for (Label label : labels) {
+      boolean down = label.foot() > label.wanted;
+      label.bend = down ? next : far;
+      next = down ? next - step : far;
+    }
+    next = far;
+    for (int i = labels.size() - 1; i >= 0; i--) {
+      Label label = labels.get(i);
+      boolean up = label.foot() < label.wanted;
+      label.bend = up ? next : label.bend;
+      next = up ? next - step : far;
+    }
+  }
+
+  /** A screw, as long as it is, from the top of what it holds into the deck, clear of the joist. */
+  private void screw() {
+    for (Layer layer : advice.layers()) {
+      Double length = layer.drawn().get(SiteRows.SCREW);
+      if (length == null || deck == 0) {
+        continue;
+      }
+      double x = LEFT + (RIGHT - LEFT) * 0.8;
+      double top = y(layer.level());
+      double tip = top + length * scale;
+      double head = Math.min(4, length * scale / 5);
+      String shank =
+          Svg.path(x - 5, top, x + 5, top, x + 1.6, top + head, x + 1.6, tip - 4, x, tip)
+              + Svg.path(x - 1.6, tip - 4, x - 1.6, top + head).replace('M', 'L')
+              + "Z";
+      svg.fill(shank, Ink.PAPER);
+      svg.stroke(shank, Ink.INK, 1);
+      StringBuilder thread = new StringBuilder();
+      for (double at = top + head + 3; at < tip - 4; at += 4) {
+        thread.append(Svg.path(x - 3, at + 1.2, x + 3, at - 1.2));
+      }
+      svg.stroke(thread.toString(), Ink.INK, 0.9);
+    }
+  }
+
   private void label(Label label) {
-    double at = label.top + LINE - 5;
+    double at = label.foot();
     svg.stroke(
-        Svg.path(RIGHT - 7, label.wanted, RIGHT + 5, label.wanted, LABELS - 8, at, LABELS - 3, at),
+        Svg.path(RIGHT - 7, label.wanted, label.bend, label.wanted, label.bend, at, LABELS - 3, at),
         Ink.FAINT,
         0.9);
     svg.circle(RIGHT - 7, label.wanted, 1.8, Ink.INK);

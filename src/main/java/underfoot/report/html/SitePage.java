@@ -56,26 +56,25 @@ public final class SitePage {
       heading("heading-first");
       out.own("p", String.join(" ", sheet.first()));
     }
-    if (advice.builds()) {
-      out.open("table", "class", "split").open("tr").open("td", "class", "left");
-      heading("heading-build-up");
-      out.add(new SectionDrawing(advice, speech).draw());
-      out.close("td").open("td");
-      heading("sheet-layers");
-      layers(sheet);
-      list("sheet-measures", "", sheet.measures());
-      out.close("td").end("tr");
-      out.end("table");
-    } else {
+    if (!advice.builds()) {
       out.element("p", speech.say("nothing-is-built"));
+      list("heading-danger", "dangers", sheet.dangers());
+      out.element("p", speech.say("sheet-limits"), "class", "faint");
+      return;
     }
-    out.open("table", "class", "split").open("tr").open("td", "class", "half");
+    // Two columns that run on: what is short on one side makes room for the rest of it.
+    out.open("table", "class", "split").open("tr").open("td", "class", "left");
+    heading("heading-build-up");
+    out.add(new SectionDrawing(advice, speech).draw());
     list("heading-programme", "", sheet.days());
     list("heading-checklist", "checks", sheet.checks());
-    out.close("td").open("td", "class", "half");
+    out.close("td").open("td");
+    heading("sheet-layers");
+    layers(sheet);
+    list("sheet-measures", "", sheet.measures());
     list("heading-danger", "dangers", sheet.dangers());
     out.close("td").end("tr").end("table");
-    out.element("p", speech.say("footer-limits"), "class", "faint");
+    out.element("p", speech.say("sheet-limits"), "class", "faint");
   }
 
   private void heading(String phrase) {

@@ -13,6 +13,8 @@ final class Svg {
   /** How large it is drawn where no style sheet says, in px for each of its units. */
   private static final double ON_PAPER = 1.4;
 
+  private static final double PER_MM = 96 / 25.4;
+
   private final HtmlWriter out = new HtmlWriter();
   private final String id;
 
@@ -24,15 +26,31 @@ final class Svg {
    * @param description what it shows, for whoever cannot see it
    */
   Svg(String id, double width, double height, String title, String description) {
+    this(id, width, height, title, description, ON_PAPER, "drawing");
+  }
+
+  private Svg(
+      String id,
+      double width,
+      double height,
+      String title,
+      String description,
+      double times,
+      String styled) {
     this.id = id;
     String view = "0 0 " + n(width) + " " + n(height);
     out.begin("svg", "xmlns", "http://www.w3.org/2000/svg", "viewBox", view);
-    out.with("width", n(width * ON_PAPER), "height", n(height * ON_PAPER), "class", "drawing");
+    out.with("width", n(width * times), "height", n(height * times), "class", styled);
     out.with("role", "img", "aria-labelledby", id + "-t " + id + "-d");
     out.with("font-family", "Underfoot, system-ui, sans-serif").content();
     out.element("title", title, "id", id + "-t");
     out.element("desc", description, "id", id + "-d");
     out.line();
+  }
+
+  /** A drawing in millimetres, as large as the thing itself. */
+  static Svg trueSize(String id, double width, double height, String title, String description) {
+    return new Svg(id, width, height, title, description, PER_MM, "drawing true-size");
   }
 
   /** What tells this drawing's names from those of others. */

@@ -24,7 +24,7 @@ final class TilePart extends HtmlParts {
   }
 
   void write() {
-    out.element("p", Sentences.tiles(layout, speech));
+    out.element("p", Sentences.tiles(tiles, speech));
     if (!tiles.patternWanted().isEmpty() && !tiles.patternWanted().equals(layout.kind().words())) {
       say(
           "p",

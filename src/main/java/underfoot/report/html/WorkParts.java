@@ -1,21 +1,16 @@
 package underfoot.report.html;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.Cost;
 import underfoot.plan.Justification;
 import underfoot.plan.LevelPlan;
 import underfoot.plan.Milestone;
 import underfoot.plan.ProgrammeStep;
-import underfoot.plan.QuantityLine;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.SetOut;
-import underfoot.report.CostText;
 import underfoot.report.Sentences;
 import underfoot.report.TimeText;
 
@@ -120,53 +115,7 @@ final class WorkParts extends HtmlParts {
   }
 
   void materials() {
-    Map<String, Double> costs = new LinkedHashMap<>();
-    Optional<Cost> cost = after.cost();
-    cost.ifPresent(all -> all.lines().forEach(line -> costs.put(line.item(), line.cost())));
-    if (cost.isPresent()) {
-      table.open("table-materials", "col-thing", "col-amount", "col-packs", "col-cost");
-    } else {
-      table.open("table-materials", "col-thing", "col-amount", "col-packs");
-    }
-    for (QuantityLine line : after.quantities()) {
-      out.open("tr");
-      out.open("th", "scope", "row");
-      box(line.item(), true);
-      chains.of(line.because());
-      out.close("th");
-      table.number(Sentences.amount(line, speech));
-      table.number(line.packs() > 0 ? Integer.toString(line.packs()) : "–");
-      if (cost.isPresent()) {
-        Double sum = costs.remove(line.item());
-        table.number(sum == null ? "–" : Texts.cents(sum));
-      }
-      out.end("tr");
-    }
-    cost.ifPresent(
-        all -> {
-          for (Cost.Line line : all.lines()) {
-            if (!costs.containsKey(line.item())) {
-              continue;
-            }
-            out.open("tr");
-            out.element("th", line.item(), "scope", "row", "colspan", "3");
-            table.number(Texts.cents(line.cost()));
-            out.end("tr");
-          }
-          out.open("tr", "class", "total");
-          out.element(
-              "th",
-              speech.say("total", "currency", CostText.unit(all, speech)),
-              "scope",
-              "row",
-              "colspan",
-              "3");
-          out.open("td", "class", "n")
-              .element("strong", all.whole() ? Texts.cents(all.total()) : "–")
-              .close("td");
-          out.end("tr");
-        });
-    table.close();
+    new ShoppingPart(this).write();
   }
 
   void checklist() {
