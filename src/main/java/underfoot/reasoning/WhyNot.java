@@ -240,7 +240,7 @@ public record WhyNot(
             .filter(given -> !changed.contains(given.key()))
             .flatMap(given -> otherValues(given).map(value -> new Other(given, value)))
             .toList();
-    int afforded = Effort.trials(assessment.knowledge(), assessment.scenario());
+    int afforded = Effort.trials(assessment);
     Effort.some(others, one -> one.given().key(), afforded).parallelStream()
         .map(other -> tried(quick, assessment.scenario(), other, stands))
         .flatMap(Optional::stream)
