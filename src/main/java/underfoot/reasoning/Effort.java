@@ -1,10 +1,12 @@
 package underfoot.reasoning;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import underfoot.knowledge.Figures;
 
@@ -15,11 +17,17 @@ import underfoot.knowledge.Figures;
  */
 final class Effort {
   private static final String EFFORT = "trials-effort";
+  private static final String TALK = "interview-effort";
   private static final String WAY = "trials-effort-of-a-way";
   private static final String CORNER = "trials-effort-of-a-corner";
   private static final String ROUNDS = "trials-effort-of-levels";
 
   private Effort() {}
+
+  /** How often a floor may be thought through again to find the next question about it. */
+  static int ofTalk(Assessment assessment) {
+    return (int) (assessment.knowledge().figures().get(TALK).value() / of(assessment));
+  }
 
   /** How often a floor may be thought through again in one search; never, if it is too much. */
   static int trials(Assessment assessment) {
@@ -62,6 +70,21 @@ final class Effort {
         .boxed()
         .sorted(Comparator.comparing(turns::get))
         .toList();
+  }
+
+  /** Those things whose turn comes before so much is spent, in the order given. */
+  static <T> List<T> afforded(
+      List<T> things, Function<T, String> key, ToIntFunction<T> costs, int most) {
+    List<Integer> some = new ArrayList<>();
+    int left = most;
+    for (int one : inTurn(things, key)) {
+      int cost = costs.applyAsInt(things.get(one));
+      left -= cost;
+      if (left >= 0 || cost == 0) {
+        some.add(one);
+      }
+    }
+    return some.stream().sorted().map(things::get).toList();
   }
 
   /** So many of some things at most, those whose turn comes first, in the order given. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
@@ -254,16 +255,9 @@ public final class WhatIf {
 
   /** The facts that are tried where so many trials can be made, by their places. */
   private static List<Integer> afforded(List<Asked> asked, int trials) {
-    List<Integer> afforded = new ArrayList<>();
-    int left = trials;
-    for (int fact : Effort.inTurn(asked, Asked::key)) {
-      int values = asked.get(fact).others().size();
-      left -= values;
-      if (left >= 0 || values == 0) {
-        afforded.add(fact);
-      }
-    }
-    return afforded;
+    List<Integer> places = IntStream.range(0, asked.size()).boxed().toList();
+    return Effort.afforded(
+        places, place -> asked.get(place).key(), place -> asked.get(place).others().size(), trials);
   }
 
   /** How many trials those facts take. */
