@@ -373,7 +373,7 @@ class OnlyOurOwnErrorsTest {
       "",
       " ",
       "\u0000",
-      "\u001b[2J"
+      folder.resolve("\u001b[2J").toString()
     };
     for (String name : names) {
       for (String option : List.of("--html", "--pdf", "--sheet")) {
