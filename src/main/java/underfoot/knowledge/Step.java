@@ -11,6 +11,8 @@ import java.util.List;
  * @param kind whether hands work or time passes
  * @param from the step at whose end it begins and that it does not hold up; empty for one that
  *     begins when the step before it ends
+ * @param meanwhile whether it runs from the beginning of the work beside the steps before it; what
+ *     follows waits for whichever ends last
  * @param atStart what has come when it begins, such as the day of grouting; may be empty
  * @param atEnd what has come when it ends, such as light use; may be empty
  * @param inUse whether the room is in use when it ends
@@ -22,6 +24,7 @@ public record Step(
     String title,
     Kind kind,
     String from,
+    boolean meanwhile,
     String atStart,
     String atEnd,
     boolean inUse,

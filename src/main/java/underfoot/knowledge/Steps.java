@@ -32,6 +32,7 @@ public final class Steps {
               entry.required("title"),
               kind(entry),
               entry.field("from"),
+              entry.field("meanwhile").equals("yes"),
               entry.field("at-start"),
               entry.field("at-end"),
               entry.field("in-use").equals("yes"),

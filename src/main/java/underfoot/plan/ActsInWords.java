@@ -66,9 +66,16 @@ final class ActsInWords {
     return rulings.holdingFor(acts, about).stream().anyMatch(one -> one.sort() == Sort.NEVER);
   }
 
-  /** A sentence that asks for acts, with what it waits for and the care it is done with. */
+  /**
+   * A sentence that asks for acts, with what it waits for and the care it is done with; without its
+   * last full stop if it came without one.
+   */
   String told(List<String> acts, String about, String sentence) {
-    return with(named(Sort.SO, acts, about, ""), about, once(gates(acts, about, ""), sentence));
+    String told =
+        with(named(Sort.SO, acts, about, ""), about, once(gates(acts, about, ""), sentence));
+    return Wording.isSentence(told) && !Wording.isSentence(sentence)
+        ? told.substring(0, told.length() - 1)
+        : told;
   }
 
   private String with(Set<String> cares, String about, String sentence) {

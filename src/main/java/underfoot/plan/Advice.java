@@ -81,6 +81,22 @@ public record Advice(
     return !layers.isEmpty();
   }
 
+  /**
+   * What would have to be put right first whichever of the changes is made, in a few words each,
+   * besides what is told already.
+   */
+  public List<String> firstWithAnyChange() {
+    List<String> first = new ArrayList<>();
+    for (ChangeNote change : consequences.changes()) {
+      if (first.isEmpty() && change == consequences.changes().get(0)) {
+        first.addAll(change.numbers().first());
+      }
+      first.retainAll(change.numbers().first());
+    }
+    remedies.forEach(one -> first.remove(one.title()));
+    return List.copyOf(first);
+  }
+
   /** Every decision of this advice, in the order reports show them. */
   public List<Decision> decisions() {
     List<Decision> all = new ArrayList<>(stopFindings);
@@ -386,10 +402,26 @@ public record Advice(
    * @param name its name
    * @param gapLeftMm what is left under its leaf at the highest point, mm; negative if the leaf is
    *     in the way, NaN if it is not known
+   * @param besideThePourMm what is left under it where the compound stops short of it, mm; NaN
+   *     where none does
    * @param fits whether the leaf passes; empty if it is not known
+   * @param tight whether it passes with less beneath it than it should have
    * @param stepMm the step at the threshold, mm; NaN if it is not known
    */
-  public record Door(String name, double gapLeftMm, Optional<Boolean> fits, double stepMm) {}
+  public record Door(
+      String name,
+      double gapLeftMm,
+      double besideThePourMm,
+      Optional<Boolean> fits,
+      boolean tight,
+      double stepMm) {
+    /**
+     * What is left under the leaf as the floor is built, the pour stopped short where it is, mm.
+     */
+    public double gapInTheEndMm() {
+      return Double.isNaN(besideThePourMm) ? gapLeftMm : besideThePourMm;
+    }
+  }
 
   /**
    * What build-ups are ranked by.

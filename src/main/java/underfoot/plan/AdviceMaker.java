@@ -356,12 +356,17 @@ public final class AdviceMaker {
     List<Door> doors = new ArrayList<>();
     for (String door : facts.abouts("door")) {
       double left = facts.number("gap left", door);
-      double trim = facts.number("trim needed", door);
-      Optional<Boolean> fits =
-          Double.isNaN(left)
-              ? Optional.empty()
-              : Optional.of(Double.isNaN(trim) ? left >= 0 : trim <= 0);
-      doors.add(new Door(door, left, fits, facts.number("step at the door", door)));
+      double least = facts.number("least gap", door);
+      boolean opens = left >= (Double.isNaN(least) ? 0 : least);
+      boolean stopped = facts.find("pour", door) != null;
+      doors.add(
+          new Door(
+              door,
+              left,
+              stopped ? facts.number("gap left beside the pour", door) : Double.NaN,
+              Double.isNaN(left) ? Optional.empty() : Optional.of(opens),
+              opens && facts.number("trim needed", door) > 0,
+              facts.number("step at the door", door)));
     }
     LayerThickness above =
         new LayerThickness(

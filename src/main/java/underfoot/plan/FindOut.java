@@ -7,6 +7,7 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * Something to find out before work, because decisions hang on it.
  *
  * @param fact the scenario key
+ * @param about the thing it is of, such as a door; empty for the floor as a whole
  * @param called its name in plain words
  * @param ask the question put to a person; empty if it is only found on site
  * @param look how to find out on site
@@ -18,6 +19,7 @@ import underfoot.reasoning.WhatIf.Otherwise;
  */
 public record FindOut(
     String fact,
+    String about,
     String called,
     String ask,
     String look,

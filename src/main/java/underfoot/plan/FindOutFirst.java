@@ -67,6 +67,7 @@ final class FindOutFirst {
     FactDefinition fact = one.fact();
     return new FindOut(
         Place.named(fact.key(), one.about()),
+        one.about(),
         one.about().isEmpty() ? fact.called() : fact.called() + " (" + one.about() + ")",
         fact.ask(),
         fact.look().isEmpty() ? fact.means() : acts.told(fact.acts(), one.about(), fact.look()),

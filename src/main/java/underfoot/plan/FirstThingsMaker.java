@@ -94,11 +94,16 @@ final class FirstThingsMaker {
             .filter(thing -> thing.place() < headlines.rows().size())
             .anyMatch(thing -> headlines.rows().get(thing.place()).facts().contains(one.fact()));
     if (!dealtWith && !one.look().isEmpty()) {
-      String look = Texts.lower(one.look());
+      String ask =
+          one.ask().isEmpty() ? phrases.say("find-out-about", "fact", one.called()) : one.ask();
+      String asked =
+          one.about().isEmpty()
+              ? ask
+              : phrases.say("asked-of", "it", one.about(), "ask", Texts.lower(ask));
       add(
           one.fact(),
           "find out",
-          phrases.say("find-out-now", "fact", one.called(), "look", look),
+          phrases.say("find-out-now", "ask", Texts.capital(asked), "look", one.look()),
           false);
     }
   }

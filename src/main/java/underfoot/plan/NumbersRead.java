@@ -3,6 +3,8 @@ package underfoot.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import underfoot.buildup.LayerThickness;
 import underfoot.buildup.Verdict;
 import underfoot.plan.Advice.Standing;
@@ -13,6 +15,10 @@ import underfoot.plan.LastReading.Read;
 final class NumbersRead {
   /** What rounding may leave between a figure and the sum of its parts. */
   private static final double TOLERANCE = 1e-6;
+
+  /** A length, a weight, a time or a share below nought, in words; a temperature may be. */
+  private static final Pattern BELOW_NOUGHT =
+      Pattern.compile("(?<![\\w.)])-\\d[\\d.]* ?(?:mm|m|kg|kg/m2|h|days?|%)(?!\\w)");
 
   private NumbersRead() {}
 
@@ -76,6 +82,13 @@ final class NumbersRead {
         return LastReading.broken(read, one.where() + " is told", "it comes to " + one.value());
       }
     }
+    for (Advice.Told one : told(read.advice())) {
+      Matcher below = BELOW_NOUGHT.matcher(one.text());
+      if (below.find()) {
+        return LastReading.broken(
+            read, "a size or a time is told", "'" + one.text() + "' has " + below.group());
+      }
+    }
     for (Advice.Door door : read.advice().heights().doors()) {
       boolean told =
           read.advice().remedies().stream().anyMatch(one -> one.about().equals(door.name()))
@@ -88,6 +101,17 @@ final class NumbersRead {
       }
     }
     return Optional.empty();
+  }
+
+  /** All that is told in sentences that are filled in. */
+  private static List<Advice.Told> told(Advice advice) {
+    List<Advice.Told> all = new ArrayList<>(advice.remedies());
+    all.addAll(advice.cautions());
+    for (Advice.Layer layer : advice.layers()) {
+      all.addAll(layer.spec());
+      all.addAll(layer.fixing());
+    }
+    return all;
   }
 
   private static List<Number> numbers(Advice advice) {

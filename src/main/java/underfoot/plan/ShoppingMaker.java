@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import underfoot.buildup.Caution;
 import underfoot.buildup.LayerClass;
+import underfoot.buildup.LayerNote;
 import underfoot.buildup.Remedy;
 import underfoot.buildup.StackLayer;
 import underfoot.knowledge.Facts;
@@ -75,11 +76,12 @@ final class ShoppingMaker {
     return lines;
   }
 
-  /** The wordings of what is warned of and put right. */
+  /** The wordings of what is warned of and put right, and of what is said of a layer. */
   private Set<String> said() {
     Set<String> said = new HashSet<>();
     assessment.of(Caution.class).forEach(one -> said.add(one.wording()));
     assessment.of(Remedy.class).forEach(one -> said.add(one.wording()));
+    assessment.of(LayerNote.class).forEach(one -> said.add(one.wording()));
     return said;
   }
 

@@ -129,7 +129,7 @@ final class Timetable {
     Map<String, String> after = new HashMap<>();
     Timed before = null;
     for (Step step : steps) {
-      Timed from = byId.getOrDefault(step.from(), before);
+      Timed from = step.meanwhile() ? null : byId.getOrDefault(step.from(), before);
       boolean aside = byId.containsKey(step.from());
       double start = from == null ? 0 : from.span().end();
       Timed one = time(knowledge, facts, working, step, byStep.get(step.id()), start);
@@ -143,7 +143,8 @@ final class Timetable {
       if (from != null) {
         after.put(step.id(), from.step().id());
       }
-      before = aside ? before : one;
+      boolean over = step.meanwhile() && before != null && before.span().end() > one.span().end();
+      before = aside || over ? before : one;
     }
     Set<String> chain = chain(timed, after);
     timed.replaceAll(

@@ -18,12 +18,12 @@ public final class BuildUpLine {
         .ifPresent(cost -> parts.add(phrases.say("way-costs", "cost", CostText.of(cost, phrases))));
     parts.add(phrases.say("way-rises", "rise", Texts.whole(way.aboveOldFloor().mean())));
     for (Door door : way.doors()) {
-      if (!Double.isNaN(door.gapLeftMm())) {
+      if (!Double.isNaN(door.gapInTheEndMm())) {
         parts.add(
             phrases.say(
-                door.gapLeftMm() < 0 ? "way-gap-lacking" : "way-gap",
+                door.gapInTheEndMm() < 0 ? "way-gap-lacking" : "way-gap",
                 "gap",
-                Texts.whole(Math.abs(door.gapLeftMm())),
+                Texts.whole(Math.abs(door.gapInTheEndMm())),
                 "door",
                 door.name()));
       }

@@ -3,12 +3,13 @@ package underfoot.report;
 import java.util.List;
 import java.util.Optional;
 import underfoot.knowledge.Phrases;
+import underfoot.measure.Texts;
 import underfoot.plan.Advice;
 import underfoot.plan.ChangeNote;
 import underfoot.report.TextPage.Tone;
 
 /** The least changes that would make a way stand, or keep to what was asked, as plain text. */
-final class ChangesText {
+public final class ChangesText {
   private static final String INDENT = "   ";
 
   private ChangesText() {}
@@ -28,6 +29,15 @@ final class ChangesText {
     if (!changes.isEmpty()) {
       page.para(phrases.say("changes-proved"));
     }
+    first(advice, phrases).ifPresent(page::para);
     note.ifPresent(page::para);
+  }
+
+  /** What comes first whichever change is made, besides what is told already. */
+  public static Optional<String> first(Advice advice, Phrases phrases) {
+    List<String> first = advice.firstWithAnyChange().stream().map(Texts::lower).toList();
+    return first.isEmpty()
+        ? Optional.empty()
+        : Optional.of(phrases.say("changes-first", "first", String.join("; ", first)));
   }
 }

@@ -54,12 +54,18 @@ public final class Sentences {
 
   /** What becomes of a door. */
   public static String door(Door door, Phrases phrases) {
-    double gap = door.gapLeftMm();
-    String id =
-        door.fits().isEmpty()
-            ? "door-unknown"
-            : gap < 0 ? "door-in-the-way" : door.fits().get() ? "door-fits" : "door-does-not-fit";
+    double gap = door.gapInTheEndMm();
+    String id = Double.isNaN(door.besideThePourMm()) ? state(door) : "door-beside-the-pour";
     return phrases.say(id, "door", Texts.capital(door.name()), "gap", Texts.whole(Math.abs(gap)));
+  }
+
+  private static String state(Door door) {
+    if (door.fits().isEmpty()) {
+      return "door-unknown";
+    } else if (door.fits().get()) {
+      return door.tight() ? "door-tight" : "door-fits";
+    }
+    return door.gapLeftMm() < 0 ? "door-in-the-way" : "door-does-not-fit";
   }
 
   /** What becomes of a door, and the step in it. */

@@ -109,8 +109,8 @@ final class SideBySide {
 
   private static String gap(ComparedBuildUp way, String name) {
     for (Door door : way.doors()) {
-      if (door.name().equals(name) && !Double.isNaN(door.gapLeftMm())) {
-        return Texts.mm(door.gapLeftMm());
+      if (door.name().equals(name) && !Double.isNaN(door.gapInTheEndMm())) {
+        return Texts.mm(door.gapInTheEndMm());
       }
     }
     return "";

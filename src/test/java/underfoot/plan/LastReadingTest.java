@@ -208,6 +208,21 @@ class LastReadingTest {
   }
 
   @Test
+  void a_gap_below_nought_told_in_words_breaks_a_promise() throws Exception {
+    Advice advice = advice("boards");
+    for (String text :
+        List.of("with this floor -15 mm would be left under it", "It dries in -2 days.")) {
+      RemedyNote told = advice.remedies().get(0);
+      breaks(
+          "no-absurd-number",
+          with(
+              advice,
+              "remedies",
+              plus(with(told, "parts", (TextParts parts) -> TextParts.of(text)))));
+    }
+  }
+
+  @Test
   void a_stop_with_layers_breaks_a_promise() throws Exception {
     Advice advice = advice("boards");
     breaks("answer-and-picture-agree", with(advice, "verdict", (Verdict verdict) -> Verdict.STOP));

@@ -108,6 +108,31 @@ class ProgrammeTest {
   }
 
   @Test
+  void a_screed_dries_on_while_it_is_heated_up_and_what_follows_waits_for_both() throws Exception {
+    // Common practice, no source: drying goes on through the first heating and is not added to it.
+    Scenario never =
+        Floors.read("sulfate-screed")
+            .with("heating.kind", "", "water pipes in screed")
+            .with("heating.commissioned", "", "no")
+            .with("subfloor.age", "", "30 days")
+            .with("subfloor.floor humidity", "", "85 %");
+    List<ProgrammeStep> programme = of(never).programme();
+    ProgrammeStep heating = step(programme, "wait-first-heating");
+    ProgrammeStep drying = step(programme, "wait-base-dries");
+    assertThat(drying.startHour()).isZero();
+    assertThat(heating.startHour()).isLessThan(drying.endHour());
+    double both = Math.max(heating.endHour(), drying.endHour());
+    assertThat(programme)
+        .filteredOn(one -> one != heating && one != drying)
+        .filteredOn(one -> !one.id().equals("wait-before-first-heating"))
+        .allMatch(one -> one.startHour() >= both);
+  }
+
+  private static ProgrammeStep step(List<ProgrammeStep> programme, String id) {
+    return programme.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  @Test
   void the_lines_of_a_cost_add_up_and_labour_is_counted_where_a_price_book_has_it()
       throws Exception {
     Scenario slab = Floors.read("slab");

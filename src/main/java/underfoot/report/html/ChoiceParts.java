@@ -8,6 +8,7 @@ import underfoot.plan.ChangeNote;
 import underfoot.plan.ComparedBuildUp;
 import underfoot.plan.FindOut;
 import underfoot.report.BuildUpLine;
+import underfoot.report.ChangesText;
 
 /**
  * The parts of the page about what is not settled: assumptions, changes, what to find out, other
@@ -58,6 +59,7 @@ final class ChoiceParts extends HtmlParts {
     }
     out.end("ul");
     faint("changes-proved");
+    ChangesText.first(advice, speech).ifPresent(said -> out.own("p", said));
     after.changesNote().ifPresent(note -> out.own("p", note, "class", "faint"));
   }
 
