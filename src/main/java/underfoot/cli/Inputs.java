@@ -65,8 +65,7 @@ final class Inputs {
     try {
       Path folder = Path.of(scenario).toAbsolutePath().getParent().toRealPath();
       Path file = folder.resolve(name);
-      boolean inside =
-          file.normalize().equals(file) && file.toRealPath().startsWith(folder);
+      boolean inside = file.normalize().equals(file) && file.toRealPath().startsWith(folder);
       if (Path.of(name).isAbsolute() || name.contains("..") || !inside) {
         return Optional.empty();
       }
