@@ -30,6 +30,9 @@ import underfoot.scenario.ScenarioSchema;
       "4 outside guidance or stop, 1 internal error."
     })
 final class Advise extends FloorCommand {
+  /** Characters of a page that is laid out on paper; hundreds of sheets are no help. */
+  private static final int LONGEST_ON_PAPER = 1_000_000;
+
   @Parameters(
       index = "0",
       arity = "0..1",
@@ -126,8 +129,14 @@ final class Advise extends FloorCommand {
       web.write(page(context, advice, Medium.SCREEN), out());
     }
     if (paper != null) {
+      String page = page(context, advice, Medium.PAPER);
+      if (page.length() > LONGEST_ON_PAPER) {
+        throw UserError.usage(
+            "This floor holds so much that its page is too long for paper; write --html FILE, or"
+                + " --sheet FILE for the page to build from");
+      }
       try {
-        paper.write(PdfReport.of(page(context, advice, Medium.PAPER), advice.scenario()));
+        paper.write(PdfReport.of(page, advice.scenario()));
       } catch (IOException e) {
         throw new UserError(Exit.INTERNAL, "The PDF could not be made. " + e.getMessage());
       }

@@ -47,6 +47,10 @@ import underfoot.scenario.InputFile;
     footer = {"", "Exit codes: 0 all were advised on, 3 some could not be used, 2 wrong usage."})
 final class Batch extends FloorCommand {
   private static final int AHEAD_OF_EACH_CORE = 8;
+
+  /** So many bytes of a scenario count as one more floor ahead: its answer is as much longer. */
+  private static final int BYTES_OF_ONE = 20_000;
+
   private static final int LONGEST_LINE = 1_000_000;
   private static final long TOLD_EVERY = 2_000_000_000L;
   private static final String STANDARD_INPUT = "-";
@@ -96,7 +100,7 @@ final class Batch extends FloorCommand {
   private record Job(Origin origin, byte[] content, UserError unread) {}
 
   /** A scenario that is being thought about. */
-  private record Pending(Origin origin, Future<Line> line) {}
+  private record Pending(Origin origin, int weight, Future<Line> line) {}
 
   /** A line of the answer, and whether it tells of advice. */
   record Line(String text, boolean advised) {}
@@ -206,6 +210,7 @@ final class Batch extends FloorCommand {
     private final ExecutorService pool;
     private final int most;
     private final Deque<Pending> ahead = new ArrayDeque<>();
+    private int weightAhead;
     private final Progress progress = new Progress(err());
 
     Run(CommandContext context, Adviser adviser, Journal journal, ExecutorService pool, int cores)
@@ -282,20 +287,24 @@ final class Batch extends FloorCommand {
     }
 
     private void add(Job job) throws IOException {
-      if (ahead.size() >= most) {
+      // What waits to be written takes memory: of floors that hold very much few are begun ahead.
+      int weight = 1 + job.content().length / BYTES_OF_ONE;
+      while (!ahead.isEmpty() && weightAhead + weight > most) {
         write(ahead.removeFirst());
       }
       Origin origin = job.origin();
+      weightAhead += weight;
       Future<Line> line =
           pool.submit(
               () ->
                   job.unread() == null
                       ? Batch.line(adviser, origin, job.content(), madeBy)
                       : failure(origin, job.unread().exit(), job.unread().getMessage()));
-      ahead.addLast(new Pending(origin, line));
+      ahead.addLast(new Pending(origin, weight, line));
     }
 
     private void write(Pending pending) throws IOException {
+      weightAhead -= pending.weight();
       Line line;
       try {
         line = pending.line().get();

@@ -63,10 +63,9 @@ final class Inputs {
    */
   Optional<byte[]> beside(String scenario, String name) {
     try {
-      Path folder = Path.of(scenario).toAbsolutePath().getParent();
+      Path folder = Path.of(scenario).toAbsolutePath().getParent().toRealPath();
       Path file = folder.resolve(name);
-      boolean inside =
-          file.normalize().equals(file) && file.toRealPath().startsWith(folder.toRealPath());
+      boolean inside = file.normalize().equals(file) && file.toRealPath().startsWith(folder);
       if (Path.of(name).isAbsolute() || name.contains("..") || !inside) {
         return Optional.empty();
       }

@@ -21,6 +21,7 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.json.JsonFactory;
+import underfoot.report.Printable;
 
 /**
  * Where the lines of a batch go: standard output, or a file that lines are only added to. A file is
@@ -173,16 +174,23 @@ final class Journal implements AutoCloseable {
     return digests.contains(digest);
   }
 
-  /** Adds a line. */
-  void add(String text) throws IOException {
+  /** Adds a line, in which nothing steers a terminal on which the file is shown. */
+  void add(String line) throws IOException {
+    String text = Printable.of(line);
     if (file == null) {
-      out.print(text + '\n');
+      out.print(text);
+      out.print('\n');
       if (out.checkError()) {
         throw new IOException("the reader has gone or the disk is full");
       }
       return;
     }
-    ByteBuffer bytes = ByteBuffer.wrap((text + '\n').getBytes(StandardCharsets.UTF_8));
+    write(text);
+    write("\n");
+  }
+
+  private void write(String text) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
     while (bytes.hasRemaining()) {
       file.write(bytes);
     }

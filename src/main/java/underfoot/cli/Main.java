@@ -128,6 +128,7 @@ public final class Main implements Runnable {
       commands.forEach((name, command) -> line.addSubcommand(name, command.get()));
     }
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExpandAtFiles(false); // a file whose name begins with @ is a file, not more options
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(around.colour() ? Ansi.ON : Ansi.OFF));

@@ -92,43 +92,50 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
     double uy = (rectangle.get(1).y - origin.y) / along;
     double vx = (rectangle.get(3).x - origin.x) / across;
     double vy = (rectangle.get(3).y - origin.y) / across;
+    return inRows(floor, 0, along, across, new double[] {origin.x, origin.y, ux, uy, vx, vy});
+  }
+
+  /**
+   * How many bays of some rows hold floor. The floor is halved until it is that of one row, so that
+   * no row is held against all of it.
+   */
+  private static long inRows(Geometry part, long from, long to, long across, double[] grid) {
+    if (part.isEmpty()) {
+      return 0;
+    }
+    if (to - from > 1) {
+      long middle = (from + to) / 2;
+      return inRows(
+              bay(from, middle, 0, across, grid).intersection(part), from, middle, across, grid)
+          + inRows(bay(middle, to, 0, across, grid).intersection(part), middle, to, across, grid);
+    }
+    Geometry row = bay(from, to, 0, across, grid).intersection(part);
     long count = 0;
-    for (long i = 0; i < along; i++) {
-      // Each row of bays is cut out of the floor first, so that a bay is not held against all of
-      // it.
-      Geometry row = bay(origin, i, 0, across, ux, uy, vx, vy).intersection(floor);
-      for (long j = 0; j < across && !row.isEmpty(); j++) {
-        Polygon bay = bay(origin, i, j, j + 1, ux, uy, vx, vy);
-        double held = 0;
-        for (int part = 0; part < row.getNumGeometries(); part++) {
-          if (row.getGeometryN(part) instanceof Polygon one
-              && one.getEnvelopeInternal().intersects(bay.getEnvelopeInternal())) {
-            held += bay.intersection(one).getArea();
-          }
+    for (long j = 0; j < across && !row.isEmpty(); j++) {
+      Polygon bay = bay(from, to, j, j + 1, grid);
+      double held = 0;
+      for (int piece = 0; piece < row.getNumGeometries(); piece++) {
+        if (row.getGeometryN(piece) instanceof Polygon one
+            && one.getEnvelopeInternal().intersects(bay.getEnvelopeInternal())) {
+          held += bay.intersection(one).getArea();
         }
-        // Slivers from rounding are no floor.
-        count += held > bay.getArea() * 1e-6 ? 1 : 0;
       }
+      // Slivers from rounding are no floor.
+      count += held > bay.getArea() * 1e-6 ? 1 : 0;
     }
     return count;
   }
 
-  /** One bay of a row, or several from one to another as one. */
-  private static Polygon bay(
-      Coordinate origin, long i, long j, long to, double ux, double uy, double vx, double vy) {
-    Coordinate from = corner(origin, i, j, ux, uy, vx, vy);
+  /** The bays from one row to another, and from one of each row to another, as one. */
+  private static Polygon bay(long i, long toRow, long j, long to, double[] grid) {
+    Coordinate from = corner(i, j, grid);
     return SHAPES.createPolygon(
         new Coordinate[] {
-          from,
-          corner(origin, i + 1, j, ux, uy, vx, vy),
-          corner(origin, i + 1, to, ux, uy, vx, vy),
-          corner(origin, i, to, ux, uy, vx, vy),
-          from
+          from, corner(toRow, j, grid), corner(toRow, to, grid), corner(i, to, grid), from
         });
   }
 
-  private static Coordinate corner(
-      Coordinate origin, long i, long j, double ux, double uy, double vx, double vy) {
-    return new Coordinate(origin.x + i * ux + j * vx, origin.y + i * uy + j * vy);
+  private static Coordinate corner(long i, long j, double[] grid) {
+    return new Coordinate(grid[0] + i * grid[2] + j * grid[4], grid[1] + i * grid[3] + j * grid[5]);
   }
 }

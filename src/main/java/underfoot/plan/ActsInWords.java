@@ -21,13 +21,13 @@ import underfoot.measure.Texts;
  */
 final class ActsInWords {
   private final Sayings sayings;
-  private final List<ActRuling> rulings;
+  private final Rulings rulings;
 
   /**
    * @param sayings fills texts in
    * @param rulings what rules say of acts on this floor
    */
-  ActsInWords(Sayings sayings, List<ActRuling> rulings) {
+  ActsInWords(Sayings sayings, Rulings rulings) {
     this.sayings = sayings;
     this.rulings = rulings;
   }
@@ -39,11 +39,9 @@ final class ActsInWords {
 
   private Set<String> named(Sort sort, List<String> acts, String about, String told) {
     Set<String> named = new LinkedHashSet<>();
-    for (ActRuling ruling : rulings) {
-      for (String act : acts) {
-        if (ruling.sort() == sort && ruling.holdsFor(act, about)) {
-          named.add(ruling.wording());
-        }
+    for (ActRuling ruling : rulings.holdingFor(acts, about)) {
+      if (ruling.sort() == sort) {
+        named.add(ruling.wording());
       }
     }
     named.remove(told);
@@ -54,9 +52,8 @@ final class ActsInWords {
   List<Derivation> because(String wording, String about) {
     List<Derivation> because = new ArrayList<>();
     for (String act : sayings.knowledge().wording().work(wording).asked()) {
-      for (ActRuling ruling : rulings) {
-        boolean waits = ruling.sort() != Sort.NEVER && !ruling.wording().equals(wording);
-        if (waits && ruling.holdsFor(act, about)) {
+      for (ActRuling ruling : rulings.holdingFor(List.of(act), about)) {
+        if (ruling.sort() != Sort.NEVER && !ruling.wording().equals(wording)) {
           because.add(ruling.because());
         }
       }
@@ -66,11 +63,7 @@ final class ActsInWords {
 
   /** Whether any of some acts is forbidden here. */
   boolean forbids(List<String> acts, String about) {
-    return acts.stream()
-        .anyMatch(
-            act ->
-                rulings.stream()
-                    .anyMatch(one -> one.sort() == Sort.NEVER && one.holdsFor(act, about)));
+    return rulings.holdingFor(acts, about).stream().anyMatch(one -> one.sort() == Sort.NEVER);
   }
 
   /**

@@ -16,9 +16,10 @@ import underfoot.scenario.Place;
  * @param second the second floor
  * @param facts what is said of the two that differs
  * @param decisions what is decided otherwise of the second
+ * @param every whether each fact was tried alone; not all are where floors hold very much
  */
 public record FloorsCompared(
-    Floor first, Floor second, List<Differing> facts, List<Decided> decisions) {
+    Floor first, Floor second, List<Differing> facts, List<Decided> decisions, boolean every) {
   /** Copies the lists. */
   public FloorsCompared {
     facts = List.copyOf(facts);
@@ -69,7 +70,11 @@ public record FloorsCompared(
           new Decided(one.what(), one.becauseOf().stream().map(FloorsCompared::key).toList()));
     }
     return new FloorsCompared(
-        floor(comparison.first(), ofFirst), floor(comparison.second(), ofSecond), facts, decisions);
+        floor(comparison.first(), ofFirst),
+        floor(comparison.second(), ofSecond),
+        facts,
+        decisions,
+        comparison.every());
   }
 
   private static String key(FloorComparison.Differing one) {

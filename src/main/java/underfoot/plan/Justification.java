@@ -2,7 +2,11 @@ package underfoot.plan;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import underfoot.knowledge.Figure;
 import underfoot.knowledge.RuleNote;
 import underfoot.knowledge.Source;
@@ -38,39 +42,28 @@ public final class Justification {
    * all that either rests on.
    */
   static List<Justification> once(Collection<Justification> all) {
-    List<Justification> each = new ArrayList<>();
+    Map<Told, Set<Justification>> each = new LinkedHashMap<>();
     for (Justification one : all) {
-      int same = 0;
-      while (same < each.size() && !one.tellsTheSameAs(each.get(same))) {
-        same++;
-      }
-      if (same == each.size()) {
-        each.add(one);
-      } else {
-        each.set(same, each.get(same).with(one));
-      }
+      each.computeIfAbsent(one.told(), told -> new LinkedHashSet<>()).add(one);
     }
-    return List.copyOf(each);
+    return each.values().stream().map(Justification::one).toList();
   }
 
-  private boolean tellsTheSameAs(Justification other) {
-    return this == other
-        || (rule.key().equals(other.rule.key())
-            && figures.equals(other.figures)
-            && told(facts).equals(told(other.facts)));
+  /** What a decision looks like: decisions that look the same are one reason. */
+  private record Told(String rule, List<Figure> figures, List<String> facts) {}
+
+  private Told told() {
+    return new Told(rule.key(), figures, facts.stream().map(Premise::toString).toList());
   }
 
-  private static List<String> told(List<Premise> facts) {
-    return facts.stream().map(Premise::toString).toList();
-  }
-
-  private Justification with(Justification other) {
-    if (this == other) {
-      return this;
+  private static Justification one(Set<Justification> same) {
+    Justification first = same.iterator().next();
+    if (same.size() == 1) {
+      return first;
     }
-    List<Justification> both = new ArrayList<>(restsOn);
-    both.addAll(other.restsOn);
-    return new Justification(rule, source, facts, figures, once(both));
+    List<Justification> all = new ArrayList<>();
+    same.forEach(one -> all.addAll(one.restsOn));
+    return new Justification(first.rule, first.source, first.facts, first.figures, once(all));
   }
 
   /** The rule that decided. */

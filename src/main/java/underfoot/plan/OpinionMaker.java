@@ -58,7 +58,7 @@ public final class OpinionMaker {
             phrases,
             examined.built().map(BuildUp::facts).orElse(examined.facts()),
             justifier,
-            examined.all(ActRuling.class));
+            new Rulings(examined.all(ActRuling.class)));
   }
 
   /** What is to be said of a proposal. */

@@ -3,10 +3,8 @@ package underfoot.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import underfoot.buildup.ActRuling;
 import underfoot.buildup.Conclusion;
@@ -22,11 +20,7 @@ import underfoot.reasoning.Assessment;
  * all its reasons.
  */
 record Sayings(
-    Knowledge knowledge,
-    Phrases phrases,
-    Facts facts,
-    Justifier justifier,
-    List<ActRuling> rulings) {
+    Knowledge knowledge, Phrases phrases, Facts facts, Justifier justifier, Rulings rulings) {
   static Sayings of(Assessment assessment) {
     Knowledge knowledge = assessment.knowledge();
     Facts facts = Facts.over(assessment.facts()); // with what was held when ways were compared
@@ -36,14 +30,12 @@ record Sayings(
         new Phrases(knowledge.wording()),
         facts,
         new Justifier(assessment.scenario(), knowledge),
-        assessment.of(ActRuling.class));
+        new Rulings(assessment.of(ActRuling.class)));
   }
 
   /** The same where more is said of acts. */
   Sayings and(List<ActRuling> more) {
-    Set<ActRuling> all = new LinkedHashSet<>(rulings);
-    all.addAll(more);
-    return new Sayings(knowledge, phrases, facts, justifier, List.copyOf(all));
+    return new Sayings(knowledge, phrases, facts, justifier, rulings.and(more));
   }
 
   /** The same of other facts. */

@@ -19,9 +19,14 @@ import underfoot.scenario.StatedFact;
  * @param second what is decided of the second
  * @param facts what is said of the two that is not the same
  * @param decisions what is decided otherwise of the second
+ * @param every whether each fact was tried alone; not all are where floors hold very much
  */
 public record FloorComparison(
-    Assessment first, Assessment second, List<Differing> facts, List<Decided> decisions) {
+    Assessment first,
+    Assessment second,
+    List<Differing> facts,
+    List<Decided> decisions,
+    boolean every) {
   private static final String NAME = "scenario";
 
   /** Copies the lists. */
@@ -68,8 +73,11 @@ public record FloorComparison(
     DecisionDifferences differences = new DecisionDifferences(advisor.knowledge());
     List<Differing> facts = differing(first, second);
     List<String> clauses = Difference.texts(differences.of(ofFirst, ofSecond));
+    // Each is thought through twice, once in either floor.
+    int afforded = Math.min(Effort.trials(ofFirst), Effort.trials(ofSecond)) / 2;
+    List<Differing> some = Effort.some(facts, one -> one.fact().key(), afforded);
     List<Tried> tried =
-        facts.parallelStream()
+        some.parallelStream()
             .map(
                 fact ->
                     new Tried(
@@ -91,7 +99,8 @@ public record FloorComparison(
       }
       decided.add(new Decided(clause, causes));
     }
-    return new FloorComparison(ofFirst, ofSecond, facts, decided);
+    boolean every = some.size() == facts.size();
+    return new FloorComparison(ofFirst, ofSecond, facts, decided, every);
   }
 
   /** What one fact alone does: brought into the first floor, and taken back from the second. */

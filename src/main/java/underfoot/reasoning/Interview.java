@@ -228,10 +228,11 @@ public final class Interview {
   }
 
   private List<Place> unanswered(Answers answers, Trials trials) {
-    return inOrder(answers).stream()
-        .filter(place -> !answers.has(place) && !answers.isSaidOtherwise(place.fact()))
-        .filter(trials::fits)
-        .toList();
+    return trials.afforded(
+        inOrder(answers).stream()
+            .filter(place -> !answers.has(place) && !answers.isSaidOtherwise(place.fact()))
+            .filter(trials::fits)
+            .toList());
   }
 
   /** Why a place is asked for, as things stand. Empty lists while required facts are missing. */
@@ -307,9 +308,13 @@ public final class Interview {
     Map<String, String> assumed = assumed(now);
     record Weighed(Hanging hanging, int[] weight) {}
     List<Place> unknown =
-        inOrder(answers).stream()
-            .filter(place -> isUnknown(answers, place) && !place.fact().otherwise().isEmpty())
-            .toList();
+        Effort.afforded(
+            inOrder(answers).stream()
+                .filter(place -> isUnknown(answers, place) && !place.fact().otherwise().isEmpty())
+                .toList(),
+            place -> place.fact().key(),
+            place -> place.fact().otherwise().size(),
+            Effort.ofTalk(now));
     List<Hanging> first =
         unknown.parallelStream()
             .map(

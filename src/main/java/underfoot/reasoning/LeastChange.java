@@ -3,6 +3,7 @@ package underfoot.reasoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 import underfoot.buildup.ClientLimit;
@@ -31,6 +32,9 @@ public final class LeastChange {
 
   private final Advisor advisor;
   private final Predicate<Assessment> wanted;
+
+  /** How often a floor was thought through in this search. */
+  private final AtomicInteger thought = new AtomicInteger();
 
   private LeastChange(Advisor advisor, Predicate<Assessment> wanted) {
     this.advisor = advisor;
@@ -144,10 +148,9 @@ public final class LeastChange {
       return new Found(List.of(), true);
     }
     LeastChange search = new LeastChange(advisor.remembering(), wanted);
-    int afforded = Effort.trials(assessment.knowledge(), assessment.scenario());
+    int afforded = Effort.trials(assessment);
     List<Trial> all = trials(assessment);
-    List<Trial> trials =
-        Effort.some(all, one -> one.change().wording(), Math.max(1, afforded / FOR_ONE));
+    List<Trial> trials = Effort.some(all, one -> one.change().wording(), afforded / FOR_ONE);
     List<Proposal> single =
         search
             .advisor
@@ -159,7 +162,8 @@ public final class LeastChange {
       return new Found(single, trials.size() == all.size());
     }
     List<int[]> pairs = pairs(trials);
-    List<int[]> some = pairs.subList(0, Math.min(pairs.size(), afforded));
+    int left = Math.max(0, afforded - search.thought.get() - PAIRS_TOLD * 2 * FOR_ONE);
+    List<int[]> some = pairs.subList(0, Math.min(pairs.size(), left));
     return new Found(
         search.promising(assessment.scenario(), trials, some),
         trials.size() == all.size() && some.size() == pairs.size());
@@ -322,6 +326,7 @@ public final class LeastChange {
       for (Altered one : altered) {
         changed = changed.with(one.change().fact().key(), one.about(), one.is());
       }
+      thought.incrementAndGet();
       Assessment then = advisor.advise(changed);
       return wanted.test(then) ? Optional.of(new Proposal(altered, then)) : Optional.empty();
     } catch (ScenarioFaults impossibleHere) {

@@ -21,6 +21,7 @@ final class Trials {
   private final InterviewBook order;
   private final DecisionDigest now;
   private final Facts held;
+  private final int afforded;
   private final Map<String, String> known;
   private final JointTrials joint;
   private final Map<String, Set<Place>> groups = new ConcurrentHashMap<>();
@@ -35,6 +36,7 @@ final class Trials {
     Assessment assessment = quick.advise(scenario);
     this.now = DecisionDigest.of(assessment);
     this.held = assessment.factsOfChosen();
+    this.afforded = Effort.ofTalk(assessment);
     this.joint = new JointTrials(scenario, now, other -> DecisionDigest.of(quick.advise(other)));
   }
 
@@ -46,6 +48,15 @@ final class Trials {
   /** Whether a place is one of such a floor at all. */
   boolean fits(Place place) {
     return order.fits(place.fact(), held);
+  }
+
+  /** Of many places those that can be tried: of two hundred doors a few in every respect. */
+  List<Place> afforded(List<Place> places) {
+    return Effort.afforded(
+        places,
+        place -> place.fact().key(),
+        place -> TriedValues.of(scenario, place).size(),
+        afforded);
   }
 
   /** With the likely values, another answer, another way, or something that can hurt. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Knowledge;
@@ -22,9 +23,6 @@ import underfoot.scenario.StatedFact;
 
 /** What would be decided if what was assumed were otherwise: the floor is thought through again. */
 public final class WhatIf {
-  /** What nothing was assumed of hangs together with less, and each trial of it takes longer. */
-  private static final double UNSAID_SHARE = 0.5;
-
   private final Advisor quick;
   private final Knowledge knowledge;
 
@@ -133,7 +131,12 @@ public final class WhatIf {
   }
 
   /** A fact to try otherwise, what is held of it now, and the values to try. */
-  private record Asked(String key, String about, String text, double number, List<String> values) {}
+  private record Asked(String key, String about, String text, double number, List<String> values) {
+    /** The values that are not held now. */
+    List<String> others() {
+      return values.stream().filter(value -> !value.equals(text)).toList();
+    }
+  }
 
   /** One floor to think through again. */
   private record Trial(int asked, String fact, String value, Scenario scenario) {}
@@ -188,12 +191,7 @@ public final class WhatIf {
    */
   public List<Assumed> of(Assessment assessment) {
     List<Assumed> assumed = assumed(assessment);
-    List<Asked> asked = new ArrayList<>();
-    for (Assumed one : assumed) {
-      List<String> values = one.definition().map(FactDefinition::otherwise).orElse(List.of());
-      asked.add(new Asked(one.key(), one.about(), one.fact().text(), one.fact().number(), values));
-    }
-    Tried tried = tried(assessment, asked, 1);
+    Tried tried = tried(assessment, asked(assumed), Effort.trials(assessment) / 2);
     List<Assumed> all = new ArrayList<>();
     for (int i = 0; i < assumed.size(); i++) {
       Assumed one = assumed.get(i);
@@ -227,15 +225,17 @@ public final class WhatIf {
     for (StatedFact one : unknown) {
       asked.add(new Asked(one.key(), one.about(), "", Double.NaN, values(one.definition())));
     }
-    Tried tried = tried(assessment, asked, UNSAID_SHARE);
-    List<Unsaid> all = new ArrayList<>();
+    // Both searches are of one answer: what the other took of its half is not there for this one.
+    int all = Effort.trials(assessment);
+    Tried tried = tried(assessment, asked, all - taken(asked(assumed), all / 2));
+    List<Unsaid> found = new ArrayList<>();
     for (int i = 0; i < unknown.size(); i++) {
       if (!tried.has(i) || !tried.of(i).isEmpty()) {
         StatedFact one = unknown.get(i);
-        all.add(new Unsaid(one.definition(), one.about(), tried.of(i), tried.has(i)));
+        found.add(new Unsaid(one.definition(), one.about(), tried.of(i), tried.has(i)));
       }
     }
-    return List.copyOf(all);
+    return List.copyOf(found);
   }
 
   /** The values worth trying of a fact of which nothing is assumed. */
@@ -244,22 +244,37 @@ public final class WhatIf {
     return none && definition.kind() == Kind.YES_NO ? List.of("yes", "no") : definition.otherwise();
   }
 
+  private static List<Asked> asked(List<Assumed> assumed) {
+    List<Asked> asked = new ArrayList<>();
+    for (Assumed one : assumed) {
+      List<String> values = one.definition().map(FactDefinition::otherwise).orElse(List.of());
+      asked.add(new Asked(one.key(), one.about(), one.fact().text(), one.fact().number(), values));
+    }
+    return asked;
+  }
+
+  /** The facts that are tried where so many trials can be made, by their places. */
+  private static List<Integer> afforded(List<Asked> asked, int trials) {
+    List<Integer> places = IntStream.range(0, asked.size()).boxed().toList();
+    return Effort.afforded(
+        places, place -> asked.get(place).key(), place -> asked.get(place).others().size(), trials);
+  }
+
+  /** How many trials those facts take. */
+  private static int taken(List<Asked> asked, int trials) {
+    return afforded(asked, trials).stream().mapToInt(fact -> asked.get(fact).others().size()).sum();
+  }
+
   /** The changes of each fact tried; only values that change something. */
-  private Tried tried(Assessment assessment, List<Asked> asked, double share) {
+  private Tried tried(Assessment assessment, List<Asked> asked, int trials) {
     DecisionDifferences differences = new DecisionDifferences(knowledge);
     List<List<Otherwise>> changes = new ArrayList<>(Collections.nCopies(asked.size(), null));
     List<Trial> afforded = new ArrayList<>();
-    double left = share * Effort.trials(knowledge, assessment.scenario());
-    for (int fact : Effort.inTurn(asked, Asked::key)) {
+    for (int fact : afforded(asked, trials)) {
       Asked one = asked.get(fact);
-      List<String> values =
-          one.values().stream().filter(value -> !value.equals(one.text())).toList();
-      left -= values.size();
-      if (left >= 0 || values.isEmpty()) {
-        changes.set(fact, new ArrayList<>());
-        for (String value : values) {
-          trial(assessment.scenario(), one, fact, value).ifPresent(afforded::add);
-        }
+      changes.set(fact, new ArrayList<>());
+      for (String value : one.others()) {
+        trial(assessment.scenario(), one, fact, value).ifPresent(afforded::add);
       }
     }
     List<Otherwise> tried =

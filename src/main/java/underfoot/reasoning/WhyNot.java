@@ -95,11 +95,12 @@ public record WhyNot(
   /**
    * Finds out.
    *
-   * @param advisor who thinks the floor and its variants through
+   * @param thinker who thinks the floor and its variants through
    * @param scenario the floor
    * @param with whether a build-up is one with the material asked about
    */
-  public static WhyNot of(Advisor advisor, Scenario scenario, Predicate<BuildUp> with) {
+  public static WhyNot of(Advisor thinker, Scenario scenario, Predicate<BuildUp> with) {
+    Advisor advisor = thinker.remembering(); // one memory for the floor and all its variants
     Assessment assessment = advisor.advise(scenario);
     if (assessment.buildUps().isEmpty()) {
       List<Conclusion> stops = new ArrayList<>(assessment.of(StopFinding.class));
@@ -233,16 +234,14 @@ public record WhyNot(
     List<Opening> openings = new ArrayList<>(stepwise(advisor, assessment, stands));
     Set<String> changed = new LinkedHashSet<>();
     openings.forEach(one -> one.asked().forEach(asked -> changed.add(asked.fact().key())));
-    Advisor quick = advisor.remembering();
-    quick.advise(assessment.scenario());
     List<Other> others =
         givens.stream()
             .filter(given -> !changed.contains(given.key()))
             .flatMap(given -> otherValues(given).map(value -> new Other(given, value)))
             .toList();
-    int afforded = Effort.trials(assessment.knowledge(), assessment.scenario());
+    int afforded = Effort.trials(assessment);
     Effort.some(others, one -> one.given().key(), afforded).parallelStream()
-        .map(other -> tried(quick, assessment.scenario(), other, stands))
+        .map(other -> tried(advisor, assessment.scenario(), other, stands))
         .flatMap(Optional::stream)
         .toList()
         .stream()

@@ -33,10 +33,13 @@ public final class CompareReport {
     if (compared.decisions().isEmpty()) {
       page.para(phrases.say("nothing-decided"));
     }
+    if (!compared.every()) {
+      page.para(phrases.say("not-each-tried"));
+    }
     for (FloorsCompared.Decided one : compared.decisions()) {
       page.item(
           phrases.say(
-              one.becauseOf().isEmpty() ? "decided-together" : "decided-because",
+              because(one, compared.every()),
               "what",
               Texts.capital(one.what()),
               "facts",
@@ -45,6 +48,13 @@ public final class CompareReport {
     page.heading(phrases.say("heading-side-by-side"));
     new SideBySide(phrases, page)
         .write(List.of(column(compared.first(), phrases), column(compared.second(), phrases)));
+  }
+
+  private static String because(FloorsCompared.Decided one, boolean every) {
+    if (!one.becauseOf().isEmpty()) {
+      return "decided-because";
+    }
+    return every ? "decided-together" : "decided-untried";
   }
 
   private static SideBySide.Column column(FloorsCompared.Floor floor, Phrases phrases) {

@@ -133,7 +133,7 @@ public final class JsonReport extends RecordWriter {
                   + " plan/atDoors=jointsInDoorways plan/cuts=cutList plan/pieces because"),
           entry(BoardPlan.Cut.class, "mark length=lengthMm width=widthMm count=pieces notched"),
           entry(BoardPlan.Piece.class, "row mark x1=x1Mm y1=y1Mm x2=x2Mm y2=y2Mm"),
-          entry(FloorsCompared.class, "first=a second=b facts decisions"),
+          entry(FloorsCompared.class, "first=a second=b facts decisions every=eachTried"),
           entry(FloorsCompared.Differing.class, "fact first=a second=b"),
           entry(FloorsCompared.Decided.class, "what=decision becauseOf"),
           entry(

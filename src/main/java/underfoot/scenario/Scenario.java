@@ -44,12 +44,13 @@ public record Scenario(
   }
 
   /** This room with its zones, and the readings that lie on none of them. */
-  Scenario with(List<Zone> parts, List<Reading> outside) {
-    return new Scenario(file, name, practice, givens, outline, outside, parts, book);
+  Scenario with(List<Zone> parts, List<Reading> outside, StatedFact measured) {
+    return new Scenario(
+        file, name, practice, measured(givens, measured), outline, outside, parts, book);
   }
 
   /** This part of a room with those of its doors and readings that stand on it. */
-  Scenario standingOn(Set<String> doors, List<Reading> here) {
+  Scenario standingOn(Set<String> doors, List<Reading> here, StatedFact measured) {
     List<StatedFact> kept =
         givens.stream()
             .filter(
@@ -57,7 +58,15 @@ public record Scenario(
                     !given.definition().list().equals("room.doors[]")
                         || doors.contains(given.about()))
             .toList();
-    return new Scenario(file, name, practice, kept, outline, here, List.of(), book);
+    return new Scenario(
+        file, name, practice, measured(kept, measured), outline, here, List.of(), book);
+  }
+
+  /** What is said, with what is said of the readings in place of what was said of them. */
+  private static List<StatedFact> measured(List<StatedFact> givens, StatedFact measured) {
+    return givens.stream()
+        .map(given -> given.key().equals(measured.key()) ? measured : given)
+        .toList();
   }
 
   /**
@@ -144,7 +153,7 @@ public record Scenario(
     for (Zone zone : zones) {
       all.add(new Zone(zone.name(), change.of(zone.floor())));
     }
-    return with(all, readings);
+    return new Scenario(file, name, practice, givens, outline, readings, all, book);
   }
 
   /**

@@ -92,9 +92,14 @@ final class Tuples {
       list.add(new Reading(xyz[0], xyz[1], xyz[2]));
     }
     gathered.readings(list, items.items());
-    Value many =
-        new Value.Many(list.size(), list.size() == 1 ? "1 reading" : list.size() + " readings");
-    gathered.say(new StatedFact(fact, "", State.KNOWN, true, many, items.line(), items.column()));
+    gathered.say(
+        new StatedFact(
+            fact, "", State.KNOWN, true, many(list.size()), items.line(), items.column()));
+  }
+
+  /** So many readings. */
+  static Value many(int readings) {
+    return new Value.Many(readings, readings == 1 ? "1 reading" : readings + " readings");
   }
 
   /** Lists of so many lengths each, in millimetres; null if there is a fault among them. */

@@ -95,7 +95,8 @@ final class ZoneReader {
     if (!faults.isEmpty()) {
       throw new ScenarioFaults(List.copyOf(faults));
     }
-    return room.with(zones, outsideOf(zones));
+    List<Reading> outside = outsideOf(zones);
+    return room.with(zones, outside, measured(outside));
   }
 
   private static boolean haveCorners(Node.Items zones) {
@@ -131,7 +132,8 @@ final class ZoneReader {
       Gatherer gatherer = new Gatherer(book, file);
       Node.Keys all = new Node.Keys(whole, root.line(), root.column());
       Scenario read = unfinished ? gatherer.unfinished(all) : gatherer.scenario(all);
-      return read.standingOn(doorsOf(read.outline()), readingsOn(read.outline()));
+      List<Reading> here = readingsOn(read.outline());
+      return read.standingOn(doorsOf(read.outline()), here, measured(here));
     } catch (ScenarioFaults e) {
       faults.addAll(e.faults());
       return null;
@@ -260,6 +262,24 @@ final class ZoneReader {
 
   private double number(String key, String about) {
     return room.find(key, about).map(StatedFact::number).orElse(Double.NaN);
+  }
+
+  /** What is said of the readings of a part: how many there are, if there are any. */
+  private StatedFact measured(List<Reading> here) {
+    StatedFact all = room.find(LEVELS + "." + READINGS).orElseThrow();
+    if (!all.known() || here.size() == room.readings().size()) {
+      return all;
+    }
+    return here.isEmpty()
+        ? new StatedFact(all.definition(), "", State.UNKNOWN, false, null, 0, 0)
+        : new StatedFact(
+            all.definition(),
+            "",
+            State.KNOWN,
+            true,
+            Tuples.many(here.size()),
+            all.line(),
+            all.column());
   }
 
   private List<Reading> readingsOn(List<Point> zone) {

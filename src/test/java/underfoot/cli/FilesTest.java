@@ -88,6 +88,8 @@ class FilesTest {
     Path own = priced(folder, "below/prices.yaml");
     Console.Ran named = run("advise", own, "--json");
     assertThat(named.err()).isEmpty();
+    Path dotted = folder.resolve(".").resolve(own.getFileName());
+    assertThat(run("advise", dotted, "--json").out()).as("named with a dot").isEqualTo(named.out());
     Path dearer = folder.resolve("dearer.yaml");
     Files.writeString(dearer, PRICES.replace("50", "90"));
     Console.Ran other = run("advise", own, "--json", "--prices", dearer);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -37,6 +38,10 @@ class OnlyOurOwnErrorsTest {
   private static final long MOST_MILLIS_OF_WORK = 20_000;
 
   private static final String FLOOR = "scenarios/utility-room-over-a-cellar-on-old-boards.yaml";
+
+  /** What could steer a terminal; tests ask for no colours. */
+  private static final Pattern STEERS =
+      Pattern.compile("[\\p{Cntrl}\\x80-\\x9f\u202a-\u202e\u2066-\u2069&&[^\\n\\t]]");
 
   @TempDir private Path folder;
 
@@ -347,6 +352,17 @@ class OnlyOurOwnErrorsTest {
   }
 
   @Test
+  void of_an_argument_that_begins_like_a_list_of_arguments() throws Exception {
+    Path options = folder.resolve("@floor.yaml");
+    Path target = folder.resolve("taken.jsonl");
+    Files.writeString(options, "--out " + target + " --replace");
+    Files.writeString(folder.resolve("floor.yaml"), "--out " + target + " --replace");
+    ours("@", new byte[0], () -> Console.run("batch", "@" + folder.resolve("floor.yaml")));
+    ours("@", new byte[0], () -> Console.run("batch", options.toString()));
+    assertThat(target).doesNotExist();
+  }
+
+  @Test
   void of_what_was_once_answered_badly() throws Exception {
     for (byte[] text : corpus("src/test/resources/once-answered-badly")) {
       ours("kept", text, () -> Console.run(text, Map.of(), false, "advise", "-"));
@@ -485,6 +501,9 @@ class OnlyOurOwnErrorsTest {
             Exit.NOT_TO_BE_BUILT,
             Exit.FAULTS_FOUND);
     assertThat(ran.err()).as(named).doesNotContain("Exception", "\tat ", "snakeyaml", "jackson");
+    assertThat(STEERS.matcher(ran.out() + ran.err()).find())
+        .as("steers a terminal: " + named)
+        .isFalse();
     assertThat(millis).as("milliseconds of work for " + named).isLessThan(MOST_MILLIS_OF_WORK);
   }
 

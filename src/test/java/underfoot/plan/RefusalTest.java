@@ -281,7 +281,8 @@ class RefusalTest {
                 List.of(length, door),
                 List.of(
                     new FloorComparison.Decided("the work stops", List.of(door)),
-                    new FloorComparison.Decided("a thicker bed", List.of()))),
+                    new FloorComparison.Decided("a thicker bed", List.of())),
+                true),
             planner,
             planner);
     assertThat(compared.facts())

@@ -1,10 +1,14 @@
 package underfoot.report.html;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.LevelSurvey;
@@ -34,7 +38,13 @@ final class LevelDrawing {
   /** Less fall than this is not drawn, mm a metre. */
   private static final double LEVEL = 0.2;
 
+  /** Of more readings than these, those that stand highest and lowest of each square are drawn. */
+  private static final int MOST_DRAWN = 800;
+
+  private static final int SQUARES = 20;
+
   private final RoomPlan room;
+  private final List<Integer> drawn;
   private final Optional<LevelPlan> plan;
   private final Phrases speech;
   private final TriangulatedSurface tin;
@@ -42,8 +52,13 @@ final class LevelDrawing {
   private final double lowest;
 
   private LevelDrawing(
-      RoomPlan room, Optional<LevelPlan> plan, Phrases speech, LevelSurvey survey) {
+      RoomPlan room,
+      List<Integer> drawn,
+      Optional<LevelPlan> plan,
+      Phrases speech,
+      LevelSurvey survey) {
     this.room = room;
+    this.drawn = drawn;
     this.plan = plan;
     this.speech = speech;
     List<Coordinate> shown = new ArrayList<>();
@@ -73,11 +88,46 @@ final class LevelDrawing {
   static Optional<LevelDrawing> of(RoomPlan room, Optional<LevelPlan> plan, Phrases speech) {
     List<Point> outline = new ArrayList<>();
     room.corners().forEach(c -> outline.add(new Point(c[0], c[1])));
+    List<Integer> drawn = drawn(room.readings());
     List<Reading> readings = new ArrayList<>();
-    room.readings().forEach(r -> readings.add(new Reading(r[0], r[1], r[2])));
+    for (int i : drawn) {
+      double[] r = room.readings().get(i);
+      readings.add(new Reading(r[0], r[1], r[2]));
+    }
     return LevelSurvey.of(outline, readings)
         .filter(survey -> survey.plane().isPresent() && !survey.floor().triangles().isEmpty())
-        .map(survey -> new LevelDrawing(room, plan, speech, survey));
+        .map(survey -> new LevelDrawing(room, drawn, plan, speech, survey));
+  }
+
+  /** Which readings are drawn: all, unless there are more than can be told from each other. */
+  private static List<Integer> drawn(List<double[]> readings) {
+    List<Integer> all = IntStream.range(0, readings.size()).boxed().toList();
+    if (readings.size() <= MOST_DRAWN) {
+      return all;
+    }
+    Map<List<Integer>, int[]> squares = new HashMap<>();
+    double[] least = {Double.MAX_VALUE, Double.MAX_VALUE};
+    double[] most = {-Double.MAX_VALUE, -Double.MAX_VALUE};
+    for (double[] one : readings) {
+      for (int axis = 0; axis < 2; axis++) {
+        least[axis] = Math.min(least[axis], one[axis]);
+        most[axis] = Math.max(most[axis], one[axis]);
+      }
+    }
+    double side = Math.max(1, Math.max(most[0] - least[0], most[1] - least[1]) / SQUARES);
+    for (int i : all) {
+      double[] one = readings.get(i);
+      List<Integer> square =
+          List.of((int) ((one[0] - least[0]) / side), (int) ((one[1] - least[1]) / side));
+      int[] held = squares.computeIfAbsent(square, at -> new int[] {i, i});
+      held[0] = one[2] > readings.get(held[0])[2] ? i : held[0];
+      held[1] = one[2] < readings.get(held[1])[2] ? i : held[1];
+    }
+    return squares.values().stream()
+        .flatMap(held -> Stream.of(held[0], held[1]))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** The phrase that says what is drawn. */
@@ -211,7 +261,7 @@ final class LevelDrawing {
     List<double[]> told = new ArrayList<>();
     double cx = drawing.x(mean(0));
     double cy = drawing.y(mean(1));
-    for (int i = 0; i < room.readings().size(); i++) {
+    for (int i : drawn) {
       double[] reading = room.readings().get(i);
       double x = drawing.x(reading[0]);
       double y = drawing.y(reading[1]);

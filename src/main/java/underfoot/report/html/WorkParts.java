@@ -18,6 +18,9 @@ import underfoot.report.TimeText;
  * The parts of the page about the work: levels, boards, tiles, programme, materials, what to tick.
  */
 final class WorkParts extends HtmlParts {
+  /** More than a person sets out by; the rest are in the JSON. */
+  private static final int MARKERS_TOLD = 400;
+
   WorkParts(HtmlParts page) {
     super(page);
   }
@@ -48,7 +51,8 @@ final class WorkParts extends HtmlParts {
     table.open(
         "table-markers", "col-number", "col-x", "col-y", "col-reading", "col-marker", "col-tick");
     int number = 0;
-    for (LevelPlan.Marker marker : plan.markers()) {
+    int told = Math.min(plan.markers().size(), MARKERS_TOLD);
+    for (LevelPlan.Marker marker : plan.markers().subList(0, told)) {
       number++;
       out.open("tr");
       out.element("th", Integer.toString(number), "scope", "row");
@@ -63,6 +67,9 @@ final class WorkParts extends HtmlParts {
       out.close("td").end("tr");
     }
     table.close();
+    if (told < plan.markers().size()) {
+      say("p", "markers-more", "count", Integer.toString(plan.markers().size() - told));
+    }
     say("p", plan.level() ? "datum-level" : "datum-flat", "datum", Texts.mm(plan.datumMm()));
   }
 
