@@ -18,7 +18,7 @@ final class NumbersRead {
 
   /** A length, a weight, a time or a share below nought, in words; a temperature may be. */
   private static final Pattern BELOW_NOUGHT =
-      Pattern.compile("(?<![\\w.)])-\\d[\\d.]* ?(?:mm|m|kg|kg/m2|h|days?|%)(?!\\w)");
+      Pattern.compile("(?<![\\w)])-\\d\\S* ?(?:mm|m|kg|kg/m2|h|days?|%)(?!\\w)");
 
   private NumbersRead() {}
 

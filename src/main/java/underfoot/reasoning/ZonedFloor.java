@@ -73,7 +73,7 @@ final class ZonedFloor {
     for (Part part : parts.subList(1, parts.size())) {
       double step = part.level() - room;
       if (Math.abs(step) > SAME_LEVEL) {
-        List<Fact> levels = new ArrayList<>(List.of(fact(STEP_LEFT, step)));
+        List<Fact> levels = new ArrayList<>(List.of(step(step)));
         if (part.tried > 0) {
           levels.add(toMakeUp(part.tried));
         }
@@ -88,11 +88,20 @@ final class ZonedFloor {
     return fact(TO_MAKE_UP, mm);
   }
 
+  /** The step at the line, as it is walked from the rest of the room. */
+  private static Fact step(double mm) {
+    return fact(STEP_LEFT, Texts.of(Math.abs(mm), "mm") + (mm < 0 ? " down" : " up"), mm);
+  }
+
   private static Fact fact(String name, double mm) {
+    return fact(name, Texts.of(mm, "mm"), mm);
+  }
+
+  private static Fact fact(String name, String text, double mm) {
     return Fact.measured(
         name,
         "",
-        Texts.of(mm, "mm"),
+        text,
         mm,
         "the finished level of this part against the rest of the room",
         List.of());

@@ -65,16 +65,29 @@ public final class Answers {
   public static Answers of(FactBook book, String name, byte[] content) throws ScenarioFaults {
     Scenario scenario = new ScenarioReader(book).readUnfinished(name, content);
     Map<String, String> said = new LinkedHashMap<>();
+    Optional<String> zones = zones(book, name, content);
     for (StatedFact given : scenario.givens()) {
       FactDefinition fact = given.definition();
       boolean isName = fact.ofEntries() && fact.word().equals("name");
-      if (!given.said() || isName) {
+      boolean ofZone = zones.isPresent() && fact.list().equals(ZoneReader.LIST);
+      if (!given.said() || isName || ofZone) {
         continue;
       }
       String id = new Place(fact, given.about()).id();
-      said.put(id, given.known() ? written(scenario, given) : given.text());
+      boolean whole = zones.isPresent() && given.key().equals(ZoneReader.ZONES);
+      String text = given.known() ? written(scenario, given) : given.text();
+      said.put(id, whole ? zones.get() : text);
     }
     return new Answers(book, said, read(book, said));
+  }
+
+  /** The zones as the file has them: each is a floor of its own, and is kept as a whole. */
+  private static Optional<String> zones(FactBook book, String name, byte[] content)
+      throws ScenarioFaults {
+    Node root = YamlTree.read(name, content, (int) book.limit("largest-file"));
+    return root instanceof Node.Keys keys && keys.get(ZoneReader.ZONES) instanceof Node.Items items
+        ? Optional.of(items).filter(ZoneReader::haveCorners).map(FlowText::of)
+        : Optional.empty();
   }
 
   private static String written(Scenario scenario, StatedFact given) {
@@ -155,13 +168,18 @@ public final class Answers {
     return scenario.find(key).map(StatedFact::known).orElse(false);
   }
 
+  /** Whether a list is kept as a file has it, so that nothing is asked of its entries. */
+  private boolean keptWhole(String list) {
+    return list.equals(ZoneReader.LIST) && said.getOrDefault(ZoneReader.ZONES, "").startsWith("[");
+  }
+
   /** Every place there is to ask about: for each entry of a list its facts follow the list. */
   public List<Place> places() {
     List<Place> places = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
       if (!fact.ofEntries()) {
         places.add(new Place(fact, ""));
-      } else if (!fact.word().equals("name")) {
+      } else if (!fact.word().equals("name") && !keptWhole(fact.list())) {
         for (String entry : scenario.entries(fact.list())) {
           places.add(new Place(fact, entry));
         }

@@ -76,7 +76,9 @@ final class AnswersYaml {
   private void place(Place place, String key, String indent) {
     String text = said.get(place.id());
     comment(indent, comment.apply(place));
-    if (place.fact().kind() == Kind.LIST && Values.state(text) == State.KNOWN) {
+    if (place.fact().kind() == Kind.LIST && text.startsWith("[")) {
+      line(indent, key, text);
+    } else if (place.fact().kind() == Kind.LIST && Values.state(text) == State.KNOWN) {
       list(place, key, text, indent);
     } else {
       line(indent, key, value(place.fact(), text));

@@ -18,7 +18,7 @@ import underfoot.quantity.Words;
  */
 final class ZoneReader {
   static final String ZONES = "zones";
-  private static final String LIST = ZONES + "[]";
+  static final String LIST = ZONES + "[]";
   private static final String OUTLINE = "outline";
   private static final String ROOM = "room";
   private static final String SUBFLOOR = "subfloor";
@@ -99,7 +99,8 @@ final class ZoneReader {
     return room.with(zones, outside, measured(outside));
   }
 
-  private static boolean haveCorners(Node.Items zones) {
+  /** Whether each zone of a list has its corners. */
+  static boolean haveCorners(Node.Items zones) {
     return zones.items().stream()
         .allMatch(
             zone -> zone instanceof Node.Keys keys && keys.get(OUTLINE) instanceof Node.Items);

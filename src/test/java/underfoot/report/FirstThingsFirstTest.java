@@ -165,7 +165,7 @@ class FirstThingsFirstTest {
             .replaceAll("\\s+", " ");
     assertThat(sheet)
         .contains("adhesive class C2 S1 or better", "square notch of 10 mm", "screws of 25 mm")
-        .contains("joints of 4 mm", "contact over", "Hall door", "The first tile is laid");
+        .contains("joints of 4 mm", "adhesive over", "Hall door", "The first tile is laid");
   }
 
   @Test
