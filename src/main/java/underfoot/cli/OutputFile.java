@@ -9,9 +9,12 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.UUID;
 
 /**
@@ -84,11 +87,25 @@ final class OutputFile {
       if (!Files.isWritable(folder)) {
         throw UserError.usage(shown + " may not be written there");
       }
+      refuseNoName(target);
       return target;
     } catch (InvalidPathException e) {
       throw UserError.usage(shown + " is no name of a file");
     } catch (IOException e) {
       throw UserError.usage(shown + " cannot be written");
+    }
+  }
+
+  /**
+   * Refuses a name that the file system takes for none, as one that is too long.
+   *
+   * @throws IOException if it does
+   */
+  private static void refuseNoName(Path target) throws IOException {
+    try {
+      Files.readAttributes(target, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    } catch (NoSuchFileException notYet) {
+      // It may be written.
     }
   }
 

@@ -46,6 +46,51 @@ class OnlyOurOwnErrorsTest {
   @TempDir private Path folder;
 
   @Test
+  void of_names_of_files_to_write_that_mean_ill() throws Exception {
+    Path floor = folder.resolve("floor.yaml");
+    Files.copy(Path.of(FLOOR), floor);
+    byte[] before = Files.readAllBytes(floor);
+    Path link = Files.createSymbolicLink(folder.resolve("link.html"), floor);
+    Path lost = Files.createSymbolicLink(folder.resolve("lost.html"), folder.resolve("no/where"));
+    Files.createDirectory(folder.resolve("a-folder"));
+    String[] names = {
+      floor.toString(),
+      link.toString(),
+      lost.toString(),
+      folder.resolve("a-folder").toString(),
+      folder.resolve("a-folder/../floor.yaml").toString(),
+      folder.resolve("no/such/folder.html").toString(),
+      folder.resolve("x".repeat(300)).toString(),
+      "/dev/null",
+      "/dev/full",
+      "/proc/self/environ",
+      "",
+      " ",
+      "\u0000",
+      folder.resolve("\u001b[2J").toString()
+    };
+    for (String name : names) {
+      for (String option : List.of("--html", "--pdf", "--sheet")) {
+        ours(
+            "written to " + name,
+            before,
+            () -> Console.run("advise", floor.toString(), option, name, "--replace"));
+        assertThat(Files.readAllBytes(floor)).as(option + " " + name).isEqualTo(before);
+      }
+      ours(
+          "a batch to " + name,
+          before,
+          () -> Console.run("batch", floor.toString(), "--out", name));
+      assertThat(Files.readAllBytes(floor)).as("--out " + name).isEqualTo(before);
+    }
+    try (Stream<Path> there = Files.walk(folder)) {
+      assertThat(there.map(file -> file.getFileName().toString()).toList())
+          .contains("floor.yaml", "link.html", "lost.html", "a-folder")
+          .noneMatch(name -> name.endsWith(".part"));
+    }
+  }
+
+  @Test
   void of_a_damaged_scenario() throws Exception {
     List<byte[]> corpus =
         corpus("scenarios", "src/test/resources/bad-input", "src/test/resources/floors");
