@@ -132,6 +132,10 @@ public final class Knowledge {
     Layers layers = Layers.of(layerRows);
     Materials materials = Materials.load(files, layers, figures);
     Wording wording = Wording.load(files);
+    List<Entries.Entry> general =
+        files.list("", ".yaml").contains(GENERALITIES)
+            ? Entries.readFile(files, GENERALITIES)
+            : List.of();
     return new Knowledge(
         facts,
         figures,
@@ -151,40 +155,34 @@ public final class Knowledge {
         Headlines.load(files, wording),
         Shopping.load(files, materials, layers, figures, wording),
         SiteRows.load(files, layers),
-        generalities(files, wording),
-        generalReasons(files),
+        generalities(general, wording),
+        generalReasons(general),
         Acts.load(files, scales),
         Promise.load(files));
   }
 
-  private static Set<String> generalities(RuleFiles files, Wording wording) throws KnowledgeFault {
+  private static Set<String> generalities(List<Entries.Entry> told, Wording wording)
+      throws KnowledgeFault {
     Set<String> all = new HashSet<>();
-    if (files.list("", ".yaml").contains(GENERALITIES)) {
-      for (Entries.Entry entry : Entries.readFile(files, GENERALITIES)) {
-        if (entry.name().equals(GENERAL_REASONS)) {
-          continue;
+    for (Entries.Entry entry : told) {
+      for (String id : isOfReasons(entry) ? List.<String>of() : entry.named("list")) {
+        if (!wording.ids().contains(id)) {
+          throw new KnowledgeFault(GENERALITIES, entry.line(), "'" + id + "' is no wording");
         }
-        for (String id : entry.named("list")) {
-          if (!wording.ids().contains(id)) {
-            throw new KnowledgeFault(GENERALITIES, entry.line(), "'" + id + "' is no wording");
-          }
-          all.add(id);
-        }
+        all.add(id);
       }
     }
     return all;
   }
 
-  private static Set<String> generalReasons(RuleFiles files) throws KnowledgeFault {
+  private static Set<String> generalReasons(List<Entries.Entry> told) {
     Set<String> all = new HashSet<>();
-    if (files.list("", ".yaml").contains(GENERALITIES)) {
-      for (Entries.Entry entry : Entries.readFile(files, GENERALITIES)) {
-        if (entry.name().equals(GENERAL_REASONS)) {
-          all.addAll(entry.named("list"));
-        }
-      }
-    }
+    told.stream().filter(Knowledge::isOfReasons).forEach(one -> all.addAll(one.named("list")));
     return all;
+  }
+
+  private static boolean isOfReasons(Entries.Entry entry) {
+    return entry.name().equals(GENERAL_REASONS);
   }
 
   /** The rules whose reason for a layer holds wherever such a layer lies. */

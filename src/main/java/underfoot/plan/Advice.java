@@ -87,13 +87,10 @@ public record Advice(
    * besides what is told already.
    */
   public List<String> firstWithAnyChange() {
-    List<String> first = new ArrayList<>();
-    for (ChangeNote change : consequences.changes()) {
-      if (first.isEmpty() && change == consequences.changes().get(0)) {
-        first.addAll(change.numbers().first());
-      }
-      first.retainAll(change.numbers().first());
-    }
+    List<ChangeNote> changes = consequences.changes();
+    List<String> first =
+        new ArrayList<>(changes.isEmpty() ? List.of() : changes.get(0).numbers().first());
+    changes.forEach(change -> first.retainAll(change.numbers().first()));
     remedies.forEach(one -> first.remove(one.title()));
     return List.copyOf(first);
   }

@@ -129,7 +129,8 @@ final class AnswersYaml {
     };
   }
 
-  private static String quoted(String text) {
+  /** A text as YAML, in quotation marks where it might be taken for anything else. */
+  static String quoted(String text) {
     return PLAIN.matcher(text).matches() ? text : "'" + text.replace("'", "''") + "'";
   }
 }

@@ -29,14 +29,14 @@ final class FoundDrawing {
   static HtmlWriter draw(Advice advice, String id, Phrases speech) {
     List<LayerFound> found = advice.asFound();
     List<String> told = FloorTold.asFound(advice, speech);
+    List<List<String>> words = told.stream().map(one -> Svg.lines(one, LETTERS, 3)).toList();
     String title = speech.say("found-title");
     double[] high = new double[found.size()];
     double needed = TOP;
     for (int i = 0; i < high.length; i++) {
       double thick = found.get(found.size() - 1 - i).thicknessMm();
-      double words = Svg.lines(told.get(i), LETTERS, 3).size() * LINE + 4;
-      high[i] = Math.max(words, Math.max(LEAST, Math.min(MOST, thick * PER_MM)));
-      high[i] = Double.isNaN(high[i]) ? Math.max(words, LEAST) : high[i];
+      double drawn = Double.isNaN(thick) ? LEAST : Math.max(LEAST, Math.min(MOST, thick * PER_MM));
+      high[i] = Math.max(words.get(i).size() * LINE + 4, drawn);
       needed += high[i];
     }
     Svg svg = new Svg(id, WIDTH, needed + TOP, title, String.join("; ", told));
@@ -56,7 +56,7 @@ final class FoundDrawing {
       }
       double at = y + high[i] / 2;
       svg.line(RIGHT, at, LABELS - 3, at, Ink.FAINT, 0.9);
-      List<String> lines = Svg.lines(told.get(i), LETTERS, 3);
+      List<String> lines = words.get(i);
       double first = at - lines.size() * LINE / 2 + LINE - 3;
       for (int k = 0; k < lines.size(); k++) {
         svg.text(LABELS, first + k * LINE, lines.get(k), 10, Anchor.START);
