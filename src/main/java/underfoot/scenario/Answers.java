@@ -65,29 +65,59 @@ public final class Answers {
   public static Answers of(FactBook book, String name, byte[] content) throws ScenarioFaults {
     Scenario scenario = new ScenarioReader(book).readUnfinished(name, content);
     Map<String, String> said = new LinkedHashMap<>();
-    Optional<String> zones = zones(book, name, content);
     for (StatedFact given : scenario.givens()) {
       FactDefinition fact = given.definition();
       boolean isName = fact.ofEntries() && fact.word().equals("name");
-      boolean ofZone = zones.isPresent() && fact.list().equals(ZoneReader.LIST);
-      if (!given.said() || isName || ofZone) {
+      if (!given.said() || isName) {
         continue;
       }
       String id = new Place(fact, given.about()).id();
-      boolean whole = zones.isPresent() && given.key().equals(ZoneReader.ZONES);
-      String text = given.known() ? written(scenario, given) : given.text();
-      said.put(id, whole ? zones.get() : text);
+      said.put(id, given.known() ? written(scenario, given) : given.text());
     }
+    said.putAll(ofZones(scenario, YamlTree.read(name, content, (int) book.limit("largest-file"))));
     return new Answers(book, said, read(book, said));
   }
 
-  /** The zones as the file has them: each is a floor of its own, and is kept as a whole. */
-  private static Optional<String> zones(FactBook book, String name, byte[] content)
-      throws ScenarioFaults {
-    Node root = YamlTree.read(name, content, (int) book.limit("largest-file"));
-    return root instanceof Node.Keys keys && keys.get(ZoneReader.ZONES) instanceof Node.Items items
-        ? Optional.of(items).filter(ZoneReader::haveCorners).map(FlowText::of)
-        : Optional.empty();
+  /**
+   * What a file says of its zones and nobody is asked: each is a floor of its own, and keeps its
+   * corners and what it says under the keys of a floor.
+   */
+  private static Map<String, String> ofZones(Scenario scenario, Node root) {
+    Map<String, String> kept = new LinkedHashMap<>();
+    if (root instanceof Node.Keys keys && keys.get(ZoneReader.ZONES) instanceof Node.Items items) {
+      List<String> names = scenario.entries(ZoneReader.LIST);
+      for (int i = 0; i < names.size(); i++) {
+        if (items.items().get(i) instanceof Node.Keys zone) {
+          ofZone(scenario.book(), names.get(i), zone, kept);
+        }
+      }
+    }
+    return kept;
+  }
+
+  private static void ofZone(FactBook book, String name, Node.Keys zone, Map<String, String> kept) {
+    List<String> more = new ArrayList<>();
+    for (Node.Entry entry : zone.entries()) {
+      Optional<FactDefinition> asked =
+          book.definitions().stream()
+              .filter(fact -> fact.list().equals(ZoneReader.LIST))
+              .filter(fact -> Words.alike(fact.word()).equals(Words.alike(entry.key())))
+              .findFirst();
+      String text = FlowText.of(entry.value());
+      if (asked.isEmpty()) {
+        more.add(AnswersYaml.quoted(entry.key()) + ": " + text);
+      } else if (asked.get().kind() == Kind.POINTS) {
+        kept.put(new Place(asked.get(), name).id(), text);
+      }
+    }
+    if (!more.isEmpty()) {
+      kept.put(besides(ZoneReader.LIST, name), String.join(BETWEEN_NAMES, more));
+    }
+  }
+
+  /** Under what is kept, line by line, what an entry of a list says and nobody is asked. */
+  static String besides(String list, String name) {
+    return list + '@' + name;
   }
 
   private static String written(Scenario scenario, StatedFact given) {
@@ -168,18 +198,13 @@ public final class Answers {
     return scenario.find(key).map(StatedFact::known).orElse(false);
   }
 
-  /** Whether a list is kept as a file has it, so that nothing is asked of its entries. */
-  private boolean keptWhole(String list) {
-    return list.equals(ZoneReader.LIST) && said.getOrDefault(ZoneReader.ZONES, "").startsWith("[");
-  }
-
   /** Every place there is to ask about: for each entry of a list its facts follow the list. */
   public List<Place> places() {
     List<Place> places = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
       if (!fact.ofEntries()) {
         places.add(new Place(fact, ""));
-      } else if (!fact.word().equals("name") && !keptWhole(fact.list())) {
+      } else if (!fact.word().equals("name")) {
         for (String entry : scenario.entries(fact.list())) {
           places.add(new Place(fact, entry));
         }

@@ -76,9 +76,7 @@ final class AnswersYaml {
   private void place(Place place, String key, String indent) {
     String text = said.get(place.id());
     comment(indent, comment.apply(place));
-    if (place.fact().kind() == Kind.LIST && text.startsWith("[")) {
-      line(indent, key, text);
-    } else if (place.fact().kind() == Kind.LIST && Values.state(text) == State.KNOWN) {
+    if (place.fact().kind() == Kind.LIST && Values.state(text) == State.KNOWN) {
       list(place, key, text, indent);
     } else {
       line(indent, key, value(place.fact(), text));
@@ -106,6 +104,8 @@ final class AnswersYaml {
           place(inner, fact.word(), indent + "    ");
         }
       }
+      String besides = said.getOrDefault(Answers.besides(list, name), "");
+      besides.lines().forEach(one -> out.append(indent).append("    ").append(one).append('\n'));
     }
   }
 

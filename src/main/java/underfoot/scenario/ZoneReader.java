@@ -99,8 +99,7 @@ final class ZoneReader {
     return room.with(zones, outside, measured(outside));
   }
 
-  /** Whether each zone of a list has its corners. */
-  static boolean haveCorners(Node.Items zones) {
+  private static boolean haveCorners(Node.Items zones) {
     return zones.items().stream()
         .allMatch(
             zone -> zone instanceof Node.Keys keys && keys.get(OUTLINE) instanceof Node.Items);

@@ -43,7 +43,9 @@ class SavedZonesTest {
     Place stairs = new Place(book.find("room.stairs").orElseThrow(), "");
     assertThat(told(answers.with(stairs, "yes").scenario().zones()))
         .isEqualTo(told(answers.scenario().zones()));
-    assertThat(answers.places()).noneMatch(place -> place.fact().key().startsWith("zones[]"));
+    Place surface = new Place(book.find("zones[].surface").orElseThrow(), "later slab");
+    assertThat(answers.with(surface, "7 mm").file(List.of(), place -> ""))
+        .contains("surface: 7 mm", "outline: [[", "deck: ");
   }
 
   private static List<String> told(List<Zone> zones) {
