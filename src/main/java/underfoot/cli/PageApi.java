@@ -170,16 +170,17 @@ final class PageApi {
     for (String id : ids) {
       Optional<Place> place = conversation.place(new Known(answers, Map.of()), id);
       String said = request.answers().get(id);
-      if (place.isPresent() && !said.isBlank()) {
-        try {
-          answers = answers.with(place.get(), said);
-          String since = request.taken().getOrDefault(id, "");
-          if (!since.isEmpty()) {
-            taken.put(id, new Taken(said, false, since));
-          }
-        } catch (ScenarioFaults contradiction) {
-          continue; // then it is asked
+      if (said.isBlank()) {
+        continue;
+      }
+      try {
+        answers = place.isPresent() ? answers.with(place.get(), said) : answers.keeping(id, said);
+        String since = request.taken().getOrDefault(id, "");
+        if (place.isPresent() && !since.isEmpty()) {
+          taken.put(id, new Taken(said, false, since));
         }
+      } catch (ScenarioFaults contradiction) {
+        continue; // then it is asked
       }
     }
     Units units =

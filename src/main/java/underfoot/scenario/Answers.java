@@ -228,6 +228,26 @@ public final class Answers {
     return of(more);
   }
 
+  /**
+   * These answers and, as a saved file has it, what an entry of a list says that nobody is asked.
+   *
+   * @param id the name it is kept under in {@link #said()}
+   * @param text what is kept
+   * @return the new answers; these, if nothing is kept under such a name
+   * @throws ScenarioFaults if it is nothing a floor can say
+   */
+  public Answers keeping(String id, String text) throws ScenarioFaults {
+    boolean isKept =
+        scenario.entries(ZoneReader.LIST).stream()
+            .anyMatch(name -> id.equals(besides(ZoneReader.LIST, name)));
+    if (!isKept) {
+      return this;
+    }
+    Map<String, String> more = new LinkedHashMap<>(said);
+    more.put(id, text);
+    return of(more);
+  }
+
   /** These answers without one; the facts of a list's entries go with the list. */
   public Answers without(Place place) {
     Map<String, String> fewer = new LinkedHashMap<>(said);

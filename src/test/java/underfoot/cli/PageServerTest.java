@@ -8,11 +8,20 @@ import java.io.OutputStream;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import tools.jackson.core.json.JsonWriteFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.json.JsonMapper;
 import underfoot.reasoning.Floors;
+import underfoot.scenario.Answers;
+import underfoot.scenario.FactBook;
 
 /** The page answers itself and refuses everybody else. */
 class PageServerTest {
@@ -62,6 +71,30 @@ class PageServerTest {
     assertThat(post("open", "{\"file\":\"room: {use: hall}\"}", origin())).contains("\"hall\"");
     assertThat(post("open", "{\"file\":\"room: {use: pond}\"}", origin())).contains("wrong");
     assertThat(post("advice", "not json", origin())).startsWith("HTTP/1.1 200");
+  }
+
+  @Test
+  void an_opened_floor_with_parts_is_given_back_with_all_it_says_of_them() throws Exception {
+    byte[] floor =
+        Files.readAllBytes(Path.of("scenarios/kitchen-where-an-extension-meets-boards.yaml"));
+    ObjectMapper json = JsonMapper.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
+    String asked =
+        json.writeValueAsString(Map.of("file", new String(floor, StandardCharsets.UTF_8)));
+    JsonNode opened = json.readTree(body(post("open", asked, origin())));
+    String again = body(post("file", json.writeValueAsString(opened), origin()));
+    byte[] file = json.readTree(again).get("file").asString().getBytes(StandardCharsets.UTF_8);
+    assertThat(ofZones(file)).isEqualTo(ofZones(floor)).isNotEmpty();
+  }
+
+  private static Map<String, String> ofZones(byte[] file) throws Exception {
+    FactBook book = Floors.advisor().knowledge().facts();
+    Map<String, String> said = new TreeMap<>(Answers.of(book, "floor.yaml", file).said());
+    said.keySet().removeIf(id -> !id.startsWith("zones"));
+    return said;
+  }
+
+  private static String body(String answer) {
+    return answer.substring(answer.indexOf("\r\n\r\n") + 4);
   }
 
   @Test
