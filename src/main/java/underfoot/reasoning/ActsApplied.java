@@ -159,15 +159,8 @@ public final class ActsApplied {
    * @param held all that was concluded
    */
   static List<Object> follows(Knowledge knowledge, String way, Collection<?> held) {
-    List<Ask> asks = asks(knowledge, way, held);
     List<Object> follows = new ArrayList<>();
-    Set<String> told = new HashSet<>();
-    held.forEach(one -> told.add(one instanceof Remedy remedy ? remedy.wording() : ""));
-    for (ActRuling gate : rulings(held, ActRuling.Sort.AFTER)) {
-      if (isAsked(gate, asks) && told.add(gate.wording())) {
-        follows.add(new Remedy(gate.because(), gate.wording(), true, ""));
-      }
-    }
+    follows.addAll(gates(knowledge, way, held, rulings(held, ActRuling.Sort.AFTER)));
     List<ActRuling> never = rulings(held, ActRuling.Sort.NEVER);
     if (way.isEmpty() || never.isEmpty()) {
       return follows;
@@ -182,6 +175,35 @@ public final class ActsApplied {
       }
     }
     return follows;
+  }
+
+  /** What has to be done first and was not yet said, as some rulings have it. */
+  private static List<Remedy> gates(
+      Knowledge knowledge, String way, Collection<?> held, List<ActRuling> rulings) {
+    List<Ask> asks = asks(knowledge, way, held);
+    Set<String> told = new HashSet<>();
+    held.forEach(one -> told.add(one instanceof Remedy remedy ? remedy.wording() : ""));
+    List<Remedy> gates = new ArrayList<>();
+    for (ActRuling gate : rulings) {
+      if (isAsked(gate, asks) && told.add(gate.wording())) {
+        gates.add(new Remedy(gate.because(), gate.wording(), true, ""));
+      }
+    }
+    return gates;
+  }
+
+  /**
+   * What has to be done first in a room because one of its parts asks for it, and was not yet said
+   * of either: what must wait in the room waits in its parts as well.
+   */
+  static List<Remedy> gates(Assessment room, Assessment part) {
+    List<Conclusion> held = new ArrayList<>(part.of(Conclusion.class));
+    held.addAll(room.of(Remedy.class));
+    return gates(
+        room.knowledge(),
+        part.chosen().map(BuildUp::way).orElse(""),
+        held,
+        rulings(room.of(ActRuling.class), ActRuling.Sort.AFTER));
   }
 
   private static boolean isAsked(ActRuling ruling, List<Ask> asks) {

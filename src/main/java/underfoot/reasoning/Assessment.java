@@ -55,14 +55,24 @@ public record Assessment(
     this(scenario, knowledge, verdict, facts, general, buildUps, criteria, List.of());
   }
 
-  /** The same floor with its zones; the verdict is the gravest of all. */
+  /**
+   * The same floor with its zones; the verdict is the gravest of all, and what must wait in the
+   * room waits in its parts.
+   */
   Assessment with(List<ZonePart> parts) {
-    Verdict worst = verdict;
+    Assessment all = this;
     for (ZonePart part : parts) {
-      Verdict there = part.assessment().verdict();
-      worst = there.compareTo(worst) > 0 ? there : worst;
+      all = all.with(part.assessment());
     }
-    return new Assessment(scenario, knowledge, worst, facts, general, buildUps, criteria, parts);
+    return new Assessment(
+        scenario, knowledge, all.verdict, facts, all.general, buildUps, criteria, parts);
+  }
+
+  private Assessment with(Assessment part) {
+    List<Conclusion> more = new ArrayList<>(general);
+    more.addAll(ActsApplied.gates(this, part));
+    Verdict worst = part.verdict.compareTo(verdict) > 0 ? part.verdict : verdict;
+    return new Assessment(scenario, knowledge, worst, facts, more, buildUps, criteria);
   }
 
   /** The recommended build-up; empty if none stands or the work must stop. */
