@@ -119,11 +119,11 @@ final class ZoneReader {
     List<Node.Entry> carriers = new ArrayList<>();
     for (Node.Entry entry : root.entries()) {
       switch (Words.alike(entry.key())) {
-        case ZONES, ITEMS -> {
-          // the parts have no parts of their own, and what stands in the room is weighed once
+        case ZONES, ITEMS, BUDGET -> {
+          // the parts have no parts, what stands in the room is weighed once, its money counted
+          // once
         }
         case ROOM -> whole.add(with(entry, room(entry.value(), corners, outline, zone)));
-        case BUDGET -> whole.add(with(entry, without(entry.value(), Set.of("limit"))));
         case LEVELS -> whole.add(with(entry, without(entry.value(), Set.of(READINGS))));
         case SUBFLOOR -> carriers.addAll(carriers(entry.value()));
         default -> whole.add(entry);
