@@ -115,9 +115,6 @@ final class Amounts {
   /** What the set-out counts of a thing; NaN where it does not count it. */
   private double counted(MaterialItem item, StackLayer layer, List<Object> used) {
     BoardPlan plan = laid.boards().get(layer.kind().id());
-    if (facts.find("area of the zones") != null && !item.counted().equals("tiles")) {
-      return Double.NaN; // boards are laid out over the whole room, and part of it has none
-    }
     return switch (item.counted()) {
       case "tiles" -> laid.tiles().map(out -> tiles(out, used)).orElse(Double.NaN);
       case "boards" ->

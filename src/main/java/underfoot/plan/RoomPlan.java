@@ -7,15 +7,31 @@ import java.util.List;
  *
  * @param corners the corners of the outline in order, {x, y} in mm; wall n runs from corner n to
  *     the next
+ * @param parts the parts where the floor is otherwise; mostly none
  * @param doors the doorways whose place is known
  * @param readings the spot heights, {x, y, z} in mm; may be empty
  */
-public record RoomPlan(List<double[]> corners, List<Door> doors, List<double[]> readings) {
+public record RoomPlan(
+    List<double[]> corners, List<Part> parts, List<Door> doors, List<double[]> readings) {
   /** Copies the lists. */
   public RoomPlan {
     corners = List.copyOf(corners);
+    parts = List.copyOf(parts);
     doors = List.copyOf(doors);
     readings = List.copyOf(readings);
+  }
+
+  /**
+   * A part of the room where the floor is otherwise.
+   *
+   * @param name its name
+   * @param corners its corners in order, {x, y} in mm
+   */
+  public record Part(String name, List<double[]> corners) {
+    /** Copies the list. */
+    public Part {
+      corners = List.copyOf(corners);
+    }
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import underfoot.buildup.LayerNote;
 import underfoot.buildup.StackLayer;
 import underfoot.knowledge.Boards;
@@ -33,6 +34,7 @@ import underfoot.plan.setout.Weights;
 import underfoot.reasoning.BuildUp;
 import underfoot.scenario.Point;
 import underfoot.scenario.Scenario;
+import underfoot.scenario.Zone;
 
 /**
  * Sets out the tiles and boards of build-ups as the rules decided: what they are centred on, in
@@ -100,9 +102,15 @@ final class SetOuts {
           new RoomPlan.Door(
               door.name(), door.wall(), door.from().x, door.from().y, door.to().x, door.to().y));
     }
+    List<RoomPlan.Part> parts = new ArrayList<>();
+    for (Zone zone : scenario.zones()) {
+      List<double[]> around = new ArrayList<>();
+      zone.floor().outline().forEach(corner -> around.add(new double[] {corner.x(), corner.y()}));
+      parts.add(new RoomPlan.Part(zone.name(), around));
+    }
     List<double[]> readings = new ArrayList<>();
     scenario.readings().forEach(one -> readings.add(new double[] {one.x(), one.y(), one.z()}));
-    return Optional.of(new RoomPlan(corners, doors, readings));
+    return Optional.of(new RoomPlan(corners, parts, doors, readings));
   }
 
   private static List<Field.Opening> doors(Scenario scenario, Facts facts) {
@@ -269,6 +277,7 @@ final class SetOuts {
       Scenario scenario, RoomShape shape, Figures figures, Facts facts, Boards.Board board) {
     return new BoardTask(
         shape.floor(),
+        rest(scenario, shape),
         doors(scenario, facts),
         board.length().number(),
         board.width().number(),
@@ -287,6 +296,15 @@ final class SetOuts {
             board.onJoints()),
         figures.get("saw-kerf").number(),
         (long) figures.get("board-plan-most").value());
+  }
+
+  /** The floor of a room without its parts where it is otherwise. */
+  private static Geometry rest(Scenario room, RoomShape shape) {
+    Geometry rest = shape.floor();
+    for (Zone zone : room.zones()) {
+      rest = rest.difference(RoomShape.of(zone.floor()).orElseThrow().floor());
+    }
+    return rest;
   }
 
   private static Optional<BoardTask.Deck> deck(Figures figures, Facts facts) {

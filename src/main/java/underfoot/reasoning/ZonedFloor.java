@@ -1,7 +1,9 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import underfoot.knowledge.Fact;
 import underfoot.measure.Texts;
@@ -40,6 +42,7 @@ final class ZonedFloor {
     private final String name;
     private final double surface;
     private final Scenario floor;
+    private final Map<Double, Assessment> madeUp = new HashMap<>();
     private double makeUp;
     private double tried;
     private Assessment assessment;
@@ -68,13 +71,12 @@ final class ZonedFloor {
   }
 
   Assessment assessment() {
-    for (Part part : parts) {
-      part.assessment = advise(part, List.of());
+    boolean settled = false;
+    for (int round = 0; !settled && round < MOST_ROUNDS; round++) {
+      settled = together();
     }
-    boolean moved = true;
-    for (int round = 0; moved && round < MOST_ROUNDS; round++) {
-      boolean raised = raise();
-      moved = together() || raised;
+    if (!settled) { // counting the parts made it go another way, and that the first again
+      parts.get(0).assessment = advise(parts.get(0), parts.get(0).makeUp);
     }
     double room = parts.get(0).level();
     List<ZonePart> zones = new ArrayList<>();
@@ -92,6 +94,37 @@ final class ZonedFloor {
     return parts.get(0).assessment.with(zones);
   }
 
+  /**
+   * Brings the parts to one level, the rest of the room as it is chosen with the parts beside it;
+   * whether they come out as they were counted for it.
+   */
+  private boolean together() {
+    for (Part part : parts) {
+      part.makeUp = 0;
+      part.tried = 0;
+      part.assessment = advise(part, 0);
+    }
+    boolean moved = true;
+    for (int round = 0; moved && round < MOST_ROUNDS; round++) {
+      moved = raise();
+    }
+    List<Assessment> counted = besides;
+    besides = parts.subList(1, parts.size()).stream().map(part -> part.assessment).toList();
+    boolean same = counted.size() == besides.size();
+    for (int i = 0; same && i < counted.size(); i++) {
+      same = counted.get(i) == besides.get(i);
+    }
+    return same;
+  }
+
+  /** A part made up by so much, mm; what was thought through so already is not again. */
+  private Assessment advise(Part part, double makeUp) {
+    List<Fact> levels = makeUp > 0 ? List.of(toMakeUp(makeUp)) : List.of();
+    return part == parts.get(0)
+        ? advise(part, levels)
+        : part.madeUp.computeIfAbsent(makeUp, any -> advise(part, levels));
+  }
+
   private Assessment advise(Part part, List<Fact> levels) {
     if (part == parts.get(0)) {
       return advisor.advise(part.floor, levels, besides);
@@ -101,19 +134,6 @@ final class ZonedFloor {
         Fact.measured(
             EXTENT, "", "part of a room", Double.NaN, "told as a zone of the room", List.of()));
     return advisor.advise(part.floor, own, List.of());
-  }
-
-  /** Thinks the rest of the room through with its parts as they now are; whether they were new. */
-  private boolean together() {
-    List<Assessment> now =
-        parts.subList(1, parts.size()).stream().map(part -> part.assessment).toList();
-    boolean isNew = !now.equals(besides);
-    if (isNew) {
-      besides = now;
-      Part room = parts.get(0);
-      room.assessment = advise(room, room.makeUp > 0 ? List.of(toMakeUp(room.makeUp)) : List.of());
-    }
-    return isNew;
   }
 
   private static Fact toMakeUp(double mm) {
@@ -154,7 +174,7 @@ final class ZonedFloor {
         continue; // it was tried, and rules know no way to make it up
       }
       part.tried = wanted;
-      Assessment raised = advise(part, List.of(toMakeUp(wanted)));
+      Assessment raised = advise(part, wanted);
       if (raised.chosen().isPresent()) {
         double before = part.level();
         part.assessment = raised;

@@ -32,7 +32,7 @@ public final class BoardLayout {
   private BoardLayout(BoardTask task, boolean alongX) {
     this.task = task;
     this.alongX = alongX;
-    this.field = Field.shrunk(task.room(), task.gap());
+    this.field = Field.shrunk(task.floor(), task.gap());
     this.deck = new DeckJoints(task, alongX);
   }
 
@@ -43,7 +43,7 @@ public final class BoardLayout {
    * @return empty where there are more boards than are planned one by one, or no room for any
    */
   public static Optional<BoardPlan> of(BoardTask task) {
-    if (task.room().getArea() / (task.length() * task.width()) > task.most()) {
+    if (task.floor().getArea() / (task.length() * task.width()) > task.most()) {
       return Optional.empty();
     }
     List<Boolean> ways = new ArrayList<>();
@@ -117,10 +117,7 @@ public final class BoardLayout {
         Boxes.common(field, box(low(around, true) - 1, bottom, high(around, true) + 1, top));
     List<double[]> doors = doors(true, bottom, top);
     List<Double> all = new ArrayList<>();
-    for (int i = 0; i < strip.getNumGeometries(); i++) {
-      if (!(strip.getGeometryN(i) instanceof Polygon part) || part.getArea() < 1) {
-        continue;
-      }
+    for (Polygon part : inOrder(strip)) {
       double from = low(part.getEnvelopeInternal(), true);
       double to = high(part.getEnvelopeInternal(), true);
       List<Double> joints =
@@ -145,6 +142,18 @@ public final class BoardLayout {
       all.addAll(joints);
     }
     return all;
+  }
+
+  /** The pieces of a row's floor that are worth a board, as one walks along it. */
+  private List<Polygon> inOrder(Geometry strip) {
+    List<Polygon> parts = new ArrayList<>();
+    for (int i = 0; i < strip.getNumGeometries(); i++) {
+      if (strip.getGeometryN(i) instanceof Polygon part && part.getArea() >= 1) {
+        parts.add(part);
+      }
+    }
+    parts.sort(Comparator.comparingDouble(part -> low(part.getEnvelopeInternal(), true)));
+    return parts;
   }
 
   private BoardPlan.Piece piece(int row, Polygon shape) {

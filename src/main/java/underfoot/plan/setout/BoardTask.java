@@ -2,12 +2,14 @@ package underfoot.plan.setout;
 
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
  * What is asked of a plan of boards over a deck.
  *
- * @param room the floor, mm
+ * @param room the room, mm; the deck's joints are told from its edge
+ * @param floor what of it the boards cover, mm; may be in several pieces
  * @param doors the doorways whose place is known
  * @param length of a board, mm
  * @param width of a board, mm
@@ -24,6 +26,7 @@ import org.locationtech.jts.geom.Polygon;
  */
 public record BoardTask(
     Polygon room,
+    Geometry floor,
     List<Field.Opening> doors,
     double length,
     double width,
@@ -45,8 +48,8 @@ public record BoardTask(
   // Written out: what Java makes of a record of many parts is slow to begin with.
   private List<Object> parts() {
     return List.of(
-        room, doors, length, width, joint, gap, deck, offDeck, stagger, least, inDoorway, fixing,
-        kerf, most);
+        room, floor, doors, length, width, joint, gap, deck, offDeck, stagger, least, inDoorway,
+        fixing, kerf, most);
   }
 
   @Override

@@ -58,20 +58,21 @@ final class DeckJoints {
         .orElse(asked);
   }
 
-  /** The joints of the deck as lines within the room. */
+  /** The joints of the deck as lines within the floor that is covered. */
   List<double[]> lines() {
     List<double[]> lines = new ArrayList<>();
-    PreparedGeometry floor = PreparedGeometryFactory.prepare(task.room());
+    PreparedGeometry floor = PreparedGeometryFactory.prepare(task.floor());
+    Envelope covered = task.floor().getEnvelopeInternal();
     for (boolean acrossBoards : new boolean[] {true, false}) {
       for (double at : along(acrossBoards)) {
         boolean atX = acrossBoards == alongX;
         Coordinate a =
-            atX ? new Coordinate(at, room.getMinY()) : new Coordinate(room.getMinX(), at);
+            atX ? new Coordinate(at, covered.getMinY()) : new Coordinate(covered.getMinX(), at);
         Coordinate b =
-            atX ? new Coordinate(at, room.getMaxY()) : new Coordinate(room.getMaxX(), at);
+            atX ? new Coordinate(at, covered.getMaxY()) : new Coordinate(covered.getMaxX(), at);
         Geometry line = Field.SHAPES.createLineString(new Coordinate[] {a, b});
         if (floor.intersects(line)) {
-          Geometry within = task.room().isRectangle() ? line : line.intersection(task.room());
+          Geometry within = task.floor().isRectangle() ? line : line.intersection(task.floor());
           for (int i = 0; i < within.getNumGeometries(); i++) {
             Coordinate[] c = within.getGeometryN(i).getCoordinates();
             if (c.length > 1) {

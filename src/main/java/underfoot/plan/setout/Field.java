@@ -128,13 +128,13 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
     return new Field(tidy(turned.transform(inner)), edges, turn);
   }
 
-  /** A room less a gap at every wall, with its corners kept square. */
-  static Geometry shrunk(Polygon room, double gap) {
+  /** A floor less a gap at every edge, with its corners kept square. */
+  static Geometry shrunk(Geometry room, double gap) {
     if (gap <= 0) {
       return room;
     }
-    if (room.isRectangle()) {
-      return Boxes.shrunk(room, gap);
+    if (room instanceof Polygon box && box.isRectangle()) {
+      return Boxes.shrunk(box, gap);
     }
     BufferParameters mitred = new BufferParameters();
     mitred.setJoinStyle(BufferParameters.JOIN_MITRE);

@@ -107,6 +107,7 @@ final class RoomDrawing {
 
   /** The walls, with something said of each doorway after its name. */
   void walls(Function<RoomPlan.Door, String> said) {
+    room.parts().forEach(this::part);
     svg.stroke(outline(), Ink.INK, 2.6);
     for (RoomPlan.Door door : room.doors()) {
       line(door.x1(), door.y1(), door.x2(), door.y2(), Ink.PAPER, 4.4);
@@ -128,6 +129,26 @@ final class RoomDrawing {
       String words = (Svg.cut(door.name(), 20) + " " + said.apply(door)).strip();
       outside(door.stretch(), 0.5, 20, words, Ink.MARK, true);
     }
+  }
+
+  /** The line round a part where the floor is otherwise, with its name at its lowest corner. */
+  private void part(RoomPlan.Part part) {
+    double[] all = part.corners().stream().flatMapToDouble(Arrays::stream).toArray();
+    svg.stroke(Svg.path(drawn(all)) + "Z", Ink.MARK, 1.8, "8 3 2 3");
+    double low = part.corners().stream().mapToDouble(corner -> corner[1]).min().orElseThrow();
+    double from =
+        part.corners().stream()
+            .filter(corner -> corner[1] == low)
+            .mapToDouble(corner -> corner[0])
+            .min()
+            .orElseThrow();
+    String name = Svg.cut(part.name(), 24);
+    double x = x(from) + 4;
+    double y = y(low) - 5;
+    double wide = name.length() * PER_LETTER + 6;
+    svg.fill(
+        Svg.path(x - 2, y + 3, x + wide, y + 3, x + wide, y - 9, x - 2, y - 9) + "Z", Ink.PAPER);
+    svg.text(x + 1, y, name, LETTERS, Anchor.START, Ink.MARK, true, 0);
   }
 
   /** 1 where the walls of a corner stand into the room, so that their writing meets outside it. */

@@ -26,7 +26,8 @@ class BoardLayoutTest {
 
   private static BoardTask task(
       Polygon room, List<Field.Opening> doors, Optional<BoardTask.Deck> deck) {
-    return new BoardTask(room, doors, 1200, 800, 3, 10, deck, 50, 300, 200, 0.34, SCREWS, 3, 5000);
+    return new BoardTask(
+        room, room, doors, 1200, 800, 3, 10, deck, 50, 300, 200, 0.34, SCREWS, 3, 5000);
   }
 
   private static Geometry shape(BoardPlan.Piece piece) {
@@ -45,7 +46,12 @@ class BoardLayoutTest {
 
   /** Boards do not overlap, fit into a board, cover the floor, and keep off the deck's joints. */
   private static void boardsLieWell(BoardTask task, BoardPlan plan) {
-    Geometry field = Field.shrunk(task.room(), task.gap());
+    rowsLieInOrder(plan);
+    boardsCoverTheFloor(task, plan);
+  }
+
+  private static void boardsCoverTheFloor(BoardTask task, BoardPlan plan) {
+    Geometry field = Field.shrunk(task.floor(), task.gap());
     Geometry all = null;
     double area = 0;
     for (BoardPlan.Piece piece : plan.pieces()) {
@@ -65,7 +71,6 @@ class BoardLayoutTest {
     assertThat(plan.cuts().stream().mapToInt(BoardPlan.Cut::count).sum())
         .isEqualTo(plan.pieces().size());
     assertThat(plan.boards() * task.length() * task.width()).isGreaterThanOrEqualTo(area);
-    rowsLieInOrder(plan);
     assertThat(plan.offDeck()).isEqualTo(offDeck(task, plan), within(1e-6));
     assertThat(plan.stagger()).isEqualTo(stagger(plan), within(1e-6));
     double asked =
@@ -146,7 +151,7 @@ class BoardLayoutTest {
                         ? new Coordinate(place, room.getMaxY())
                         : new Coordinate(room.getMaxX(), place)
                   })
-              .intersection(task.room())
+              .intersection(task.floor())
               .getLength();
       for (double[] joint : joints) {
         off = Math.min(off, Math.min(Math.abs(joint[0] - place), Math.abs(joint[1] - place)));
@@ -401,6 +406,45 @@ class BoardLayoutTest {
   }
 
   @Test
+  void only_the_floor_without_the_parts_that_are_otherwise_is_covered() {
+    Polygon room = Rooms.of(0, 0, 6000, 0, 6000, 3000, 0, 3000);
+    BoardTask.Deck deck = new BoardTask.Deck(true, 150, 147, 150, true);
+    Random random = new Random(5);
+    for (int i = 0; i < 40; i++) {
+      double x = 100 * random.nextInt(50);
+      double wide = 500 + 100 * random.nextInt(20);
+      // Every fourth part runs from wall to wall, so that the rest lies in two pieces.
+      double from = i % 4 == 0 ? 0 : 100 * random.nextInt(20);
+      double to = i % 4 == 0 ? 3000 : from + 600 + 100 * random.nextInt(10);
+      Polygon part = Rooms.of(x, from, x + wide, from, x + wide, to, x, to);
+      Geometry rest = room.difference(part);
+      BoardTask task =
+          new BoardTask(
+              room,
+              rest,
+              List.of(),
+              1200,
+              800,
+              3,
+              10,
+              Optional.of(deck),
+              50,
+              300,
+              200,
+              0.34,
+              SCREWS,
+              3,
+              5000);
+      BoardPlan plan = BoardLayout.of(task).orElseThrow();
+      boardsCoverTheFloor(task, plan);
+      for (double[] joint : plan.deckJoints()) {
+        Coordinate middle = new Coordinate((joint[0] + joint[2]) / 2, (joint[1] + joint[3]) / 2);
+        assertThat(rest.distance(SHAPES.createPoint(middle))).isLessThan(1e-6);
+      }
+    }
+  }
+
+  @Test
   void joints_as_far_off_the_deck_as_asked_or_as_its_boards_allow() {
     // One row of 1500: a joint of the deck at 900, and 80 to be kept off it. Without it the first
     // board would end at 1210.
@@ -443,6 +487,7 @@ class BoardLayoutTest {
     BoardTask.Deck deck = new BoardTask.Deck(false, 44.5, 58, 60, true);
     BoardTask task =
         new BoardTask(
+            room,
             room,
             List.of(),
             400,
@@ -488,6 +533,7 @@ class BoardLayoutTest {
     BoardTask.Deck none = new BoardTask.Deck(false, 90_000, 150, 90_000, true);
     BoardTask task =
         new BoardTask(
+            room,
             room,
             doorAbove ? List.of(Rooms.door(room, 2, 410, 30)) : List.of(),
             1200,

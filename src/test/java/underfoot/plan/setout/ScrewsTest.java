@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * Where screws go, worked out by hand: at most 300 mm apart, 15 mm in from the edge, 51 mm from
@@ -17,22 +18,11 @@ class ScrewsTest {
   private static final BoardTask.Fixing WASHERS = new BoardTask.Fixing(300, 15, 10, 51, true);
 
   /** The room begins at 90, 190: a board of 1200 by 800 lies in its corner with a gap of 10. */
+  private static final Polygon ROOM = Rooms.of(90, 190, 4000, 190, 4000, 3000, 90, 3000);
+
   private static BoardTask task(BoardTask.Fixing fixing, Optional<BoardTask.Deck> deck) {
     return new BoardTask(
-        Rooms.of(90, 190, 4000, 190, 4000, 3000, 90, 3000),
-        List.of(),
-        1200,
-        800,
-        3,
-        10,
-        deck,
-        50,
-        300,
-        200,
-        0.34,
-        fixing,
-        3,
-        5000);
+        ROOM, ROOM, List.of(), 1200, 800, 3, 10, deck, 50, 300, 200, 0.34, fixing, 3, 5000);
   }
 
   private static BoardPlan.Piece piece(double x1, double y1, double x2, double y2) {
