@@ -101,9 +101,9 @@ final class BriefReport {
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
       String said = ofThisFloor(layer);
-      String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
-      page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
-      if (!said.isEmpty()) {
+      if (!said.isEmpty()) { // the others are named in the drawing
+        String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
+        page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
         page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
@@ -159,6 +159,7 @@ final class BriefReport {
 
   private void dangers() {
     boolean headed = false;
+    String last = "";
     for (CautionNote caution : advice.cautions()) {
       if (caution.severity() != Severity.DANGER) {
         continue;
@@ -167,11 +168,16 @@ final class BriefReport {
         page.heading(phrases.say(brief ? "short-dangers" : "heading-danger"));
         headed = true;
       }
+      String ids = ids(caution);
       page.para(
           " ! ",
           INDENT,
-          Texts.sentence(caution.title()) + " " + caution.parts().must() + ids(caution),
+          Texts.sentence(caution.title())
+              + " "
+              + caution.parts().must()
+              + (ids.equals(last) ? "" : ids), // one rule brings most of them
           Tone.PLAIN);
+      last = ids;
     }
   }
 
@@ -237,17 +243,10 @@ final class BriefReport {
   }
 
   private void doors() {
-    LayerThickness rise = advice.heights().aboveOldFloor();
-    boolean even = rise.min() == rise.max();
-    if (even && advice.heights().doors().isEmpty()) {
+    if (advice.heights().doors().isEmpty()) {
       return;
     }
     page.heading(phrases.say("heading-heights"));
-    if (!even) {
-      page.para(
-          phrases.say(
-              "rise-between", "least", Texts.whole(rise.min()), "most", Texts.whole(rise.max())));
-    }
     advice.heights().doors().forEach(door -> page.item(Sentences.doorAndStep(door, phrases)));
   }
 
