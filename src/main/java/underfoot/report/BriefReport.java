@@ -1,8 +1,10 @@
 package underfoot.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
@@ -296,13 +298,18 @@ final class BriefReport {
     }
     page.heading(phrases.say(advice.builds() ? "heading-alternatives" : "no-way-stands"));
     if (!advice.builds()) { // what rules each out is where to start
-      for (Alternative one : advice.alternatives()) {
-        page.para(
-            " - ",
-            INDENT,
-            phrases.say(id(one.standing()), "way", one.title()) + ". " + one.text(),
-            Tone.PLAIN);
+      Map<Map.Entry<Standing, String>, StringJoiner> ways = new LinkedHashMap<>();
+      for (Alternative one : advice.alternatives()) { // what rules several out is said once
+        ways.computeIfAbsent(Map.entry(one.standing(), one.text()), none -> new StringJoiner("; "))
+            .add(Texts.lower(one.title()));
       }
+      ways.forEach(
+          (why, titles) ->
+              page.para(
+                  " - ",
+                  INDENT,
+                  phrases.say(id(why.getKey()), "way", titles.toString()) + ". " + why.getValue(),
+                  Tone.PLAIN));
       return;
     }
     for (Standing standing : Standing.values()) {

@@ -23,6 +23,8 @@ final class TextSection {
           Map.entry("deck", "▓▓▓▓"),
           Map.entry("leveller", "▒▒▒▒"),
           Map.entry("screed", "▒▒▒▒"),
+          Map.entry("mortar bed", "▒▒▒▒"),
+          Map.entry("damp-proofing", "━━━━"),
           Map.entry("heating", "∿∿∿∿"),
           Map.entry("membrane", "╌╌╌╌"),
           Map.entry("sealing", "━━━━"),
