@@ -37,6 +37,7 @@ import underfoot.reasoning.WhatIf.Otherwise;
  * @param asFound the layers of the floor as it is today, from what carries it up; empty where the
  *     scenario tells it in short
  * @param zones parts of the room where the floor is otherwise; mostly none
+ * @param joistCuts the joists with notches or holes, as they are drawn; mostly none
  */
 public record Advice(
     String scenario,
@@ -61,7 +62,8 @@ public record Advice(
     List<FindOut> findOutFirst,
     FirstThings first,
     List<LayerFound> asFound,
-    List<RoomZone> zones) {
+    List<RoomZone> zones,
+    List<JoistCuts> joistCuts) {
 
   /** Copies the lists. */
   public Advice {
@@ -75,6 +77,7 @@ public record Advice(
     findOutFirst = List.copyOf(findOutFirst);
     asFound = List.copyOf(asFound);
     zones = List.copyOf(zones);
+    joistCuts = List.copyOf(joistCuts);
   }
 
   /** Whether anything is to be built. */

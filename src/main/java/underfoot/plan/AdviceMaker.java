@@ -145,7 +145,8 @@ public final class AdviceMaker {
         new FirstThingsMaker(knowledge.headlines(), phrases, limits())
             .of(stopFindings, remedies, findOutFirst),
         LayerFound.of(facts, deckTakenUp, sayings.justifier()),
-        zones);
+        zones,
+        JoistCuts.of(facts, knowledge.figures(), remedies));
   }
 
   /** The wordings that tell of a limit the client set and that is not kept. */
@@ -179,7 +180,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            Texts.whole(heights.aboveOldFloor().mean()),
+            rise(heights.aboveOldFloor()),
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -200,6 +201,14 @@ public final class AdviceMaker {
                   Integer.toString(open));
     }
     return said;
+  }
+
+  /** By how much a floor comes up: from the least to the most where it is not even. */
+  private static String rise(LayerThickness above) {
+    String most = Texts.whole(above.max());
+    return Texts.whole(above.min()).equals(most)
+        ? most
+        : Texts.of(Math.rint(above.min()), "") + '–' + most;
   }
 
   private List<HaltNote> stopFindings() {

@@ -137,9 +137,15 @@ final class LayerMaker {
             .sorted()
             .toList();
     List<String> key = new ArrayList<>();
+    List<String> classes = new ArrayList<>();
     for (String grade : MaterialClasses.strictest(sayings.knowledge(), grades)) {
       String scale = MaterialClasses.scaleOf(sayings.knowledge(), grade);
-      key.add(sayings.phrases().say("key-class", "scale", scale, "class", grade));
+      String own = "key-" + scale.replace(' ', '-');
+      String id = sayings.phrases().has(own) ? own : "key-class-of";
+      classes.add(sayings.phrases().say(id, "scale", scale, "class", grade));
+    }
+    if (!classes.isEmpty()) {
+      key.add(sayings.phrases().say("key-class", "classes", String.join(", ", classes)));
     }
     key.addAll(
         sayings.knowledge().site().of(layer, sayings.knowledge().figures(), sayings.facts()));

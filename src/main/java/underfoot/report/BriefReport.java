@@ -1,8 +1,10 @@
 package underfoot.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
@@ -101,9 +103,9 @@ final class BriefReport {
     page.heading(phrases.say("heading-layers"));
     for (Layer layer : advice.layers()) {
       String said = ofThisFloor(layer);
-      String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
-      page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
-      if (!said.isEmpty()) {
+      if (!said.isEmpty()) { // the others are named in the drawing
+        String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
+        page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
         page.para(INDENT, INDENT, said, Tone.PLAIN);
       }
     }
@@ -159,6 +161,7 @@ final class BriefReport {
 
   private void dangers() {
     boolean headed = false;
+    String last = "";
     for (CautionNote caution : advice.cautions()) {
       if (caution.severity() != Severity.DANGER) {
         continue;
@@ -167,11 +170,16 @@ final class BriefReport {
         page.heading(phrases.say(brief ? "short-dangers" : "heading-danger"));
         headed = true;
       }
+      String ids = ids(caution);
       page.para(
           " ! ",
           INDENT,
-          Texts.sentence(caution.title()) + " " + caution.parts().must() + ids(caution),
+          Texts.sentence(caution.title())
+              + " "
+              + caution.parts().must()
+              + (ids.equals(last) ? "" : ids), // one rule brings most of them
           Tone.PLAIN);
+      last = ids;
     }
   }
 
@@ -237,17 +245,10 @@ final class BriefReport {
   }
 
   private void doors() {
-    LayerThickness rise = advice.heights().aboveOldFloor();
-    boolean even = rise.min() == rise.max();
-    if (even && advice.heights().doors().isEmpty()) {
+    if (advice.heights().doors().isEmpty()) {
       return;
     }
     page.heading(phrases.say("heading-heights"));
-    if (!even) {
-      page.para(
-          phrases.say(
-              "rise-between", "least", Texts.whole(rise.min()), "most", Texts.whole(rise.max())));
-    }
     advice.heights().doors().forEach(door -> page.item(Sentences.doorAndStep(door, phrases)));
   }
 
@@ -297,13 +298,18 @@ final class BriefReport {
     }
     page.heading(phrases.say(advice.builds() ? "heading-alternatives" : "no-way-stands"));
     if (!advice.builds()) { // what rules each out is where to start
-      for (Alternative one : advice.alternatives()) {
-        page.para(
-            " - ",
-            INDENT,
-            phrases.say(id(one.standing()), "way", one.title()) + ". " + one.text(),
-            Tone.PLAIN);
+      Map<Map.Entry<Standing, String>, StringJoiner> ways = new LinkedHashMap<>();
+      for (Alternative one : advice.alternatives()) { // what rules several out is said once
+        ways.computeIfAbsent(Map.entry(one.standing(), one.text()), none -> new StringJoiner("; "))
+            .add(Texts.lower(one.title()));
       }
+      ways.forEach(
+          (why, titles) ->
+              page.para(
+                  " - ",
+                  INDENT,
+                  phrases.say(id(why.getKey()), "way", titles.toString()) + ". " + why.getValue(),
+                  Tone.PLAIN));
       return;
     }
     for (Standing standing : Standing.values()) {

@@ -1,9 +1,12 @@
 package underfoot.report;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
+import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.Milestone;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.Schedule;
@@ -55,8 +58,45 @@ final class ProgrammeText {
     if (steps.get(0).begins().isEmpty()) {
       page.para(phrases.say("programme-monday"));
     }
-    Sentences.undated(advice, phrases).ifPresent(page::para);
-    milestones(advice, phrases, page);
+    undated(advice, phrases).ifPresent(page::para);
+    page.para(milestones(advice, phrases) + ' ' + work(advice, phrases));
+  }
+
+  /**
+   * What the days count from that nobody can date, by its numbers among what is put right first.
+   */
+  private static Optional<String> undated(Advice advice, Phrases phrases) {
+    StringJoiner numbers = new StringJoiner(", ");
+    int number = 0;
+    for (RemedyNote remedy : advice.remedies()) {
+      number++;
+      if (remedy.undated()) {
+        numbers.add(Integer.toString(number));
+      }
+    }
+    return numbers.length() == 0
+        ? Optional.empty()
+        : Optional.of(phrases.say("programme-undated-numbers", "numbers", numbers.toString()));
+  }
+
+  /** The days that are waited for, in one sentence. */
+  static String milestones(Advice advice, Phrases phrases) {
+    StringJoiner days = new StringJoiner("; ");
+    for (Milestone one : advice.consequences().schedule().milestones()) {
+      days.add(
+          phrases.say(
+              "milestone-in-short",
+              "what",
+              Texts.lower(one.what()),
+              "when",
+              TimeText.when(phrases, one.on(), one.hour())));
+    }
+    return Texts.sentence(Texts.capital(days.toString()));
+  }
+
+  private static String work(Advice advice, Phrases phrases) {
+    double hours = Math.ceil(advice.consequences().schedule().workHours());
+    return phrases.say("work-in-all", "hours", Texts.of(hours, "hours"));
   }
 
   private static void milestones(Advice advice, Phrases phrases, TextPage page) {
@@ -71,7 +111,6 @@ final class ProgrammeText {
               "when",
               TimeText.when(phrases, one.on(), one.hour())));
     }
-    page.para(
-        phrases.say("work-in-all", "hours", Texts.of(Math.ceil(schedule.workHours()), "hours")));
+    page.para(work(advice, phrases));
   }
 }

@@ -37,6 +37,17 @@ public final class Sentences {
         : Texts.tenths(Math.rint(thickness.min())) + "–" + Texts.whole(thickness.max());
   }
 
+  /** A thickness in millimetres without their name, for a column headed by it. */
+  static String bareThickness(LayerThickness thickness, Phrases phrases) {
+    if (thickness.max() == 0) {
+      return phrases.say("a-coat");
+    }
+    String most = Texts.tenths(Math.rint(thickness.max()));
+    return thickness.min() == thickness.max()
+        ? most
+        : Texts.tenths(Math.rint(thickness.min())) + "–" + most;
+  }
+
   /** How high the floor comes, and what it weighs. */
   public static String rise(Advice.Heights heights, double massKgPerM2, Phrases phrases) {
     LayerThickness rise = heights.aboveOldFloor();

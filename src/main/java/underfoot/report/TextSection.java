@@ -23,6 +23,8 @@ final class TextSection {
           Map.entry("deck", "▓▓▓▓"),
           Map.entry("leveller", "▒▒▒▒"),
           Map.entry("screed", "▒▒▒▒"),
+          Map.entry("mortar bed", "▒▒▒▒"),
+          Map.entry("damp-proofing", "━━━━"),
           Map.entry("heating", "∿∿∿∿"),
           Map.entry("membrane", "╌╌╌╌"),
           Map.entry("sealing", "━━━━"),
@@ -45,9 +47,9 @@ final class TextSection {
     List<Layer> layers = advice.layers();
     page.line(
         page.paint(
-            left(phrases.say("level-column"))
+            left(phrases.say("level-column-mm"))
                 + " ".repeat(inside + 4)
-                + phrases.say("thickness-column"),
+                + phrases.say("thickness-column-mm"),
             Tone.FAINT));
     for (int i = layers.size() - 1; i >= 0; i--) {
       Layer layer = layers.get(i);
@@ -55,7 +57,7 @@ final class TextSection {
       rule(layer.level(), top ? "┌" : "├", "─", top ? "┐" : "┤");
       row(
           GRAIN.getOrDefault(layer.family(), "    ") + " " + layer.order() + " " + layer.name(),
-          Sentences.thickness(layer.thickness(), phrases));
+          Sentences.bareThickness(layer.thickness(), phrases));
     }
     rule(0, "╞", "═", "╡");
     row("//// " + phrases.say("old-floor", "base", advice.base()), "");
@@ -63,7 +65,7 @@ final class TextSection {
   }
 
   private void rule(double level, String start, String line, String end) {
-    String height = (level > 0 ? "+" : "") + Texts.whole(level);
+    String height = (level > 0 ? "+" : "") + Texts.of(Math.rint(level), "");
     page.line(left(height) + start + line.repeat(inside + 2) + end);
   }
 

@@ -94,6 +94,43 @@ class DetailTest {
     }
   }
 
+  /** Timber floors bring more dangers and gates, each whole: what was reached is held. */
+  @Test
+  void the_normal_form_of_timber_floors_grows_no_longer_than_it_is() {
+    Map.of(
+            "kitchen-on-tongue-and-groove-boards", 1150,
+            "upstairs-bathroom-on-chipboard", 1150,
+            "bathroom-on-i-joists", 1100,
+            "wet-room-on-an-upper-timber-floor", 1500,
+            "limestone-on-joists-that-bend-too-far", 620)
+        .forEach(
+            (floor, most) ->
+                assertThat(words(text(ADVICE.get(floor + ".yaml"), Detail.NORMAL)))
+                    .as(floor)
+                    .isLessThanOrEqualTo(most));
+  }
+
+  @Test
+  void what_rules_several_ways_out_is_said_once_where_nothing_is_built() {
+    ADVICE.forEach(
+        (name, advice) -> {
+          if (advice.builds()) {
+            return;
+          }
+          String said = text(advice, Detail.NORMAL).replaceAll("\\s+", " ");
+          long reasons =
+              advice.alternatives().stream()
+                  .filter(way -> way.standing() == Advice.Standing.RULED_OUT)
+                  .map(Advice.Alternative::text)
+                  .distinct()
+                  .count();
+          assertThat(said.split("Ruled out: ", -1)).as(name).hasSize((int) reasons + 1);
+          advice
+              .alternatives()
+              .forEach(way -> assertThat(said).as(name).containsIgnoringCase(way.title()));
+        });
+  }
+
   /** What must be whole is as long as it is; all else is held to the length of a usual floor. */
   @Test
   void what_the_normal_form_says_besides_dangers_and_what_comes_first_is_short() {

@@ -1,5 +1,6 @@
 package underfoot.report.html;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,9 +16,11 @@ import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.Door;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
+import underfoot.plan.JoistCuts;
 import underfoot.plan.Justification;
 import underfoot.plan.RoomZone;
 import underfoot.report.FloorTold;
+import underfoot.report.HtmlWriter;
 import underfoot.report.Sentences;
 
 /**
@@ -147,6 +150,13 @@ final class BuildUpParts extends HtmlParts {
   }
 
   void remedies() {
+    List<JoistCuts> cuts = new ArrayList<>(advice.joistCuts());
+    advice.zones().forEach(zone -> cuts.addAll(zone.advice().joistCuts()));
+    if (!cuts.isEmpty()) {
+      HtmlWriter drawn = new HtmlWriter();
+      CutDrawing.all(cuts, speech).forEach(drawn::add);
+      Drawings.figure(drawn, speech.say("cuts-caption"), out);
+    }
     out.open("ol", "class", "first");
     for (RemedyNote remedy : advice.remedies()) {
       out.open("li");

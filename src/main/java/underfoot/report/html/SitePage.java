@@ -71,6 +71,7 @@ public final class SitePage {
     out.close("td").open("td");
     heading("sheet-layers");
     layers(sheet);
+    CutDrawing.all(advice.joistCuts(), speech).forEach(out::add);
     list("sheet-measures", "", sheet.measures());
     list("heading-danger", "dangers", sheet.dangers());
     out.close("td").end("tr").end("table");
