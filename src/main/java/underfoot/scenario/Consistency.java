@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import underfoot.quantity.Words;
 
@@ -249,11 +250,12 @@ final class Consistency {
     double slack = book.limit("reading-outside-outline");
     double place = book.limit("same-place");
     double height = book.limit("same-height");
+    Predicate<Reading> held = outline.isEmpty() ? one -> true : Outline.holding(outline);
     Map<Long, Integer> seen = new HashMap<>();
     for (int i = 0; i < readings.size(); i++) {
       Reading reading = readings.get(i);
       Node at = i < places.size() ? places.get(i) : NOWHERE;
-      if (!outline.isEmpty() && Outline.outside(outline, reading.x(), reading.y()) > slack) {
+      if (!held.test(reading) && Outline.outside(outline, reading.x(), reading.y()) > slack) {
         found.add(
             at,
             String.format(
