@@ -26,7 +26,7 @@
 [condition][]The base has joints of its own=Fact( says == "existing joints: yes" )
 [condition][]A wall or beam holds the floor from below=Fact( says == "supporting wall below: yes" )
 [condition][]A door has been described=exists Fact( name == "door" )
-[condition][]No door has been described=not Fact( name == "door" )
+[condition][]No door has been described=not Fact( name == "door" ) not Fact( says == "extent: part of a room" )
 [condition][]The floor springs underfoot=Fact( says == "springy: yes" )
 
 # --- what follows

@@ -15,7 +15,6 @@ import underfoot.buildup.Remedy;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.Severity;
 import underfoot.buildup.StackLayer;
-import underfoot.buildup.StepTime;
 import underfoot.buildup.StopFinding;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
@@ -84,7 +83,7 @@ final class BuildUpComparison {
     Facts facts = buildUp.facts();
     Optional<BuildUp> chosen = assessment.chosen();
     boolean recommended = chosen.isPresent() && buildUp == chosen.get();
-    Timetable timetable = Timetable.of(knowledge, facts, buildUp.of(StepTime.class));
+    Timetable timetable = Planner.timetable(assessment, buildUp);
     Set<Derivation> because = new LinkedHashSet<>();
     buildUp.offers().stream().map(OfferedWay::because).forEach(because::add);
     List<String> against = new ArrayList<>();
@@ -121,7 +120,7 @@ final class BuildUpComparison {
         buildUp.stack().mass(knowledge.figures()),
         facts.number("joist ratio after"),
         facts.number("deck ratio after"),
-        planner.cost(assessment.scenario(), knowledge, buildUp, timetable),
+        planner.cost(assessment, buildUp, timetable),
         timetable.workHours(),
         timetable.inUseAfter(),
         inUse,

@@ -167,9 +167,7 @@ final class NumbersRead {
       }
     }
     for (ComparedBuildUp way : advice.consequences().ways()) {
-      // With parts of the room that are otherwise, the advice tells the room's and the ways the
-      // rest's.
-      if (way.standing() == Standing.RECOMMENDED && advice.zones().isEmpty()) {
+      if (way.standing() == Standing.RECOMMENDED) {
         Optional<Broken> differs = compared(read, way);
         if (differs.isPresent()) {
           return differs;

@@ -76,17 +76,8 @@ public final class Planner implements Appraisal {
     BuildUp buildUp = chosen.get();
     Knowledge knowledge = assessment.knowledge();
     SetOuts.Laid laid = setOuts.of(assessment.scenario(), knowledge, buildUp);
-    List<Amount> amounts = Amounts.of(knowledge, buildUp, laid);
-    List<Timetable.Part> parts = new ArrayList<>();
-    parts.add(new Timetable.Part(buildUp.facts(), assessment.of(StepTime.class)));
-    for (ZonePart zone : assessment.zones()) {
-      Optional<BuildUp> there = zone.assessment().chosen();
-      if (there.isPresent()) {
-        Facts facts = there.get().facts();
-        amounts = Amounts.together(amounts, Amounts.ofPart(knowledge, there.get()));
-        parts.add(new Timetable.Part(facts, zone.assessment().of(StepTime.class)));
-      }
-    }
+    List<Assessment> parts = parts(assessment);
+    List<Amount> amounts = amounts(knowledge, buildUp, laid, parts);
     List<QuantityLine> quantities = new ArrayList<>();
     for (Amount amount : amounts) {
       quantities.add(
@@ -99,7 +90,8 @@ public final class Planner implements Appraisal {
               amount.whole() ? packs(amount).map(Packs::count).orElse(0) : 0,
               justifier.of(amount.layer().because(), amount.used())));
     }
-    Timetable timetable = Timetable.of(knowledge, parts);
+    Timetable timetable =
+        timetable(knowledge, buildUp.facts(), assessment.of(StepTime.class), parts);
     return new Consequences(
         quantities,
         new ShoppingMaker(assessment, buildUp, this::packs, laid).lines(amounts),
@@ -113,6 +105,40 @@ public final class Planner implements Appraisal {
         beneath(buildUp),
         SetOuts.room(assessment.scenario(), buildUp.facts()),
         setOuts.justified(assessment.scenario(), knowledge, buildUp, justifier));
+  }
+
+  /** The other parts of a room. */
+  private static List<Assessment> parts(Assessment room) {
+    return room.zones().stream().map(ZonePart::assessment).toList();
+  }
+
+  /** What a build-up takes together with the other parts of its room. */
+  private static List<Amount> amounts(
+      Knowledge knowledge, BuildUp buildUp, SetOuts.Laid laid, List<Assessment> parts) {
+    List<Amount> amounts = Amounts.of(knowledge, buildUp, laid);
+    for (Assessment part : parts) {
+      Optional<BuildUp> there = part.chosen();
+      if (there.isPresent()) {
+        amounts = Amounts.together(amounts, Amounts.ofPart(knowledge, there.get()));
+      }
+    }
+    return amounts;
+  }
+
+  private static Timetable timetable(
+      Knowledge knowledge, Facts facts, List<StepTime> steps, List<Assessment> parts) {
+    List<Timetable.Part> all = new ArrayList<>();
+    all.add(new Timetable.Part(facts, steps));
+    for (Assessment part : parts) {
+      part.chosen()
+          .ifPresent(there -> all.add(new Timetable.Part(there.facts(), part.of(StepTime.class))));
+    }
+    return Timetable.of(knowledge, all);
+  }
+
+  /** How a build-up is built, in time, together with the other parts of its room. */
+  static Timetable timetable(Assessment room, BuildUp buildUp) {
+    return timetable(room.knowledge(), buildUp.facts(), buildUp.of(StepTime.class), parts(room));
   }
 
   private Optional<Packs> packs(Amount amount) {
@@ -210,12 +236,13 @@ public final class Planner implements Appraisal {
   }
 
   @Override
-  public List<Fact> of(Scenario scenario, Knowledge knowledge, BuildUp buildUp) {
+  public List<Fact> of(
+      Scenario scenario, Knowledge knowledge, BuildUp buildUp, List<Assessment> parts) {
     SetOuts.Laid laid = setOuts.of(scenario, knowledge, buildUp);
     List<Fact> found = new ArrayList<>(laid.measured());
     Facts facts = buildUp.facts();
-    List<Amount> amounts = Amounts.of(knowledge, buildUp, laid);
-    Timetable timetable = Timetable.of(knowledge, facts, buildUp.of(StepTime.class));
+    List<Amount> amounts = amounts(knowledge, buildUp, laid, parts);
+    Timetable timetable = timetable(knowledge, facts, buildUp.of(StepTime.class), parts);
     cost(knowledge, amounts, timetable)
         .ifPresent(cost -> found.addAll(price(knowledge, buildUp, cost)));
     if (!timetable.steps().isEmpty()) {
@@ -359,11 +386,20 @@ public final class Planner implements Appraisal {
         List.of(total, budget));
   }
 
-  /** What a build-up costs; empty if its area or the prices are not known. */
+  /** What a build-up costs with the parts of its room; empty if area or prices are not known. */
+  Optional<Cost> cost(Assessment room, BuildUp buildUp, Timetable timetable) {
+    return cost(room.scenario(), room.knowledge(), buildUp, parts(room), timetable);
+  }
+
+  /** The same by its parts. */
   Optional<Cost> cost(
-      Scenario scenario, Knowledge knowledge, BuildUp buildUp, Timetable timetable) {
+      Scenario scenario,
+      Knowledge knowledge,
+      BuildUp buildUp,
+      List<Assessment> parts,
+      Timetable timetable) {
     SetOuts.Laid laid = setOuts.of(scenario, knowledge, buildUp);
-    return cost(knowledge, Amounts.of(knowledge, buildUp, laid), timetable);
+    return cost(knowledge, amounts(knowledge, buildUp, laid, parts), timetable);
   }
 
   private Optional<Cost> cost(Knowledge knowledge, List<Amount> amounts, Timetable timetable) {

@@ -98,7 +98,7 @@ public final class Advisor {
   /** Thinks one floor through, with the parts of it that are otherwise. */
   public Assessment advise(Scenario scenario) {
     return scenario.zones().isEmpty()
-        ? advise(scenario, List.<Fact>of())
+        ? advise(scenario, List.of(), List.of())
         : new ZonedFloor(this, scenario).assessment();
   }
 
@@ -107,18 +107,19 @@ public final class Advisor {
    *
    * @param scenario the floor
    * @param levels what is known of where it must end, if it is a part of a room
+   * @param parts the other parts of the room, if they are built with it
    */
-  Assessment advise(Scenario scenario, List<Fact> levels) {
+  Assessment advise(Scenario scenario, List<Fact> levels, List<Assessment> parts) {
     List<Object> more = List.copyOf(levels);
     FoundFloor layers = new FoundFloor(scenario, knowledge);
     if (!layers.isTold()) {
-      return thoughtThrough(scenario, more);
+      return thoughtThrough(scenario, more, parts);
     }
     List<Object> judged = judged(scenario, layers);
     judged.addAll(more);
     Assessment first = null;
     for (int start : layers.starts(new Facts().addAll(judged))) {
-      Assessment from = thoughtThrough(scenario, found(layers, start, judged));
+      Assessment from = thoughtThrough(scenario, found(layers, start, judged), parts);
       if (from.chosen().isPresent()) {
         return from;
       }
@@ -129,7 +130,7 @@ public final class Advisor {
 
   /** What the rules say of the layers of the floor as it is today. */
   private List<Object> judged(Scenario scenario, FoundFloor layers) {
-    Known floor = new Known();
+    Known floor = new Known(List.of());
     floor.add(stated(scenario));
     List<Fact> places = layers.places();
     floor.add(places);
@@ -161,8 +162,8 @@ public final class Advisor {
     return found(layers, (int) start.number(), judged(scenario, layers));
   }
 
-  private Assessment thoughtThrough(Scenario scenario, List<Object> found) {
-    Known floor = understood(scenario, found);
+  private Assessment thoughtThrough(Scenario scenario, List<Object> found, List<Assessment> parts) {
+    Known floor = understood(scenario, found, parts);
     if (floor.stopped()) { // whatever is built, no build-up is worth working out
       return settle(scenario, floor, List.of());
     }
@@ -173,8 +174,8 @@ public final class Advisor {
     return settle(scenario, floor, buildUps);
   }
 
-  private Known understood(Scenario scenario, List<Object> found) {
-    Known floor = new Known();
+  private Known understood(Scenario scenario, List<Object> found, List<Assessment> parts) {
+    Known floor = new Known(parts);
     Set<String> told = FoundFloor.names(found);
     List<Object> stated = stated(scenario);
     stated.removeIf(one -> told.contains(nameOf(one)));
@@ -199,13 +200,15 @@ public final class Advisor {
    * Works out a build-up of the same way as one already worked out, but of other layers, and judges
    * it.
    *
-   * @param scenario the floor
+   * @param assessment what was made of the floor
    * @param like the build-up whose way it goes
    * @param stack its layers; those that rules asked for carry the rules that asked
    * @param laid which layers the rules are to see as laid
    */
-  BuildUp instead(Scenario scenario, BuildUp like, Stack stack, List<Laid> laid) {
-    Known floor = understood(scenario, found(scenario, like));
+  BuildUp instead(Assessment assessment, BuildUp like, Stack stack, List<Laid> laid) {
+    Scenario scenario = assessment.scenario();
+    List<Assessment> parts = assessment.zones().stream().map(ZonePart::assessment).toList();
+    Known floor = understood(scenario, found(scenario, like), parts);
     Known own = laid(floor, like.way(), like.offers());
     own.own().removeIf(Laid.class::isInstance);
     own.add(laid);
@@ -217,11 +220,14 @@ public final class Advisor {
     private final List<Object> all = new ArrayList<>();
     private final Facts facts;
     private final Known floor;
+    private final List<Assessment> parts;
     private final Map<Pass, PassInput> shown = new ConcurrentHashMap<>();
 
-    Known() {
+    /** Begins with nothing, for a floor built together with other parts of its room. */
+    Known(List<Assessment> parts) {
       facts = new Facts();
       floor = null;
+      this.parts = parts;
     }
 
     /** Begins with what is held of the floor, which stays as it is. */
@@ -229,6 +235,7 @@ public final class Advisor {
       all.addAll(floor.all);
       facts = Facts.over(floor.facts);
       this.floor = floor;
+      parts = floor.parts;
     }
 
     /** What is held besides what is held of the floor. */
@@ -332,7 +339,8 @@ public final class Advisor {
     int common = floor.all.size();
     int standing = standing(best(offers));
     own.add(StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts));
-    own.add(appraisal.of(scenario, knowledge, buildUp(way, offers, stack, own, common)));
+    BuildUp laid = buildUp(way, offers, stack, own, common);
+    own.add(appraisal.of(scenario, knowledge, laid, floor.parts));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     act(way, own);
     own.add(Ranks.of(knowledge, own.facts, own.all, verdict(conclusions(own.all))));

@@ -11,8 +11,13 @@ import underfoot.scenario.Scenario;
  * and how long it takes. It is handed to the advisor from above, since plans build on reasoning.
  */
 public interface Appraisal {
-  /** Measured facts about one build-up. */
-  List<Fact> of(Scenario scenario, Knowledge knowledge, BuildUp buildUp);
+  /**
+   * Measured facts about one build-up.
+   *
+   * @param parts the other parts of the room, which are built, bought and paid for with it; mostly
+   *     none
+   */
+  List<Fact> of(Scenario scenario, Knowledge knowledge, BuildUp buildUp, List<Assessment> parts);
 
   /** Measured facts about all build-ups together, which decide by what they may be ranked. */
   default List<Fact> ofAll(List<BuildUp> buildUps) {
@@ -26,6 +31,6 @@ public interface Appraisal {
 
   /** Works nothing out. */
   static Appraisal none() {
-    return (scenario, knowledge, buildUp) -> List.of();
+    return (scenario, knowledge, buildUp, parts) -> List.of();
   }
 }

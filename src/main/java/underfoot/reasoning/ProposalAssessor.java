@@ -74,7 +74,7 @@ public final class ProposalAssessor {
       known.addAll(stated(proposal));
     } else {
       fit = Optional.of(ProposalMatch.best(kindsOf(proposal, layers), assessment.buildUps()));
-      BuildUp one = built(floor, proposal, layers, fit.get());
+      BuildUp one = built(assessment, proposal, layers, fit.get());
       built = Optional.of(one);
       known.addAll(one.facts().all());
       known.addAll(assessment.general());
@@ -145,7 +145,8 @@ public final class ProposalAssessor {
   }
 
   /** The proposal's own layers as a build-up of the way it resembles. */
-  private BuildUp built(Scenario floor, Scenario proposal, List<String> layers, ProposalMatch fit) {
+  private BuildUp built(
+      Assessment floor, Scenario proposal, List<String> layers, ProposalMatch fit) {
     Facts facts = fit.buildUp().facts();
     List<StackLayer> stack = new ArrayList<>();
     List<Laid> laid = new ArrayList<>();

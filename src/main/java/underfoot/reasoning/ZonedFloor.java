@@ -12,6 +12,7 @@ import underfoot.scenario.Zone;
 /**
  * A room whose floor is otherwise in some parts: each part is thought through as a floor of its
  * own, and those that end lower are made up to the one that ends highest, as far as rules say how.
+ * What the room costs and how long it takes, it does with its parts.
  */
 final class ZonedFloor {
   /** The fact that tells by how much a part must end higher than its layers alone have it. */
@@ -20,6 +21,9 @@ final class ZonedFloor {
   /** The fact that tells by how much a part still ends higher than the rest. */
   private static final String STEP_LEFT = "step left at the line";
 
+  /** The fact that tells a part of a room, of which some things are asked as a whole. */
+  private static final String EXTENT = "extent";
+
   /** What is made up may come out thicker than asked and raise the others; it settles at once. */
   private static final int MOST_ROUNDS = 4;
 
@@ -27,6 +31,9 @@ final class ZonedFloor {
 
   private final Advisor advisor;
   private final List<Part> parts = new ArrayList<>();
+
+  /** The parts as they are built, beside the rest of the room, when that was thought through. */
+  private List<Assessment> besides = List.of();
 
   /** One part of the room, the rest of the floor first. */
   private static final class Part {
@@ -62,11 +69,12 @@ final class ZonedFloor {
 
   Assessment assessment() {
     for (Part part : parts) {
-      part.assessment = advisor.advise(part.floor, List.of());
+      part.assessment = advise(part, List.of());
     }
     boolean moved = true;
     for (int round = 0; moved && round < MOST_ROUNDS; round++) {
-      moved = raise();
+      boolean raised = raise();
+      moved = together() || raised;
     }
     double room = parts.get(0).level();
     List<ZonePart> zones = new ArrayList<>();
@@ -77,11 +85,35 @@ final class ZonedFloor {
         if (part.tried > 0) {
           levels.add(toMakeUp(part.tried));
         }
-        part.assessment = advisor.advise(part.floor, levels);
+        part.assessment = advise(part, levels);
       }
       zones.add(new ZonePart(part.name, part.surface, part.assessment, part.level(), step));
     }
     return parts.get(0).assessment.with(zones);
+  }
+
+  private Assessment advise(Part part, List<Fact> levels) {
+    if (part == parts.get(0)) {
+      return advisor.advise(part.floor, levels, besides);
+    }
+    List<Fact> own = new ArrayList<>(levels);
+    own.add(
+        Fact.measured(
+            EXTENT, "", "part of a room", Double.NaN, "told as a zone of the room", List.of()));
+    return advisor.advise(part.floor, own, List.of());
+  }
+
+  /** Thinks the rest of the room through with its parts as they now are; whether they were new. */
+  private boolean together() {
+    List<Assessment> now =
+        parts.subList(1, parts.size()).stream().map(part -> part.assessment).toList();
+    boolean isNew = !now.equals(besides);
+    if (isNew) {
+      besides = now;
+      Part room = parts.get(0);
+      room.assessment = advise(room, room.makeUp > 0 ? List.of(toMakeUp(room.makeUp)) : List.of());
+    }
+    return isNew;
   }
 
   private static Fact toMakeUp(double mm) {
@@ -122,7 +154,7 @@ final class ZonedFloor {
         continue; // it was tried, and rules know no way to make it up
       }
       part.tried = wanted;
-      Assessment raised = advisor.advise(part.floor, List.of(toMakeUp(wanted)));
+      Assessment raised = advise(part, List.of(toMakeUp(wanted)));
       if (raised.chosen().isPresent()) {
         double before = part.level();
         part.assessment = raised;

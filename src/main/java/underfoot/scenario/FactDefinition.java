@@ -76,7 +76,7 @@ public record FactDefinition(
 
   /**
    * Whether it is told of the floor and its levels, which differ from zone to zone of a room; all
-   * else is told of the room, and holds in each of its zones.
+   * else is told of the room.
    */
   public boolean ofTheFloorItself() {
     String first = key.split("[.\\[]")[0];
@@ -86,6 +86,11 @@ public record FactDefinition(
         || kind == Kind.POINTS
         || kind == Kind.READINGS
         || ofEntries();
+  }
+
+  /** Whether it is told of the room and holds in each of its zones; money is the room's alone. */
+  public boolean holdsInEachZone() {
+    return !ofTheFloorItself() && !key.startsWith("budget.");
   }
 
   /** The list it belongs to, such as {@code room.doors[]}; empty if it belongs to none. */

@@ -136,9 +136,9 @@ public record Scenario(
     }
     String entry = entry(fact, about);
     Scenario changed = new Gatherer(book, file).change(this, fact, entry, valueText);
-    return changed.zones.isEmpty() || fact.ofTheFloorItself()
-        ? changed
-        : changed.withZones(zone -> zone.with(key, about, valueText));
+    return fact.holdsInEachZone()
+        ? changed.withZones(zone -> zone.with(key, about, valueText))
+        : changed;
   }
 
   /** A change of a floor that may be refused. */

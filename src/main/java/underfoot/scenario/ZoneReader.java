@@ -14,7 +14,7 @@ import underfoot.quantity.Words;
 /**
  * Reads the parts of a room where the floor is otherwise. Each is read as a floor of its own: it
  * shares use, tile and site with the room, has the readings and doors that lie on it, and says of
- * its own floor what {@code subfloor} says of the room's.
+ * its own floor what {@code subfloor} says of the room's. The money is the whole room's.
  */
 final class ZoneReader {
   static final String ZONES = "zones";
@@ -26,6 +26,7 @@ final class ZoneReader {
   private static final String READINGS = "readings";
   private static final String DOORS = "doors";
   private static final String ITEMS = "items";
+  private static final String BUDGET = "budget";
 
   /** What is told of a zone itself; all else is told of the floor there. */
   private static final Set<String> OWN = Set.of("name", "surface");
@@ -118,8 +119,9 @@ final class ZoneReader {
     List<Node.Entry> carriers = new ArrayList<>();
     for (Node.Entry entry : root.entries()) {
       switch (Words.alike(entry.key())) {
-        case ZONES, ITEMS -> {
-          // the parts have no parts of their own, and what stands in the room is weighed once
+        case ZONES, ITEMS, BUDGET -> {
+          // the parts have no parts, what stands in the room is weighed once, its money counted
+          // once
         }
         case ROOM -> whole.add(with(entry, room(entry.value(), corners, outline, zone)));
         case LEVELS -> whole.add(with(entry, without(entry.value(), Set.of(READINGS))));

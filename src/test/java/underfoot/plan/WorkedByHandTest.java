@@ -360,7 +360,7 @@ class WorkedByHandTest {
         plannerWithJoints(
             "tiles: {pack: 1 m2, price: 30.00 GBP}", "labour: {pack: 1 h, price: 25.00 GBP}");
     double share = figure("contingency") / 100;
-    Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, buildUp));
+    Facts found = new Facts().addAll(planner.of(floor, KNOWLEDGE, buildUp, List.of()));
     assertThat(found.number("cost")).isCloseTo(660 * (1 + share), within(1e-6));
     assertThat(found.find("cost").text())
         .isEqualTo(String.format(java.util.Locale.ROOT, "%.2f GBP", 660 * (1 + share)));
@@ -381,6 +381,7 @@ class WorkedByHandTest {
                 floor,
                 KNOWLEDGE,
                 buildUp,
+                List.of(),
                 Timetable.of(KNOWLEDGE, held, buildUp.of(StepTime.class)))
             .orElseThrow();
     assertThat(cost.lines()).extracting(Cost.Line::cost).startsWith(420.0, 4.0, 5.0, 6.0, 225.0);
@@ -403,7 +404,11 @@ class WorkedByHandTest {
     Facts found =
         new Facts()
             .addAll(
-                planner.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
+                planner.of(
+                    Measured.scenario(),
+                    KNOWLEDGE,
+                    buildUp(held, waits, layer("tile", 8)),
+                    List.of()));
     // 12 m2 are six packs of two: 180, 8 hours: 200, and 15 for joints.
     assertThat(found.number("cost"))
         .isCloseTo(395 * (1 + figure("contingency") / 100), within(1e-6));
@@ -415,7 +420,10 @@ class WorkedByHandTest {
         new Facts()
             .addAll(
                 planner.of(
-                    Measured.scenario(), KNOWLEDGE, buildUp(euros, List.of(), layer("tile", 8))));
+                    Measured.scenario(),
+                    KNOWLEDGE,
+                    buildUp(euros, List.of(), layer("tile", 8)),
+                    List.of()));
     assertThat(other.find("over budget")).isNull();
     assertThat(other.find("hours until use")).isNull();
     assertThat(other.find("cost")).isNotNull();
@@ -425,7 +433,11 @@ class WorkedByHandTest {
     Facts unpriced =
         new Facts()
             .addAll(
-                pieces.of(Measured.scenario(), KNOWLEDGE, buildUp(held, waits, layer("tile", 8))));
+                pieces.of(
+                    Measured.scenario(),
+                    KNOWLEDGE,
+                    buildUp(held, waits, layer("tile", 8)),
+                    List.of()));
     assertThat(unpriced.find("cost")).isNull();
     assertThat(unpriced.find("over budget")).isNull();
     assertThat(unpriced.find("unpriced").text()).isEqualTo("tiles, grout, edge strip, sealant");
@@ -435,7 +447,10 @@ class WorkedByHandTest {
         new Facts()
             .addAll(
                 planner.of(
-                    Measured.scenario(), KNOWLEDGE, buildUp(facts(), waits, layer("tile", 8))));
+                    Measured.scenario(),
+                    KNOWLEDGE,
+                    buildUp(facts(), waits, layer("tile", 8)),
+                    List.of()));
     assertThat(noArea.find("cost")).isNull();
     assertThat(noArea.find("late by")).isNull();
   }
