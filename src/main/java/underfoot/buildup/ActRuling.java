@@ -24,11 +24,6 @@ public record ActRuling(Derivation because, Sort sort, String act, String wordin
     SO
   }
 
-  /** Whether it holds for an act that is asked of a thing; the empty name is the whole floor. */
-  public boolean holdsFor(String asked, String thing) {
-    return act.equals(asked) && (about.isEmpty() || about.equals(thing));
-  }
-
   @Override
   public int hashCode() {
     return because.hashCode();

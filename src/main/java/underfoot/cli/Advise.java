@@ -30,9 +30,6 @@ import underfoot.scenario.ScenarioSchema;
       "4 outside guidance or stop, 1 internal error."
     })
 final class Advise extends FloorCommand {
-  /** Characters of a page that is laid out on paper; hundreds of sheets are no help. */
-  private static final int LONGEST_ON_PAPER = 1_000_000;
-
   @Parameters(
       index = "0",
       arity = "0..1",
@@ -130,7 +127,7 @@ final class Advise extends FloorCommand {
     }
     if (paper != null) {
       String page = page(context, advice, Medium.PAPER);
-      if (page.length() > LONGEST_ON_PAPER) {
+      if (page.length() > context.facts().limit("longest-page")) {
         throw UserError.usage(
             "This floor holds so much that its page is too long for paper; write --html FILE, or"
                 + " --sheet FILE for the page to build from");

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The facts held of one floor, by name and by what they are about. Of two, the later holds. */
 public final class Facts {
@@ -112,16 +114,17 @@ public final class Facts {
 
   /** What the facts of a name are about, in order. */
   public List<String> abouts(String name) {
-    List<String> abouts = beneath == null ? new ArrayList<>() : beneath.abouts(name);
+    List<String> own = ownAbouts().getOrDefault(name, List.of());
+    if (beneath == null) {
+      return new ArrayList<>(own);
+    }
+    List<String> under = beneath.abouts(name);
     if (noted != null) {
-      noted.noteAbouts(name, abouts);
+      noted.noteAbouts(name, under);
     }
-    for (String about : ownAbouts().getOrDefault(name, List.of())) {
-      if (beneath == null || !abouts.contains(about)) {
-        abouts.add(about);
-      }
-    }
-    return abouts;
+    Set<String> abouts = new LinkedHashSet<>(under);
+    abouts.addAll(own);
+    return new ArrayList<>(abouts);
   }
 
   /** What the facts added here are about, by name; gathered when first asked for. */

@@ -72,8 +72,9 @@ final class Floor {
 
   /** Whether none of some acts is forbidden here, of the whole floor or of its first door. */
   boolean allows(List<String> acts) {
-    return ActsApplied.rulings(assessment.of(ActRuling.class), ActRuling.Sort.NEVER).stream()
-        .noneMatch(never -> acts.stream().anyMatch(act -> never.holdsFor(act, door)));
+    return ActsApplied.rulings(assessment.of(ActRuling.class), ActRuling.Sort.NEVER)
+        .holdingFor(acts, door)
+        .isEmpty();
   }
 
   /** The first door; empty if there is none. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import underfoot.buildup.ActRuling;
 import underfoot.buildup.ActRuling.Sort;
+import underfoot.buildup.ByAct;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
@@ -21,13 +22,13 @@ import underfoot.measure.Texts;
  */
 final class ActsInWords {
   private final Sayings sayings;
-  private final Rulings rulings;
+  private final ByAct<ActRuling> rulings;
 
   /**
    * @param sayings fills texts in
    * @param rulings what rules say of acts on this floor
    */
-  ActsInWords(Sayings sayings, Rulings rulings) {
+  ActsInWords(Sayings sayings, ByAct<ActRuling> rulings) {
     this.sayings = sayings;
     this.rulings = rulings;
   }

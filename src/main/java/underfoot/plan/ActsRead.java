@@ -1,23 +1,26 @@
 package underfoot.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.ActRuling;
+import underfoot.buildup.ByAct;
 import underfoot.buildup.Caution;
 import underfoot.buildup.LayerNote;
 import underfoot.buildup.Severity;
-import underfoot.knowledge.ActsNamed;
 import underfoot.knowledge.Knowledge;
 import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.LastReading.Broken;
 import underfoot.plan.LastReading.Read;
+import underfoot.reasoning.ActsApplied;
 
 /**
  * Reads whether what is asked for is allowed, comes after what it waits for, and tells its dangers.
@@ -61,43 +64,41 @@ final class ActsRead {
 
   static Optional<Broken> forbidden(Read read) {
     List<Told> told = told(read);
-    List<ActRuling> never = new ArrayList<>(read.assessment().of(ActRuling.class));
-    never.removeIf(one -> one.sort() != ActRuling.Sort.NEVER);
+    ByAct<ActRuling> never =
+        ActsApplied.rulings(read.assessment().of(ActRuling.class), ActRuling.Sort.NEVER);
+    ByAct<Told> barred = new ByAct<>();
     for (Told one : told) {
-      ActsNamed work = read.knowledge().wording().work(one.wording());
-      for (String act : work.asked()) {
-        for (ActRuling ruling : never) {
-          if (ruling.holdsFor(act, one.about())) {
-            return LastReading.broken(
-                read,
-                "'" + one.told() + "' asks somebody to " + act,
-                ruling.because().rule().id() + " forbids it");
-          }
+      for (String act : read.knowledge().wording().work(one.wording()).barred()) {
+        barred.add(act, one.about(), one);
+      }
+    }
+    for (Told one : told) {
+      for (String act : read.knowledge().wording().work(one.wording()).asked()) {
+        for (ActRuling ruling : never.holdingFor(List.of(act), one.about())) {
+          return LastReading.broken(
+              read,
+              "'" + one.told() + "' asks somebody to " + act,
+              ruling.because().rule().id() + " forbids it");
         }
-        for (Told other : told) {
-          boolean same = other.about().isEmpty() || other.about().equals(one.about());
-          if (same && read.knowledge().wording().work(other.wording()).barred().contains(act)) {
-            return LastReading.broken(
-                read,
-                "'" + one.told() + "' asks somebody to " + act,
-                "'" + other.told() + "' says that nobody may");
-          }
+        for (Told other : barred.holdingFor(List.of(act), one.about())) {
+          return LastReading.broken(
+              read,
+              "'" + one.told() + "' asks somebody to " + act,
+              "'" + other.told() + "' says that nobody may");
         }
       }
     }
     return steps(read, never);
   }
 
-  private static Optional<Broken> steps(Read read, List<ActRuling> never) {
+  private static Optional<Broken> steps(Read read, ByAct<ActRuling> never) {
     for (ProgrammeStep step : read.advice().consequences().programme()) {
       for (String act : acts(read, step)) {
-        for (ActRuling ruling : never) {
-          if (ruling.holdsFor(act, "")) {
-            return LastReading.broken(
-                read,
-                "the programme has '" + step.step() + "'",
-                ruling.because().rule().id() + " forbids to " + act);
-          }
+        for (ActRuling ruling : never.holdingFor(List.of(act), "")) {
+          return LastReading.broken(
+              read,
+              "the programme has '" + step.step() + "'",
+              ruling.because().rule().id() + " forbids to " + act);
         }
       }
     }
@@ -112,12 +113,15 @@ final class ActsRead {
   static Optional<Broken> gates(Read read) {
     ActsInWords acts = Sayings.of(read.assessment()).acts();
     List<Told> told = told(read);
-    List<String> remedies = read.advice().remedies().stream().map(RemedyOrder::wording).toList();
+    Map<String, Integer> remedies = new HashMap<>();
+    for (RemedyNote one : read.advice().remedies()) {
+      remedies.putIfAbsent(RemedyOrder.wording(one), remedies.size());
+    }
     for (Told one : told) {
       List<String> asked = read.knowledge().wording().work(one.wording()).asked();
       for (String gate : acts.gates(asked, one.about(), one.wording())) {
-        int first = remedies.indexOf(gate);
-        int own = remedies.indexOf(one.wording());
+        int first = remedies.getOrDefault(gate, -1);
+        int own = remedies.getOrDefault(one.wording(), -1);
         if (first < 0 || (own >= 0 && first > own)) {
           return LastReading.broken(
               read,
@@ -132,13 +136,15 @@ final class ActsRead {
     }
     for (ProgrammeStep step : read.advice().consequences().programme()) {
       for (String gate : acts.gates(acts(read, step), "", "")) {
-        if (!remedies.contains(gate)
+        if (!remedies.containsKey(gate)
             || !step.after().contains(gate)
             || !says(read, step.step(), gate)) {
           return LastReading.broken(
               read,
               "the step '" + step.step() + "' waits for '" + gate + "'",
-              remedies.contains(gate) ? "it does not say so" : "nothing of that kind is put right");
+              remedies.containsKey(gate)
+                  ? "it does not say so"
+                  : "nothing of that kind is put right");
         }
       }
     }

@@ -96,7 +96,7 @@ public final class AdviceMaker {
    * @param room what they concluded of the room
    */
   static Advice ofPart(Assessment part, Assessment room) {
-    return new AdviceMaker(part, ActsApplied.rulings(room.of(ActRuling.class), Sort.AFTER))
+    return new AdviceMaker(part, ActsApplied.rulings(room.of(ActRuling.class), Sort.AFTER).all())
         .advice(WhatIf.assumed(part), List.of(), Consequences.none());
   }
 

@@ -1,8 +1,10 @@
 package underfoot.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import underfoot.buildup.LayerThickness;
@@ -89,10 +91,11 @@ final class NumbersRead {
             read, "a size or a time is told", "'" + one.text() + "' has " + below.group());
       }
     }
+    Set<String> things = new HashSet<>();
+    read.advice().remedies().forEach(one -> things.add(one.about()));
+    read.advice().cautions().forEach(one -> things.add(one.about()));
     for (Advice.Door door : read.advice().heights().doors()) {
-      boolean told =
-          read.advice().remedies().stream().anyMatch(one -> one.about().equals(door.name()))
-              || read.advice().cautions().stream().anyMatch(one -> one.about().equals(door.name()));
+      boolean told = things.contains(door.name());
       if (door.gapLeftMm() < 0 && (door.fits().orElse(false) || !told)) {
         return LastReading.broken(
             read,

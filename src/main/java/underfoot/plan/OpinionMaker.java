@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.ActRuling;
+import underfoot.buildup.ByAct;
 import underfoot.buildup.Caution;
 import underfoot.buildup.Finding;
 import underfoot.buildup.Judgement;
@@ -58,7 +59,7 @@ public final class OpinionMaker {
             phrases,
             examined.built().map(BuildUp::facts).orElse(examined.facts()),
             justifier,
-            new Rulings(examined.all(ActRuling.class)));
+            ByAct.of(examined.all(ActRuling.class)));
   }
 
   /** What is to be said of a proposal. */

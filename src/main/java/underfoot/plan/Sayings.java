@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import underfoot.buildup.ActRuling;
+import underfoot.buildup.ByAct;
 import underfoot.buildup.Conclusion;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Facts;
@@ -20,7 +21,11 @@ import underfoot.reasoning.Assessment;
  * all its reasons.
  */
 record Sayings(
-    Knowledge knowledge, Phrases phrases, Facts facts, Justifier justifier, Rulings rulings) {
+    Knowledge knowledge,
+    Phrases phrases,
+    Facts facts,
+    Justifier justifier,
+    ByAct<ActRuling> rulings) {
   static Sayings of(Assessment assessment) {
     Knowledge knowledge = assessment.knowledge();
     Facts facts = Facts.over(assessment.facts()); // with what was held when ways were compared
@@ -30,12 +35,12 @@ record Sayings(
         new Phrases(knowledge.wording()),
         facts,
         new Justifier(assessment.scenario(), knowledge),
-        new Rulings(assessment.of(ActRuling.class)));
+        ByAct.of(assessment.of(ActRuling.class)));
   }
 
   /** The same where more is said of acts. */
   Sayings and(List<ActRuling> more) {
-    return new Sayings(knowledge, phrases, facts, justifier, rulings.and(more));
+    return new Sayings(knowledge, phrases, facts, justifier, ByAct.both(rulings, more));
   }
 
   /** The same of other facts. */

@@ -1,8 +1,10 @@
 package underfoot.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.From;
@@ -32,8 +34,8 @@ final class WishesRead {
   }
 
   /** The wordings told, each with what it is about. */
-  private static List<String> told(Read read) {
-    List<String> told = new ArrayList<>();
+  private static Set<String> told(Read read) {
+    Set<String> told = new LinkedHashSet<>();
     Advice advice = read.advice();
     advice.stopFindings().stream().map(HaltNote::id).forEach(told::add);
     advice.remedies().stream().map(RemedyNote::id).forEach(told::add);
@@ -45,12 +47,13 @@ final class WishesRead {
     if (!read.advice().builds()) {
       return Optional.empty();
     }
+    Set<String> told = told(read);
     for (TableRow wish : read.promise().rows()) {
       if (list(wish, "while").stream().allMatch(says -> held(read, says))) {
         for (String about : missed(read, wish)) {
           boolean said =
               list(wish, "said").stream()
-                  .anyMatch(wording -> told(read).contains(Sayings.id(wording, about)));
+                  .anyMatch(wording -> told.contains(Sayings.id(wording, about)));
           if (!said) {
             return LastReading.broken(
                 read,
@@ -88,7 +91,7 @@ final class WishesRead {
   }
 
   static Optional<Broken> conditions(Read read) {
-    List<String> told = new ArrayList<>(told(read));
+    Set<String> told = told(read);
     for (int i = 0; i < read.advice().zones().size(); i++) {
       Read part =
           new Read(
@@ -110,13 +113,8 @@ final class WishesRead {
         if (!id.equals(Sayings.id(text, about))) {
           continue;
         }
-        boolean isKnown =
-            facts(read).all().stream()
-                .anyMatch(
-                    one ->
-                        one.name().equals(known)
-                            && one.about().equals(about)
-                            && one.from() == From.SCENARIO);
+        Fact said = facts(read).find(known, about);
+        boolean isKnown = said != null && said.from() == From.SCENARIO;
         if (isKnown || (!held.isEmpty() && held(read, held))) {
           return LastReading.broken(
               read,

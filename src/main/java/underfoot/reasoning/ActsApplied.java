@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import underfoot.buildup.ActRuling;
+import underfoot.buildup.ByAct;
 import underfoot.buildup.Caution;
 import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
@@ -140,14 +141,14 @@ public final class ActsApplied {
   }
 
   /** The rulings of one sort among what was concluded. */
-  public static List<ActRuling> rulings(Iterable<?> held, ActRuling.Sort sort) {
+  public static ByAct<ActRuling> rulings(Iterable<?> held, ActRuling.Sort sort) {
     List<ActRuling> found = new ArrayList<>();
     for (Object one : held) {
       if (one instanceof ActRuling ruling && ruling.sort() == sort) {
         found.add(ruling);
       }
     }
-    return found;
+    return ByAct.of(found);
   }
 
   /**
@@ -161,31 +162,30 @@ public final class ActsApplied {
   static List<Object> follows(Knowledge knowledge, String way, Collection<?> held) {
     List<Object> follows = new ArrayList<>();
     follows.addAll(gates(knowledge, way, held, rulings(held, ActRuling.Sort.AFTER)));
-    List<ActRuling> never = rulings(held, ActRuling.Sort.NEVER);
+    ByAct<ActRuling> never = rulings(held, ActRuling.Sort.NEVER);
     if (way.isEmpty() || never.isEmpty()) {
       return follows;
     }
     List<Ask> must = asks(knowledge, way, held.stream().filter(ActsApplied::isNeeded).toList());
-    for (ActRuling ruling : never) {
-      if (isAsked(ruling, must)) {
-        String what = ruling.act() + (ruling.about().isEmpty() ? "" : ": " + ruling.about());
-        follows.add(Fact.measured(FORBIDDEN, "", what, Double.NaN, "", List.of()));
-        follows.add(new RuledOut(ruling.because(), ASKS_FOR_IT));
-        break; // one is enough, and the text names one
-      }
+    List<ActRuling> broken = asked(never, must);
+    if (!broken.isEmpty()) { // one is enough, and the text names one
+      ActRuling ruling = broken.get(0);
+      String what = ruling.act() + (ruling.about().isEmpty() ? "" : ": " + ruling.about());
+      follows.add(Fact.measured(FORBIDDEN, "", what, Double.NaN, "", List.of()));
+      follows.add(new RuledOut(ruling.because(), ASKS_FOR_IT));
     }
     return follows;
   }
 
   /** What has to be done first and was not yet said, as some rulings have it. */
   private static List<Remedy> gates(
-      Knowledge knowledge, String way, Collection<?> held, List<ActRuling> rulings) {
+      Knowledge knowledge, String way, Collection<?> held, ByAct<ActRuling> rulings) {
     List<Ask> asks = asks(knowledge, way, held);
     Set<String> told = new HashSet<>();
     held.forEach(one -> told.add(one instanceof Remedy remedy ? remedy.wording() : ""));
     List<Remedy> gates = new ArrayList<>();
-    for (ActRuling gate : rulings) {
-      if (isAsked(gate, asks) && told.add(gate.wording())) {
+    for (ActRuling gate : asked(rulings, asks)) {
+      if (told.add(gate.wording())) {
         gates.add(new Remedy(gate.because(), gate.wording(), true, ""));
       }
     }
@@ -206,8 +206,11 @@ public final class ActsApplied {
         rulings(room.of(ActRuling.class), ActRuling.Sort.AFTER));
   }
 
-  private static boolean isAsked(ActRuling ruling, List<Ask> asks) {
-    return asks.stream().anyMatch(ask -> ruling.holdsFor(ask.act(), ask.about()));
+  /** The rulings that hold for something that is asked, in the order they were concluded. */
+  private static List<ActRuling> asked(ByAct<ActRuling> rulings, List<Ask> asks) {
+    Set<ActRuling> asked = new HashSet<>();
+    asks.forEach(ask -> asked.addAll(rulings.holdingFor(List.of(ask.act()), ask.about())));
+    return rulings.all().stream().filter(asked::contains).toList();
   }
 
   /** Whether a way cannot be built without it. */
@@ -224,11 +227,11 @@ public final class ActsApplied {
    * texts; the text of the change itself where it names none.
    */
   public static List<String> ways(Assessment assessment, Change change, String about) {
-    List<ActRuling> never = rulings(assessment.of(ActRuling.class), ActRuling.Sort.NEVER);
+    ByAct<ActRuling> never = rulings(assessment.of(ActRuling.class), ActRuling.Sort.NEVER);
     List<String> ways = new ArrayList<>();
     for (String way : change.ways().isEmpty() ? List.of(change.wording()) : change.ways()) {
       List<String> acts = assessment.knowledge().wording().work(way).asked();
-      if (acts.stream().noneMatch(act -> never.stream().anyMatch(r -> r.holdsFor(act, about)))) {
+      if (never.holdingFor(acts, about).isEmpty()) {
         ways.add(way);
       }
     }
@@ -252,17 +255,7 @@ public final class ActsApplied {
   }
 
   /** Whether it falls away because it asks for what is forbidden. */
-  static boolean falls(Knowledge knowledge, Conclusion one, List<ActRuling> never) {
-    if (never.isEmpty()) {
-      return false;
-    }
-    for (String act : asked(knowledge, one)) {
-      for (ActRuling ruling : never) {
-        if (ruling.holdsFor(act, about(one))) {
-          return true;
-        }
-      }
-    }
-    return false;
+  static boolean falls(Knowledge knowledge, Conclusion one, ByAct<ActRuling> never) {
+    return !never.isEmpty() && !never.holdingFor(asked(knowledge, one), about(one)).isEmpty();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import underfoot.buildup.ActRuling;
+import underfoot.buildup.ByAct;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Verdict;
@@ -90,8 +91,7 @@ public record Assessment(
   public <T extends Conclusion> List<T> of(Class<T> sort) {
     List<T> found = all(sort);
     if (sort != ActRuling.class) {
-      List<ActRuling> never = new ArrayList<>(all(ActRuling.class));
-      never.removeIf(ruling -> ruling.sort() != ActRuling.Sort.NEVER);
+      ByAct<ActRuling> never = ActsApplied.rulings(all(ActRuling.class), ActRuling.Sort.NEVER);
       found.removeIf(one -> ActsApplied.falls(knowledge, one, never));
     }
     return found;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import underfoot.buildup.ActRuling;
+import underfoot.buildup.ByAct;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Finding;
 import underfoot.knowledge.Facts;
@@ -41,7 +42,7 @@ public record ProposalAssessment(
   public <T extends Conclusion> List<T> all(Class<T> sort) {
     List<Conclusion> held = new ArrayList<>(assessment.general());
     built.ifPresent(one -> held.addAll(one.concluded()));
-    List<ActRuling> never = ActsApplied.rulings(held, ActRuling.Sort.NEVER);
+    ByAct<ActRuling> never = ActsApplied.rulings(held, ActRuling.Sort.NEVER);
     List<T> found = new ArrayList<>();
     for (Conclusion one : held) {
       if (sort.isInstance(one) && !ActsApplied.falls(assessment.knowledge(), one, never)) {

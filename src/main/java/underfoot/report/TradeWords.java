@@ -2,7 +2,7 @@ package underfoot.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
+import java.util.Locale;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Wording;
 
@@ -22,16 +22,29 @@ public final class TradeWords {
 
   /** The words that occur in a text, in the order of the rules. */
   public static List<Meaning> in(String text, Phrases phrases) {
-    String flat = text.replaceAll("\\s+", " ");
+    String flat = text.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     List<Meaning> found = new ArrayList<>();
     for (String id : phrases.wording().ids(PREFIX)) {
       Wording.Text row = phrases.wording().get(id);
-      Pattern forms = Pattern.compile("\\b(?:" + row.title() + ")\\b", Pattern.CASE_INSENSITIVE);
-      if (forms.matcher(flat).find()) {
-        found.add(new Meaning(row.title().split("\\|")[0], phrases.say(id)));
+      List<String> forms = List.of(row.title().split("\\|"));
+      if (forms.stream().anyMatch(form -> occurs(form.toLowerCase(Locale.ROOT), flat))) {
+        found.add(new Meaning(forms.get(0), phrases.say(id)));
       }
     }
     return found;
+  }
+
+  /** Whether words stand in a text, not within others. */
+  private static boolean occurs(String form, String text) {
+    int at = text.indexOf(form);
+    while (at >= 0 && (inWord(text, at - 1) || inWord(text, at + form.length()))) {
+      at = text.indexOf(form, at + 1);
+    }
+    return at >= 0;
+  }
+
+  private static boolean inWord(String text, int at) {
+    return at >= 0 && at < text.length() && Character.isLetterOrDigit(text.charAt(at));
   }
 
   /** All of them in one line, such as stands at the end of a text. */

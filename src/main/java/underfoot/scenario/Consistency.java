@@ -1,11 +1,13 @@
 package underfoot.scenario;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import underfoot.quantity.Words;
 
@@ -19,13 +21,15 @@ final class Consistency {
 
   private final FactBook book;
   private final String file;
+  private final Givens givens;
   private final Map<String, List<StatedFact>> byKey = new HashMap<>();
   private final List<Fault> faults;
 
-  Consistency(FactBook book, String file, List<StatedFact> givens, List<Fault> faults) {
+  Consistency(FactBook book, String file, Givens givens, List<Fault> faults) {
     this.book = book;
     this.file = file;
     this.faults = faults;
+    this.givens = givens;
     for (StatedFact given : givens) {
       byKey.computeIfAbsent(given.key(), key -> new ArrayList<>()).add(given);
     }
@@ -55,11 +59,8 @@ final class Consistency {
 
   private void contradiction(Contradiction contradiction) {
     for (StatedFact first : all(contradiction.first())) {
-      for (StatedFact second : all(contradiction.second())) {
-        boolean together =
-            !first.definition().list().equals(second.definition().list())
-                || first.about().equals(second.about());
-        if (together && contradiction.holds(first, second)) {
+      for (StatedFact second : beside(first, contradiction.second())) {
+        if (contradiction.holds(first, second)) {
           boolean inOrder =
               first.line() < second.line()
                   || (first.line() == second.line() && first.column() <= second.column());
@@ -79,6 +80,16 @@ final class Consistency {
         }
       }
     }
+  }
+
+  /** What is said under a key of the same entry, or of all where it is another list's. */
+  private List<StatedFact> beside(StatedFact first, String key) {
+    List<StatedFact> all = all(key);
+    if (all.isEmpty() || !all.get(0).definition().list().equals(first.definition().list())) {
+      return all;
+    }
+    StatedFact same = givens.find(key, first.about());
+    return same == null ? List.of() : List.of(same);
   }
 
   private static String name(StatedFact given) {
@@ -170,6 +181,7 @@ final class Consistency {
 
   private void doors(List<Point> outline) {
     List<StatedFact> walls = all(WALL);
+    List<Placed> placed = new ArrayList<>();
     for (int i = 0; i < walls.size(); i++) {
       StatedFact wall = walls.get(i);
       if (!wall.known()) {
@@ -202,26 +214,34 @@ final class Consistency {
                 length),
             "check wall, from and width: from is measured from the wall's first corner");
       }
-      for (int j = 0; j < i; j++) {
-        overlap(i, j);
+      if (from.known() && width.known()) {
+        placed.add(new Placed(i, wall.number(), from.number(), from.number() + width.number()));
       }
     }
+    overlaps(placed);
   }
 
-  private void overlap(int i, int j) {
-    StatedFact wall = all(WALL).get(i);
-    StatedFact from = all(FROM).get(i);
-    StatedFact earlier = all(FROM).get(j);
+  /** A door on its wall: its place in the file, the wall, where it begins and where it ends. */
+  private record Placed(int place, double wall, double from, double to) {}
+
+  /** Goes along each wall and holds each door against the one before it that reaches farthest. */
+  private void overlaps(List<Placed> placed) {
+    placed.sort(Comparator.comparingDouble(Placed::wall).thenComparingDouble(Placed::from));
     double slack = book.limit("door-past-wall");
-    if (all(WALL).get(j).number() == wall.number()
-        && from.number() + slack < earlier.number() + all(WIDTH).get(j).number()
-        && earlier.number() + slack < from.number() + all(WIDTH).get(i).number()) {
-      fault(
-          from,
-          Words.quote(wall.about())
-              + " stands in the same place as "
-              + Words.quote(earlier.about()),
-          "check wall, from and width of both");
+    Placed far = null;
+    for (Placed one : placed) {
+      boolean beside = far != null && far.wall() == one.wall();
+      if (beside && one.from() + slack < far.to() && far.from() + slack < one.to()) {
+        StatedFact later = all(FROM).get(Math.max(one.place(), far.place()));
+        StatedFact earlier = all(FROM).get(Math.min(one.place(), far.place()));
+        fault(
+            later,
+            Words.quote(later.about())
+                + " stands in the same place as "
+                + Words.quote(earlier.about()),
+            "check wall, from and width of both");
+      }
+      far = beside && far.to() > one.to() ? far : one;
     }
   }
 
@@ -230,11 +250,12 @@ final class Consistency {
     double slack = book.limit("reading-outside-outline");
     double place = book.limit("same-place");
     double height = book.limit("same-height");
+    Predicate<Reading> held = outline.isEmpty() ? one -> true : Outline.holding(outline);
     Map<Long, Integer> seen = new HashMap<>();
     for (int i = 0; i < readings.size(); i++) {
       Reading reading = readings.get(i);
       Node at = i < places.size() ? places.get(i) : NOWHERE;
-      if (!outline.isEmpty() && Outline.outside(outline, reading.x(), reading.y()) > slack) {
+      if (!held.test(reading) && Outline.outside(outline, reading.x(), reading.y()) > slack) {
         found.add(
             at,
             String.format(

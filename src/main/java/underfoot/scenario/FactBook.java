@@ -154,7 +154,7 @@ public final class FactBook {
    * @return its value in the base unit
    * @throws IllegalStateException if the rule base holds no such limit
    */
-  double limit(String name) {
+  public double limit(String name) {
     return limitAsWritten(name).value();
   }
 

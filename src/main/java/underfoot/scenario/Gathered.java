@@ -124,19 +124,20 @@ final class Gathered {
 
   /** The scenario, if all that is said of it goes together. */
   Scenario scenario(List<Fault> faults) throws ScenarioFaults {
-    List<StatedFact> givens = new ArrayList<>();
+    List<StatedFact> all = new ArrayList<>();
     for (FactDefinition fact : book.definitions()) {
       if (!fact.ofEntries()) {
-        givens.add(given(fact, ""));
+        all.add(given(fact, ""));
       }
     }
     for (FactDefinition fact : book.definitions()) {
       if (fact.ofEntries()) {
         for (String name : entries(fact.list())) {
-          givens.add(given(fact, name));
+          all.add(given(fact, name));
         }
       }
     }
+    Givens givens = Givens.of(all);
     Consistency consistency = new Consistency(book, file, givens, faults);
     consistency.check(outline, outlinePlaces);
     if (!asBefore) {

@@ -339,13 +339,15 @@ final class Gatherer {
     }
     String list = node.fact.key() + "[]";
     List<String> names = gathered.named(list);
+    Set<String> taken = new HashSet<>(names);
+    Map<String, Integer> ofAKind = new HashMap<>();
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (Node item : items) {
       if (!(item instanceof Node.Keys keys)) {
         fault(item, node.name + ": each entry has keys of its own", Values.example(fact));
         continue;
       }
-      String name = nameOf(keys, node, names);
+      String name = nameOf(keys, node, taken, ofAKind);
       Integer twin = lines.putIfAbsent(Words.alike(name), item.line());
       if (twin != null) {
         fault(
@@ -358,6 +360,7 @@ final class Gatherer {
         continue;
       }
       names.add(name);
+      taken.add(name);
       entryPlaces.put(Gathered.id(list, name), item);
       keys(ZoneReader.ZONES.equals(node.path) ? ZoneReader.ofZoneItself(keys) : keys, node, name);
     }
@@ -371,7 +374,8 @@ final class Gatherer {
   }
 
   /** The name of an entry, or its place in words if it has none. */
-  private String nameOf(Node.Keys keys, KeyNode node, List<String> taken) {
+  private String nameOf(
+      Node.Keys keys, KeyNode node, Set<String> taken, Map<String, Integer> ofAKind) {
     String said = said(keys, node, "name");
     if (!said.isEmpty()) {
       return said;
@@ -380,10 +384,10 @@ final class Gatherer {
     KeyNode kind = by.isEmpty() ? null : node.child(by);
     String sort = kind == null ? "" : said(keys, node, by);
     if (kind != null && kind.fact != null && !sort.isEmpty()) { // it is known by what it is
-      String name = Values.choiceOr(kind.fact, sort);
-      int place = 2;
-      for (String plain = name; taken.contains(name); place++) {
-        name = plain + " " + place;
+      String plain = Values.choiceOr(kind.fact, sort);
+      String name = plain;
+      while (taken.contains(name)) {
+        name = plain + " " + ofAKind.merge(plain, 2, (made, two) -> made + 1);
       }
       return name;
     }

@@ -37,7 +37,7 @@ public record Scenario(
 
   /** Takes copies of the lists. */
   public Scenario {
-    givens = List.copyOf(givens);
+    givens = Givens.of(givens);
     outline = List.copyOf(outline);
     readings = List.copyOf(readings);
     zones = List.copyOf(zones);
@@ -87,10 +87,9 @@ public record Scenario(
    * @return what is said; empty if there is no such fact or entry
    */
   public Optional<StatedFact> find(String key, String about) {
-    for (StatedFact given : givens) {
-      if (given.key().equals(key) && given.about().equals(about)) {
-        return Optional.of(given);
-      }
+    StatedFact given = Givens.of(givens).find(key, about);
+    if (given != null) {
+      return Optional.of(given);
     }
     Optional<FactDefinition> fact = book.find(key);
     if (fact.isEmpty() || fact.get().key().equals(key)) {

@@ -5,9 +5,9 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import underfoot.quantity.Words;
 
@@ -206,11 +206,11 @@ final class ZoneReader {
   // --- where they lie
 
   private void places(Node.Items items, List<Zone> zones) {
-    Polygon whole = polygon(room.outline());
+    Polygon whole = Outline.polygon(room.outline());
     Geometry room = whole.buffer(slack);
     double covered = 0;
     for (int i = 0; i < zones.size(); i++) {
-      Polygon zone = polygon(zones.get(i).floor().outline());
+      Polygon zone = Outline.polygon(zones.get(i).floor().outline());
       Node at = items.items().get(i);
       String name = Words.quote(zones.get(i).name());
       if (!room.covers(zone)) {
@@ -220,7 +220,7 @@ final class ZoneReader {
             "check its corners: they are measured from the same corner as those of the room");
       }
       for (int j = 0; j < i; j++) {
-        Polygon other = polygon(zones.get(j).floor().outline());
+        Polygon other = Outline.polygon(zones.get(j).floor().outline());
         if (zone.intersection(other).getArea() > slack * slack) {
           fault(
               at,
@@ -242,7 +242,7 @@ final class ZoneReader {
   private Set<String> doorsOf(List<Point> zone) {
     Set<String> names = new HashSet<>();
     List<Point> corners = room.outline();
-    Geometry part = polygon(zone);
+    Geometry part = Outline.polygon(zone);
     for (String door : room.entries("room.doors[]")) {
       double wall = number("room.doors[].wall", door);
       double from = number("room.doors[].from", door);
@@ -285,28 +285,16 @@ final class ZoneReader {
   }
 
   private List<Reading> readingsOn(List<Point> zone) {
-    return room.readings().stream()
-        .filter(one -> Outline.outside(zone, one.x(), one.y()) <= 0)
-        .toList();
+    Predicate<Reading> on = Outline.holding(zone);
+    return room.readings().stream().filter(on).toList();
   }
 
   private List<Reading> outsideOf(List<Zone> zones) {
-    return room.readings().stream()
-        .filter(
-            one ->
-                zones.stream()
-                    .noneMatch(
-                        zone -> Outline.outside(zone.floor().outline(), one.x(), one.y()) <= 0))
-        .toList();
-  }
-
-  private static Polygon polygon(List<Point> corners) {
-    Coordinate[] ring = new Coordinate[corners.size() + 1];
-    for (int i = 0; i <= corners.size(); i++) {
-      Point corner = corners.get(i % corners.size());
-      ring[i] = new Coordinate(corner.x(), corner.y());
-    }
-    return new GeometryFactory().createPolygon(ring);
+    Predicate<Reading> onOne =
+        zones.stream()
+            .map(zone -> Outline.holding(zone.floor().outline()))
+            .reduce(one -> false, Predicate::or);
+    return room.readings().stream().filter(onOne.negate()).toList();
   }
 
   private void fault(Spot at, String what, String how) {

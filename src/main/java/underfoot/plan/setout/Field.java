@@ -117,11 +117,12 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
     }
     AffineTransformation turned = AffineTransformation.rotationInstance(-turn);
     List<Edge> edges = new ArrayList<>();
+    Walls walls = new Walls(room, gap);
     for (int i = 0; i < inner.getNumGeometries(); i++) {
       if (inner.getGeometryN(i) instanceof Polygon part) {
-        ring(part.getExteriorRing(), false, room, gap, turned, doors, edges);
+        ring(part.getExteriorRing(), false, walls, turned, doors, edges);
         for (int k = 0; k < part.getNumInteriorRing(); k++) {
-          ring(part.getInteriorRingN(k), true, room, gap, turned, doors, edges);
+          ring(part.getInteriorRingN(k), true, walls, turned, doors, edges);
         }
       }
     }
@@ -145,8 +146,7 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
   private static void ring(
       LinearRing ring,
       boolean hole,
-      Polygon room,
-      double gap,
+      Walls walls,
       AffineTransformation turned,
       List<Opening> doors,
       List<Edge> edges) {
@@ -161,7 +161,7 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
     }
     for (int i = 0; i + 1 < c.length; i++) {
       if (c[i].distance(c[i + 1]) > SLIP) {
-        split(c[i], c[i + 1], wallOf(room, c[i], c[i + 1], gap), turned, doors, edges);
+        split(c[i], c[i + 1], walls.of(c[i], c[i + 1]), turned, doors, edges);
       }
     }
   }
@@ -225,32 +225,6 @@ public record Field(Geometry shape, List<Edge> edges, double turn) {
   /** A length to a tenth of a nanometre, so that turning there and back leaves whole numbers. */
   private static double tidy(double length) {
     return Math.rint(length * 1e7) / 1e7;
-  }
-
-  /**
-   * The wall of the outline, or a side of a hole counted on from there, that an edge lies along.
-   */
-  private static int wallOf(Polygon room, Coordinate a, Coordinate b, double gap) {
-    double mx = (a.x + b.x) / 2;
-    double my = (a.y + b.y) / 2;
-    int best = -1;
-    double bestMiss = 0.5;
-    Coordinate[] c = room.getExteriorRing().getCoordinates();
-    for (int i = 0; i + 1 < c.length; i++) {
-      double length = c[i].distance(c[i + 1]);
-      double ux = (c[i + 1].x - c[i].x) / length;
-      double uy = (c[i + 1].y - c[i].y) / length;
-      double off = Math.abs((mx - c[i].x) * -uy + (my - c[i].y) * ux);
-      double along = (mx - c[i].x) * ux + (my - c[i].y) * uy;
-      double skew = Math.abs((b.x - a.x) * -uy + (b.y - a.y) * ux);
-      double beyond = Math.max(0, Math.max(-along, along - length));
-      double miss = Math.abs(off - gap) + skew + Math.max(0, beyond - gap);
-      if (miss < bestMiss) {
-        bestMiss = miss;
-        best = i;
-      }
-    }
-    return best;
   }
 
   /** Whether every edge runs along one of the axes. */

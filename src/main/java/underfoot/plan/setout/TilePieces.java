@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import underfoot.plan.setout.TileSetOut.Option;
 import underfoot.plan.setout.TileSetOut.Piece;
@@ -230,19 +233,20 @@ final class TilePieces {
         ys.add(at);
       }
     }
+    Parts room = new Parts(task.room(), Math.min(around.getWidth(), around.getHeight()));
     for (double x : xs) {
-      strip(x, here.getMinY() - far, x, here.getMaxY() + far, strips);
+      strip(x, here.getMinY() - far, x, here.getMaxY() + far, room, strips);
     }
     for (double y : ys) {
-      strip(here.getMinX() - far, y, here.getMaxX() + far, y, strips);
+      strip(here.getMinX() - far, y, here.getMaxX() + far, y, room, strips);
     }
     return strips;
   }
 
-  private void strip(double x1, double y1, double x2, double y2, List<Strip> strips) {
+  private void strip(double x1, double y1, double x2, double y2, Parts room, List<Strip> strips) {
     LineString line =
         Field.SHAPES.createLineString(new Coordinate[] {field.out(x1, y1), field.out(x2, y2)});
-    Geometry within = line.intersection(task.room());
+    Geometry within = room.common(line.intersection(task.room().getEnvelope()));
     for (int i = 0; i < within.getNumGeometries(); i++) {
       Coordinate[] c = within.getGeometryN(i).getCoordinates();
       if (c.length > 1) {
@@ -257,6 +261,7 @@ final class TilePieces {
     Set<List<Long>> cut = new HashSet<>();
     touched.forEach(one -> cut.add(List.of((long) one.tile, one.i, one.j)));
     Coordinate wanted = field.in(anchor);
+    PointOnGeometryLocator within = new IndexedPointInAreaLocator(field.shape());
     Polygon best = null;
     double bestFar = Double.MAX_VALUE;
     for (int t = 0; t < pattern.tiles().size(); t++) {
@@ -266,7 +271,7 @@ final class TilePieces {
       for (long[] ij : near(close, ox + tile.x(), oy + tile.y(), tile)) {
         Polygon first = tile(t, ij[0], ij[1]);
         Coordinate corner = first.getCoordinates()[0];
-        if (field.shape().intersects(Field.SHAPES.createPoint(corner))) {
+        if (within.locate(corner) != Location.EXTERIOR) {
           // Any whole tile comes before a cut one.
           boolean whole = !cut.contains(List.of((long) t, ij[0], ij[1]));
           double far = corner.distance(wanted) + (whole ? 0 : 1e9);

@@ -5,7 +5,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import underfoot.measure.Texts;
 import underfoot.plan.RoomPlan;
 import underfoot.plan.RoomPlan.Stretch;
@@ -29,6 +31,7 @@ final class RoomDrawing {
   private final double minX;
   private final double maxY;
   private final double height;
+  private final boolean turnsLeft;
 
   /**
    * @param room the room
@@ -46,6 +49,7 @@ final class RoomDrawing {
     scale = Math.min((WIDTH - 2 * MARGIN) / wide, (TALLEST - 2 * MARGIN) / high);
     left = (WIDTH - wide * scale) / 2;
     top = MARGIN;
+    turnsLeft = turnsLeft(room);
     height = high * scale + 2 * MARGIN;
     svg = new Svg(id, WIDTH, height + below, title, description);
   }
@@ -114,6 +118,8 @@ final class RoomDrawing {
       tick(door.stretch(), 0);
       tick(door.stretch(), 1);
     }
+    Map<Integer, List<RoomPlan.Door>> doors =
+        room.doors().stream().collect(Collectors.groupingBy(RoomPlan.Door::wall));
     for (int i = 0; i < room.corners().size(); i++) {
       double length = room.wall(i).length();
       String words = "W" + i + " " + Texts.metres(length);
@@ -122,7 +128,13 @@ final class RoomDrawing {
         words = "W" + i;
       }
       if (words.length() * PER_LETTER <= length * scale + 8) {
-        outside(room.wall(i), clearOfDoors(i), 9, words, Ink.INK, false);
+        outside(
+            room.wall(i),
+            clearOf(doors.getOrDefault(i, List.of()), room.wall(i)),
+            9,
+            words,
+            Ink.INK,
+            false);
       }
     }
     for (RoomPlan.Door door : room.doors()) {
@@ -158,19 +170,16 @@ final class RoomDrawing {
     double[] b = room.corners().get(corner % n);
     double[] c = room.corners().get((corner + 1) % n);
     double turn = (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]);
-    return turn > 0 == turnsLeft() ? 0 : 1;
+    return turn > 0 == turnsLeft ? 0 : 1;
   }
 
   /** The middle of the longest part of a wall without a door, as a share of its length. */
-  private double clearOfDoors(int number) {
-    Stretch wall = room.wall(number);
+  private static double clearOf(List<RoomPlan.Door> inIt, Stretch wall) {
     List<double[]> doors = new ArrayList<>();
-    for (RoomPlan.Door door : room.doors()) {
-      if (door.wall() == number) {
-        double s = new Stretch(wall.x1(), wall.y1(), door.x1(), door.y1()).length();
-        double t = new Stretch(wall.x1(), wall.y1(), door.x2(), door.y2()).length();
-        doors.add(new double[] {Math.min(s, t), Math.max(s, t)});
-      }
+    for (RoomPlan.Door door : inIt) {
+      double s = new Stretch(wall.x1(), wall.y1(), door.x1(), door.y1()).length();
+      double t = new Stretch(wall.x1(), wall.y1(), door.x2(), door.y2()).length();
+      doors.add(new double[] {Math.min(s, t), Math.max(s, t)});
     }
     doors.sort(Comparator.comparingDouble(door -> door[0]));
     doors.add(new double[] {wall.length(), wall.length()});
@@ -189,7 +198,7 @@ final class RoomDrawing {
 
   /** The direction out of the room from a wall or a doorway, of length 1. */
   private double[] outward(Stretch wall) {
-    double by = (turnsLeft() ? 1 : -1) / wall.length();
+    double by = (turnsLeft ? 1 : -1) / wall.length();
     return new double[] {(wall.y2() - wall.y1()) * by, -(wall.x2() - wall.x1()) * by};
   }
 
@@ -219,7 +228,7 @@ final class RoomDrawing {
     svg.text(x, y, words, LETTERS, Anchor.MIDDLE, ink, bold, turned);
   }
 
-  private boolean turnsLeft() {
+  private static boolean turnsLeft(RoomPlan room) {
     double twice = 0;
     for (int i = 0; i < room.corners().size(); i++) {
       Stretch wall = room.wall(i);
