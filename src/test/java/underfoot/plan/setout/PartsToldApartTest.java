@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Geometry;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.Point;
 import underfoot.scenario.Reading;
@@ -71,7 +71,7 @@ class PartsToldApartTest {
       return OptionalDouble.of(sort);
     } else if (type == Coordinate.class) {
       return new Coordinate(sort, 2);
-    } else if (type == Polygon.class) {
+    } else if (Geometry.class.isAssignableFrom(type)) {
       return Field.SHAPES.toGeometry(new Envelope(0, 1 + sort, 0, 1));
     } else if (type == Optional.class) {
       return Optional.of(some(BoardTask.Deck.class, sort - 1));
