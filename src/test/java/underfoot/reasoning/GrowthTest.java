@@ -91,10 +91,13 @@ class GrowthTest {
   }
 
   /**
-   * What any floor takes is left out by going by what is added: from half to few, and then from few
-   * to twice as many.
+   * By all that it takes; and, so that what any floor takes is left out, by what is added: from
+   * half to few, and then from few to twice as many.
    */
   private static void grows(String what, double half, double few, double twice) {
+    assertThat(Math.log(twice / few) / Math.log(2))
+        .as("all of the %s: %s, %s", what, few, twice)
+        .isLessThan(MOST);
     double most = Math.pow(2, MOST) * Math.max(0, few - half) + LOOSE * twice;
     assertThat(twice - few).as("%s: %s, %s, %s", what, half, few, twice).isLessThan(most);
   }
