@@ -188,9 +188,9 @@ public final class Wording {
     List<Object> used = new ArrayList<>();
     Map<String, String> parts = new LinkedHashMap<>();
     for (Map.Entry<String, String> part : text.parts().entrySet()) {
-      parts.put(part.getKey(), fillText(part.getValue().strip(), figures, facts, about, used));
+      parts.put(part.getKey(), begun(part.getValue().strip(), figures, facts, about, used));
     }
-    String title = fillText(text.title(), figures, facts, about, used);
+    String title = begun(text.title(), figures, facts, about, used);
     return new Filled(title, new TextParts(parts), List.copyOf(used));
   }
 
@@ -207,6 +207,15 @@ public final class Wording {
     String filled = fillText(text, figures, facts, "", used);
     long facted = text.chars().filter(c -> c == '[').count();
     return used.stream().filter(Fact.class::isInstance).count() < facted ? "" : filled;
+  }
+
+  /** A text filled in that begins as a sentence does, though with the name of a thing. */
+  private static String begun(
+      String text, Figures figures, Facts facts, String about, List<Object> used) {
+    String filled = fillText(text, figures, facts, about, used);
+    return filled.isEmpty() || !text.startsWith("[")
+        ? filled
+        : filled.substring(0, 1).toUpperCase(Locale.ROOT) + filled.substring(1);
   }
 
   private static String fillText(
