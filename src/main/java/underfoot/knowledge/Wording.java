@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import underfoot.quantity.Spoken;
+import underfoot.quantity.Words;
 import underfoot.scenario.RuleFiles;
 
 /**
@@ -213,9 +214,7 @@ public final class Wording {
   private static String begun(
       String text, Figures figures, Facts facts, String about, List<Object> used) {
     String filled = fillText(text, figures, facts, about, used);
-    return filled.isEmpty() || !text.startsWith("[")
-        ? filled
-        : filled.substring(0, 1).toUpperCase(Locale.ROOT) + filled.substring(1);
+    return text.startsWith("[") ? Words.capital(filled) : filled;
   }
 
   private static String fillText(

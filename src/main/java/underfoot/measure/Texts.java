@@ -1,5 +1,6 @@
 package underfoot.measure;
 
+import underfoot.quantity.Words;
 import underfoot.working.Digits;
 
 /** Numbers and words as people read them. */
@@ -54,6 +55,13 @@ public final class Texts {
     return of(Math.rint(mm), "mm");
   }
 
+  /** From the least to the most in whole numbers; one of them where both are the same. */
+  public static String wholes(double least, double most) {
+    String from = of(Math.rint(least), "");
+    String to = of(Math.rint(most), "");
+    return from.equals(to) ? to : from + '–' + to;
+  }
+
   /** A number to a tenth. */
   public static String tenths(double number) {
     return of(Math.round(number * 10) / 10.0, "");
@@ -61,7 +69,7 @@ public final class Texts {
 
   /** Words as a sentence begins with them. */
   public static String capital(String words) {
-    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    return Words.capital(words);
   }
 
   /** Words as a sentence of their own: with a full stop, unless they ask something. */

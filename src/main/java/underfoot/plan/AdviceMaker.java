@@ -180,7 +180,7 @@ public final class AdviceMaker {
             "base",
             base,
             "rise",
-            rise(heights.aboveOldFloor()),
+            Texts.wholes(heights.aboveOldFloor().min(), heights.aboveOldFloor().max()) + " mm",
             "mass",
             Texts.of(Math.round(mass), "kg/m2"),
             "first",
@@ -201,14 +201,6 @@ public final class AdviceMaker {
                   Integer.toString(open));
     }
     return said;
-  }
-
-  /** By how much a floor comes up: from the least to the most where it is not even. */
-  private static String rise(LayerThickness above) {
-    String most = Texts.whole(above.max());
-    return Texts.whole(above.min()).equals(most)
-        ? most
-        : Texts.of(Math.rint(above.min()), "") + '–' + most;
   }
 
   private List<HaltNote> stopFindings() {

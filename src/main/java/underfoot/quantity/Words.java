@@ -122,4 +122,9 @@ public final class Words {
   public static boolean mayBeThousands(String afterComma) {
     return THREE_DIGITS.matcher(afterComma).lookingAt();
   }
+
+  /** Words as a sentence begins with them. */
+  public static String capital(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
 }

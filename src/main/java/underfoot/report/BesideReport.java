@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
+import underfoot.measure.Texts;
 import underfoot.reasoning.Beside;
 import underfoot.reasoning.Beside.Answer;
 import underfoot.reasoning.Beside.Ruling;
@@ -85,7 +86,7 @@ public final class BesideReport {
             + " stand in rules/next; rules NEXT-20 prints one.");
     byUpper.forEach(
         (upper, answers) -> {
-          page.heading(capital(beside.name(upper)) + " (" + upper + ")");
+          page.heading(Texts.capital(beside.name(upper)) + " (" + upper + ")");
           if (only.contains(upper)) {
             passport(upper, page);
           }
@@ -131,10 +132,6 @@ public final class BesideReport {
     return order + " " + answer + " (" + (one.answer() == Answer.ALLOWED ? "NEXT-01" : rule) + ")";
   }
 
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
   /**
    * What may lie on what, for the rule book: a table where there is room for one, and for each kind
    * what lies well under it, for narrow screens and to read.
@@ -158,7 +155,10 @@ public final class BesideReport {
     out.open("div", "class", "not-printed").line();
     byUpper.forEach(
         (upper, answers) -> {
-          out.open("details").element("summary", capital(beside.name(upper))).open("ul").line();
+          out.open("details")
+              .element("summary", Texts.capital(beside.name(upper)))
+              .open("ul")
+              .line();
           answers.forEach((lead, pairs) -> answer(lead, pairs, out));
           out.close("ul").end("details");
         });

@@ -59,7 +59,7 @@ final class ProgrammeText {
       page.para(phrases.say("programme-monday"));
     }
     undated(advice, phrases).ifPresent(page::para);
-    page.para(milestones(advice, phrases) + ' ' + work(advice, phrases));
+    page.para(milestones(advice, phrases, "milestone-in-short") + ' ' + work(advice, phrases));
   }
 
   /**
@@ -79,13 +79,13 @@ final class ProgrammeText {
         : Optional.of(phrases.say("programme-undated-numbers", "numbers", numbers.toString()));
   }
 
-  /** The days that are waited for, in one sentence. */
-  static String milestones(Advice advice, Phrases phrases) {
+  /** The days that are waited for, in one sentence; each by the phrase named. */
+  static String milestones(Advice advice, Phrases phrases, String as) {
     StringJoiner days = new StringJoiner("; ");
     for (Milestone one : advice.consequences().schedule().milestones()) {
       days.add(
           phrases.say(
-              "milestone-in-short",
+              as,
               "what",
               Texts.lower(one.what()),
               "when",

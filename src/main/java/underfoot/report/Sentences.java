@@ -42,10 +42,7 @@ public final class Sentences {
     if (thickness.max() == 0) {
       return phrases.say("a-coat");
     }
-    String most = Texts.tenths(Math.rint(thickness.max()));
-    return thickness.min() == thickness.max()
-        ? most
-        : Texts.tenths(Math.rint(thickness.min())) + "–" + most;
+    return Texts.wholes(thickness.min(), thickness.max());
   }
 
   /** How high the floor comes, and what it weighs. */

@@ -12,7 +12,6 @@ import underfoot.plan.Advice.CautionNote;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.Layer;
 import underfoot.plan.Advice.RemedyNote;
-import underfoot.plan.Milestone;
 import underfoot.plan.ProgrammeStep;
 import underfoot.plan.SetOut;
 
@@ -151,18 +150,9 @@ public record SiteSheet(
     }
     List<String> said = new ArrayList<>();
     steps.forEach((day, all) -> said.add(day + ": " + String.join("; ", all) + "."));
-    List<String> waited = new ArrayList<>();
-    for (Milestone one : advice.consequences().schedule().milestones()) {
-      waited.add(
-          phrases.say(
-              "milestone-line",
-              "what",
-              Texts.lower(one.what()),
-              "when",
-              TimeText.when(phrases, one.on(), one.hour())));
-    }
+    String waited = ProgrammeText.milestones(advice, phrases, "milestone-line");
     if (!waited.isEmpty()) {
-      said.add(Texts.capital(String.join("; ", waited)) + ".");
+      said.add(waited);
     }
     return said;
   }

@@ -148,6 +148,9 @@ public record Scenario(
 
   /** This room with its zones changed. */
   private Scenario withZones(Change change) throws ScenarioFaults {
+    if (zones.isEmpty()) {
+      return this;
+    }
     List<Zone> all = new ArrayList<>();
     for (Zone zone : zones) {
       all.add(new Zone(zone.name(), change.of(zone.floor())));

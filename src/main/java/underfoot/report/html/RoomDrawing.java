@@ -96,7 +96,11 @@ final class RoomDrawing {
   }
 
   String outline() {
-    return Svg.path(drawn(room.corners().stream().flatMapToDouble(Arrays::stream).toArray())) + "Z";
+    return closed(room.corners());
+  }
+
+  private String closed(List<double[]> corners) {
+    return Svg.path(drawn(corners.stream().flatMapToDouble(Arrays::stream).toArray())) + "Z";
   }
 
   /** The floor's surface, under everything else. */
@@ -145,8 +149,7 @@ final class RoomDrawing {
 
   /** The line round a part where the floor is otherwise, with its name at its lowest corner. */
   private void part(RoomPlan.Part part) {
-    double[] all = part.corners().stream().flatMapToDouble(Arrays::stream).toArray();
-    svg.stroke(Svg.path(drawn(all)) + "Z", Ink.MARK, 1.8, "8 3 2 3");
+    svg.stroke(closed(part.corners()), Ink.MARK, 1.8, "8 3 2 3");
     double low = part.corners().stream().mapToDouble(corner -> corner[1]).min().orElseThrow();
     double from =
         part.corners().stream()
