@@ -3,21 +3,15 @@ package underfoot.reasoning;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
-import underfoot.buildup.ClientLimit;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
 import underfoot.buildup.Laid;
 import underfoot.buildup.OfferedWay;
-import underfoot.buildup.Remedy;
 import underfoot.buildup.Stack;
 import underfoot.buildup.StackMeasures;
-import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
@@ -155,12 +149,12 @@ public final class Advisor {
 
   /** What the rules say of the layers of the floor as it is today. */
   private List<Object> judged(Scenario scenario, FoundFloor layers) {
-    Known floor = new Known(List.of());
+    Held floor = new Held(List.of());
     floor.add(stated(scenario));
     List<Fact> places = layers.places();
     floor.add(places);
     List<Object> judged = new ArrayList<>(places);
-    judged.addAll(rules.think(Pass.FOUND, knowledge, floor.all));
+    judged.addAll(rules.think(Pass.FOUND, knowledge, floor.all()));
     return judged;
   }
 
@@ -192,10 +186,10 @@ public final class Advisor {
   }
 
   /** A floor as it is where the work begins, and the ways of building on it. */
-  private record Begun(Known floor, List<BuildUp> ways) {}
+  private record Begun(Held floor, List<BuildUp> ways) {}
 
   private Begun begun(Scenario scenario, List<Object> found, List<Assessment> parts) {
-    Known floor = understood(scenario, found, parts);
+    Held floor = understood(scenario, found, parts);
     if (floor.stopped()) { // whatever is built, no build-up is worth working out
       return new Begun(floor, List.of());
     }
@@ -206,17 +200,17 @@ public final class Advisor {
     return new Begun(floor, ways);
   }
 
-  private Known understood(Scenario scenario, List<Object> found, List<Assessment> parts) {
-    Known floor = new Known(parts);
+  private Held understood(Scenario scenario, List<Object> found, List<Assessment> parts) {
+    Held floor = new Held(parts);
     Set<String> told = FoundFloor.names(found);
     List<Object> stated = stated(scenario);
     stated.removeIf(one -> told.contains(nameOf(one)));
     floor.add(stated);
     floor.add(found);
     measure(scenario, floor);
-    floor.add(rules.think(Pass.UNDERSTAND, knowledge, floor.all));
+    floor.add(rules.think(Pass.UNDERSTAND, knowledge, floor.all()));
     measure(scenario, floor);
-    floor.add(rules.think(Pass.PROPOSE, knowledge, floor.all));
+    floor.add(rules.think(Pass.PROPOSE, knowledge, floor.all()));
     return floor;
   }
 
@@ -240,75 +234,11 @@ public final class Advisor {
   BuildUp instead(Assessment assessment, BuildUp like, Stack stack, List<Laid> laid) {
     Scenario scenario = assessment.scenario();
     List<Assessment> parts = assessment.zones().stream().map(ZonePart::assessment).toList();
-    Known floor = understood(scenario, found(scenario, like), parts);
-    Known own = laid(floor, like.way(), like.offers());
+    Held floor = understood(scenario, found(scenario, like), parts);
+    Held own = laid(floor, like.way(), like.offers());
     own.own().removeIf(Laid.class::isInstance);
     own.add(laid);
     return judged(scenario, floor, like.way(), like.offers(), stack, own);
-  }
-
-  /** What is held so far, in the order it came, and the facts among it. */
-  private static final class Known {
-    private final List<Object> all = new ArrayList<>();
-    private final Facts facts;
-    private final Known floor;
-    private final List<Assessment> parts;
-    private final Map<Pass, PassInput> shown = new ConcurrentHashMap<>();
-
-    /** Begins with nothing, for a floor built together with other parts of its room. */
-    Known(List<Assessment> parts) {
-      facts = new Facts();
-      floor = null;
-      this.parts = parts;
-    }
-
-    /** Begins with what is held of the floor, which stays as it is. */
-    Known(Known floor) {
-      all.addAll(floor.all);
-      facts = Facts.over(floor.facts);
-      this.floor = floor;
-      parts = floor.parts;
-    }
-
-    /** What is held besides what is held of the floor. */
-    List<Object> own() {
-      return all.subList(floor.all.size(), all.size());
-    }
-
-    /** What a pass is shown of it; what is held of the floor is looked through once for all. */
-    PassInput shown(RuleBase rules, Pass pass) {
-      PassInput ofFloor =
-          floor.shown.computeIfAbsent(
-              pass,
-              any -> {
-                PassInput all = rules.shown(pass, floor.all);
-                if (rules.remembers()) {
-                  all.digest(); // once for all, too
-                }
-                return all;
-              });
-      return rules.shown(pass, ofFloor, own());
-    }
-
-    void add(List<?> more) {
-      all.addAll(more);
-      facts.addAll(more);
-    }
-
-    Map<String, List<OfferedWay>> offers() {
-      Map<String, List<OfferedWay>> byRoute = new LinkedHashMap<>();
-      for (Object one : all) {
-        if (one instanceof OfferedWay offer) {
-          byRoute.computeIfAbsent(offer.way(), way -> new ArrayList<>()).add(offer);
-        }
-      }
-      return byRoute;
-    }
-
-    boolean stopped() {
-      return all.stream()
-          .anyMatch(one -> one instanceof StopFinding stopFinding && stopFinding.isStop());
-    }
   }
 
   private List<Object> stated(Scenario scenario) {
@@ -327,13 +257,13 @@ public final class Advisor {
     return stated;
   }
 
-  private void measure(Scenario scenario, Known floor) {
-    floor.add(Measures.of(scenario, surveys, knowledge.figures(), floor.facts));
+  private void measure(Scenario scenario, Held floor) {
+    floor.add(Measures.of(scenario, surveys, knowledge.figures(), floor.facts()));
   }
 
-  private BuildUp workOut(Scenario scenario, Known floor, String way, List<OfferedWay> offers) {
-    Known own = laid(floor, way, offers);
-    Stack stack = Stack.of(own.all, knowledge.figures(), own.facts);
+  private BuildUp workOut(Scenario scenario, Held floor, String way, List<OfferedWay> offers) {
+    Held own = laid(floor, way, offers);
+    Stack stack = Stack.of(own.all(), knowledge.figures(), own.facts());
     return judged(scenario, floor, way, offers, stack, own);
   }
 
@@ -348,8 +278,8 @@ public final class Advisor {
   }
 
   /** What is held of the floor, with what rules lay for one way of building. */
-  private Known laid(Known floor, String way, List<OfferedWay> offers) {
-    Known own = new Known(floor);
+  private Held laid(Held floor, String way, List<OfferedWay> offers) {
+    Held own = new Held(floor);
     own.add(
         List.of(
             new Fact(
@@ -367,33 +297,33 @@ public final class Advisor {
   }
 
   private BuildUp judged(
-      Scenario scenario, Known floor, String way, List<OfferedWay> offers, Stack stack, Known own) {
-    int common = floor.all.size();
+      Scenario scenario, Held floor, String way, List<OfferedWay> offers, Stack stack, Held own) {
+    int common = floor.all().size();
     int standing = standing(best(offers));
-    own.add(StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts));
+    own.add(StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts()));
     BuildUp laid = buildUp(way, offers, stack, own, common);
-    own.add(appraisal.of(scenario, knowledge, laid, floor.parts));
+    own.add(appraisal.of(scenario, knowledge, laid, floor.parts()));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     act(way, own);
-    own.add(Ranks.of(knowledge, own.facts, own.all, verdict(conclusions(own.all))));
+    own.add(Ranks.of(knowledge, own.facts(), own.all(), Verdict.of(conclusions(own.all()))));
     return buildUp(way, offers, stack, own, common);
   }
 
   /** Adds what follows from the acts that are asked for. */
-  private void act(String way, Known own) {
-    own.add(ActsApplied.asked(knowledge, way, own.all));
+  private void act(String way, Held own) {
+    own.add(ActsApplied.asked(knowledge, way, own.all()));
     own.add(
-        own.floor == null
-            ? rules.think(Pass.ACT, knowledge, own.all)
+        own.isOfFloor()
+            ? rules.think(Pass.ACT, knowledge, own.all())
             : rules.think(Pass.ACT, knowledge, own.shown(rules, Pass.ACT)));
-    own.add(ActsApplied.follows(knowledge, way, own.all));
+    own.add(ActsApplied.follows(knowledge, way, own.all()));
   }
 
   /** A build-up with all that is held of it; what follows the common part is its own. */
   private static BuildUp buildUp(
-      String way, List<OfferedWay> offers, Stack stack, Known own, int common) {
-    List<Conclusion> alone = conclusions(own.all.subList(common, own.all.size()));
-    return new BuildUp(way, offers, stack, own.facts, alone);
+      String way, List<OfferedWay> offers, Stack stack, Held own, int common) {
+    List<Conclusion> alone = conclusions(own.all().subList(common, own.all().size()));
+    return new BuildUp(way, offers, stack, own.facts(), alone);
   }
 
   private int standing(OfferedWay offer) {
@@ -407,9 +337,9 @@ public final class Advisor {
    * @param beside all ways they are seen beside, those begun from other layers too
    */
   private Assessment settle(
-      Scenario scenario, Known floor, List<BuildUp> worked, List<BuildUp> beside) {
+      Scenario scenario, Held floor, List<BuildUp> worked, List<BuildUp> beside) {
     List<BuildUp> buildUps = NearWays.of(knowledge, worked, beside);
-    Known settled = new Known(floor); // the build-ups keep what was held of the floor before
+    Held settled = new Held(floor); // the build-ups keep what was held of the floor before
     if (!floor.stopped()) {
       long standing = buildUps.stream().filter(BuildUp::stands).count();
       settled.add(
@@ -430,11 +360,11 @@ public final class Advisor {
                   List.of())));
     }
     settled.add(appraisal.ofAll(beside));
-    settled.add(rules.think(Pass.SETTLE, knowledge, settled.all));
+    settled.add(rules.think(Pass.SETTLE, knowledge, settled.all()));
     if (buildUps.stream().noneMatch(BuildUp::stands)) { // else each way has what it asks for
       act("", settled);
     }
-    List<Conclusion> general = conclusions(settled.all);
+    List<Conclusion> general = conclusions(settled.all());
     List<Criterion> criteria = new ArrayList<>();
     for (Conclusion one : general) {
       if (one instanceof Criterion criterion) {
@@ -445,7 +375,7 @@ public final class Advisor {
     List<BuildUp> ranked = new ArrayList<>(buildUps);
     ranked.sort(Ranks.by(criteria));
     return new Assessment(
-        scenario, knowledge, verdict(general, ranked), settled.facts, general, ranked, criteria);
+        scenario, knowledge, verdict(general, ranked), settled.facts(), general, ranked, criteria);
   }
 
   private static Verdict verdict(List<Conclusion> general, List<BuildUp> ranked) {
@@ -453,20 +383,7 @@ public final class Advisor {
     if (!ranked.isEmpty()) {
       decisive.addAll(ranked.get(0).concluded());
     }
-    return verdict(decisive);
-  }
-
-  private static Verdict verdict(List<Conclusion> decisive) {
-    Verdict verdict = Verdict.SOUND;
-    for (Conclusion one : decisive) {
-      if (one instanceof StopFinding stopFinding && stopFinding.verdict().compareTo(verdict) > 0) {
-        verdict = stopFinding.verdict();
-      } else if ((one instanceof Remedy || one instanceof ClientLimit)
-          && verdict == Verdict.SOUND) {
-        verdict = Verdict.SOUND_ONCE_PUT_RIGHT;
-      }
-    }
-    return verdict;
+    return Verdict.of(decisive);
   }
 
   private static List<Conclusion> conclusions(List<?> objects) {

@@ -1,7 +1,6 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,7 +15,6 @@ import java.util.function.BiPredicate;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import underfoot.buildup.Conclusion;
-import underfoot.buildup.Verdict;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.InterviewBook;
@@ -309,107 +307,13 @@ public final class Interview {
    * @param most how many at most
    */
   public List<Hanging> first(Answers answers, int most) {
-    if (!answers.complete()) {
-      return List.of();
-    }
-    Scenario scenario = answers.scenario();
-    Advisor quick = advisor.remembering();
-    Assessment now = quick.advise(scenario);
-    DecisionDigest gist = DecisionDigest.of(now);
-    Map<String, String> assumed = assumed(now);
-    record Weighed(Hanging hanging, int[] weight) {}
-    List<Place> unknown =
-        Effort.afforded(
-            inOrder(answers).stream()
-                .filter(place -> isUnknown(answers, place) && !place.fact().otherwise().isEmpty())
-                .toList(),
-            place -> place.fact().key() + place.zone(),
-            place -> place.fact().otherwise().size(),
-            Effort.ofTalk(now));
-    List<Hanging> first =
-        unknown.parallelStream()
-            .map(
-                place -> {
-                  int[] weight = new int[4];
-                  List<WhatIf.Otherwise> changes = new ArrayList<>();
-                  for (String value : place.fact().otherwise()) {
-                    Optional<Scenario> other = TriedValues.changed(scenario, place, value);
-                    if (other.isEmpty()) {
-                      continue;
-                    }
-                    Assessment then = quick.advise(other.get());
-                    DecisionDigest otherwise = DecisionDigest.of(then);
-                    if (!otherwise.equals(gist)) {
-                      weigh(gist, otherwise, weight);
-                      List<Difference> said = differences.of(now, then);
-                      if (!said.isEmpty()) {
-                        changes.add(
-                            new WhatIf.Otherwise(
-                                Place.named(place.fact().key(), place.whose()),
-                                value,
-                                WhatIf.reach(now, then),
-                                said));
-                      }
-                    }
-                  }
-                  if (weight[0] > 0) { // what could stop the work is as weighty as any other such
-                    Arrays.fill(weight, 1, weight.length, 0);
-                  }
-                  String taken = assumed.getOrDefault(place.id(), "");
-                  return new Weighed(new Hanging(place, taken, changes), weight);
-                })
-            .filter(one -> !one.hanging().changes().isEmpty())
-            .sorted(
-                Comparator.<Weighed>comparingInt(one -> -one.weight()[0])
-                    .thenComparingInt(one -> -one.weight()[1])
-                    .thenComparingInt(one -> -one.weight()[2])
-                    .thenComparingInt(one -> -one.weight()[3]))
-            .limit(most)
-            .map(Weighed::hanging)
-            .toList();
-    return first;
-  }
-
-  private static boolean isUnknown(Answers answers, Place place) {
-    return !place.fact().required()
-        && answers.said(place).map(said -> said.equals(Answers.UNKNOWN)).orElse(true);
-  }
-
-  private static void weigh(DecisionDigest now, DecisionDigest then, int[] weight) {
-    boolean stops = then.verdict() == Verdict.STOP && now.verdict() != Verdict.STOP;
-    weight[0] |= stops ? 1 : 0;
-    weight[1] |= then.verdict() != now.verdict() ? 1 : 0;
-    weight[2] |= then.way().equals(now.way()) ? 0 : 1;
-    int different = 0;
-    Set<String> all = new LinkedHashSet<>(now.decided().keySet());
-    all.addAll(then.decided().keySet());
-    for (String what : all) {
-      if (!String.valueOf(now.decided().get(what)).equals(then.decided().get(what))) {
-        different++;
-      }
-    }
-    weight[3] = Math.max(weight[3], different);
+    return answers.complete()
+        ? new HangingSearch(advisor, differences).first(answers, inOrder(answers), most)
+        : List.of();
   }
 
   /** What was assumed for a place that is not known, as things stand. */
   public Optional<String> assumed(Answers answers, Place place) {
-    return assessment(answers).map(assessment -> assumed(assessment).get(place.id()));
-  }
-
-  private static Map<String, String> assumed(Assessment assessment) {
-    Map<String, String> assumed = new LinkedHashMap<>();
-    assumed(assessment, "", assumed);
-    for (ZonePart part : assessment.zones()) {
-      assumed(part.assessment(), part.name(), assumed);
-    }
-    return assumed;
-  }
-
-  private static void assumed(Assessment floor, String zone, Map<String, String> assumed) {
-    for (WhatIf.Assumed one : WhatIf.assumed(floor)) {
-      one.definition()
-          .ifPresent(
-              fact -> assumed.put(new Place(fact, one.about(), zone).id(), one.fact().text()));
-    }
+    return assessment(answers).map(assessment -> HangingSearch.assumed(assessment).get(place.id()));
   }
 }

@@ -115,7 +115,8 @@ class FoundFloorTest {
     for (String deck : kind.of()) {
       for (int thickness : List.of(6, 9, 18, 22)) {
         String floor =
-            ROOM + "subfloor: {carried by: %s, as found: [{kind: \"%s\", thickness: %s mm}%s]}\n";
+            ROOM.replace("dwelling:", "stairs: no, dwelling:")
+                + "subfloor: {carried by: %s, as found: [{kind: \"%s\", thickness: %s mm}%s]}\n";
         boolean timber =
             Floors.advisor().knowledge().kinds().of("found layer", deck).stream()
                 .anyMatch(
