@@ -271,7 +271,7 @@ final class Ask extends FloorCommand {
 
   private Integer serve(CommandContext context, Known begun) throws UserError {
     SafeOutput out = out();
-    try (PageServer server = new PageServer(new PageApi(context, begun), port)) {
+    try (PageServer server = new PageServer(new PageApi(context, begun), port, context.facts())) {
       out.println("Open this address in a browser on this machine; Ctrl-C stops it:");
       out.println(server.address());
       out.flush();

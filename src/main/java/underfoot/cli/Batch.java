@@ -51,7 +51,6 @@ final class Batch extends FloorCommand {
   /** So many bytes of a scenario count as one more floor ahead: its answer is as much longer. */
   private static final int BYTES_OF_ONE = 20_000;
 
-  private static final int LONGEST_LINE = 1_000_000;
   private static final long TOLD_EVERY = 2_000_000_000L;
   private static final String STANDARD_INPUT = "-";
   private static final String YAML = ".yaml";
@@ -209,6 +208,7 @@ final class Batch extends FloorCommand {
     private final Journal journal;
     private final ExecutorService pool;
     private final int most;
+    private final int longest;
     private final Deque<Pending> ahead = new ArrayDeque<>();
     private int weightAhead;
     private final Progress progress = new Progress(err());
@@ -218,6 +218,7 @@ final class Batch extends FloorCommand {
       this.context = context;
       this.adviser = adviser;
       this.madeBy = context.madeBy();
+      this.longest = (int) context.facts().limit("longest-line");
       this.journal = journal;
       this.pool = pool;
       this.most = cores * AHEAD_OF_EACH_CORE;
@@ -271,14 +272,14 @@ final class Batch extends FloorCommand {
     }
 
     /** One line, of one that is too long only so much as is refused by its length. */
-    private static byte[] line(InputStream in) throws IOException {
+    private byte[] line(InputStream in) throws IOException {
       ByteArrayOutputStream line = new ByteArrayOutputStream(2_000);
       int one = in.read();
       if (one < 0) {
         return null;
       }
       while (one >= 0 && one != '\n') {
-        if (line.size() <= LONGEST_LINE) {
+        if (line.size() <= longest) {
           line.write(one);
         }
         one = in.read();

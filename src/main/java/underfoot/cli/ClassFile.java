@@ -5,19 +5,19 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import underfoot.lesson.ClassBook;
+import underfoot.scenario.InputFile;
 
 /**
  * The file of a class: it is read whole, and lines are only added to it, each whole or not at all.
  */
 final class ClassFile {
-  private static final long MOST = 200_000_000;
-
   private final Path path;
   private ClassBook book;
 
@@ -37,12 +37,17 @@ final class ClassFile {
       if (Files.isDirectory(path)) {
         path = path.resolve(CourseFiles.CLASS);
       }
-      if (!Files.isRegularFile(path) || Files.size(path) > MOST) {
+      if (!Files.isRegularFile(path)) {
         throw UserError.usage(
             "There is no class " + Main.cut(name) + "; 'lesson --course' makes one");
       }
+      int most = (int) context.facts().limit("largest-class");
+      String lines = new String(InputFile.read(path, most), StandardCharsets.UTF_8);
       context.inputs().add(path);
-      return new ClassFile(path, ClassBook.read(Files.readString(path)));
+      return new ClassFile(path, ClassBook.read(lines));
+    } catch (FileSystemException e) {
+      throw UserError.usage(
+          Main.cut(name) + " " + (e.getReason() == null ? "cannot be read" : e.getReason()));
     } catch (ClassBook.NotAClass e) {
       throw new UserError(
           Exit.SCENARIO_INVALID,

@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import underfoot.knowledge.LessonBook;
 import underfoot.knowledge.Phrases;
@@ -20,6 +22,7 @@ import underfoot.lesson.Sheet;
 import underfoot.report.JsonReport;
 import underfoot.report.LessonReport;
 import underfoot.report.TextPage;
+import underfoot.scenario.FactBook;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 
@@ -32,7 +35,6 @@ final class CourseFiles {
   static final String CLASS = "class.jsonl";
 
   private static final String FOLDER = "lessons/";
-  private static final int MOST_PUPILS = 200;
 
   private final CommandContext context;
   private final String folder;
@@ -119,19 +121,23 @@ final class CourseFiles {
       all.add(sheets);
       told(title, sheets, page);
     }
+    Map<OutputFile, byte[]> files = new LinkedHashMap<>(); // all are written, or none
     for (int i = 0; i < all.size(); i++) {
       String title = all.get(i).get(0).title();
-      outputs.get(2 * i).write(bytes(report.html(title, all.get(i), LessonReport.Pages.SHEETS)));
-      outputs
-          .get(2 * i + 1)
-          .write(bytes(report.html(title, all.get(i), LessonReport.Pages.ANSWERS)));
+      files.put(
+          outputs.get(2 * i), bytes(report.html(title, all.get(i), LessonReport.Pages.SHEETS)));
+      files.put(
+          outputs.get(2 * i + 1),
+          bytes(report.html(title, all.get(i), LessonReport.Pages.ANSWERS)));
     }
-    table.write(bytes(AnswerTable.empty(fresh, all)));
+    files.put(table, bytes(AnswerTable.empty(fresh, all)));
     if (kept == null) {
       String head =
           json(new ClassBook.Head(ClassBook.FORMAT, course.name(), context.madeBy().ruleBase()));
-      whole.write(bytes(head + "\n" + String.join("\n", lines) + "\n"));
+      files.put(whole, bytes(head + "\n" + String.join("\n", lines) + "\n"));
+      OutputFile.write(files);
     } else {
+      OutputFile.write(files);
       kept.add(lines);
     }
     page.para(phrases.say("course-written", "folder", folder, "pupils", "" + fresh.size()));
@@ -199,10 +205,12 @@ final class CourseFiles {
   }
 
   private Course course(String file, LessonBook book) throws UserError {
+    FactBook limits = context.facts();
     try {
       return file.equals(SHIPPED)
-          ? Course.read(FOLDER + "course.yaml", context.ruleFile(FOLDER + "course.yaml"), book)
-          : Course.read(file, context.inputs().read(file), book);
+          ? Course.read(
+              FOLDER + "course.yaml", context.ruleFile(FOLDER + "course.yaml"), book, limits)
+          : Course.read(file, context.inputs().read(file), book, limits);
     } catch (ScenarioFaults e) {
       throw UserError.in(e);
     }
@@ -228,10 +236,11 @@ final class CourseFiles {
 
   /** The names of the pupils: as given, or numbered. */
   private List<String> names(String said) throws UserError {
+    int most = (int) context.facts().limit("most-pupils");
     if (said.strip().matches("[0-9]{1,4}")) {
       int many = Integer.parseInt(said.strip());
-      if (many < 1 || many > MOST_PUPILS) {
-        throw UserError.usage("--pupils takes from 1 to " + MOST_PUPILS);
+      if (many < 1 || many > most) {
+        throw UserError.usage("--pupils takes from 1 to " + most);
       }
       List<String> names = new ArrayList<>();
       for (int i = 1; i <= many; i++) {
@@ -249,8 +258,8 @@ final class CourseFiles {
       }
       names.add(name);
     }
-    if (names.size() > MOST_PUPILS) {
-      throw UserError.usage("--pupils takes from 1 to " + MOST_PUPILS);
+    if (names.size() > most) {
+      throw UserError.usage("--pupils takes from 1 to " + most);
     }
     return names;
   }

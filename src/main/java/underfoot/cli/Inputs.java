@@ -17,7 +17,11 @@ import underfoot.scenario.InputFile;
  * What a command reads: each file once. What is read is known, so that nothing is written over it.
  */
 final class Inputs {
-  /** Largest input that is read before it is refused, in bytes; the readers refuse less. */
+  /**
+   * Largest input that is read before it is refused, in bytes; whoever makes something of it
+   * refuses less, by the limits of the rules. It stands here because what is read may be asked for
+   * before the rules are, and so that rules from outside cannot have anything of any size read.
+   */
   private static final int MOST_READ = 4_000_000;
 
   private final InputStream standard;

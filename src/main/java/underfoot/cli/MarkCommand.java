@@ -158,7 +158,7 @@ final class MarkCommand extends RuleCommand {
   private Integer serve(ClassFile kept, CommandContext context, LessonReport report)
       throws UserError {
     ClassPage pages = new ClassPage(kept, report, context.phrases());
-    try (PageServer server = new PageServer(pages, port)) {
+    try (PageServer server = new PageServer(pages, port, context.facts())) {
       out().println(context.phrases().say("mark-open", "address", server.address()));
       out().flush();
       server.untilStopped();

@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.UUID;
 
 /**
@@ -124,24 +126,53 @@ final class OutputFile {
 
   /** Writes bytes; see {@link #write(String, PrintWriter)}. */
   void write(byte[] content) throws UserError {
-    Path target = target();
-    Path beside = target.resolveSibling(".underfoot-" + UUID.randomUUID() + ".part");
+    Map<OutputFile, byte[]> alone = new LinkedHashMap<>();
+    alone.put(this, content);
+    write(alone);
+  }
+
+  /**
+   * Writes several files, in their order: none is in its place before there is room for all.
+   *
+   * @throws UserError if one cannot be written; then nothing has changed
+   */
+  static void write(Map<OutputFile, byte[]> files) throws UserError {
+    Map<OutputFile, Path> ready = new LinkedHashMap<>();
     try {
-      try (FileChannel channel =
-          FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-        ByteBuffer bytes = ByteBuffer.wrap(content);
-        while (bytes.hasRemaining()) {
-          channel.write(bytes);
-        }
-        channel.force(true);
+      for (Map.Entry<OutputFile, byte[]> one : files.entrySet()) {
+        Path target = one.getKey().target();
+        Path beside = target.resolveSibling(".underfoot-" + UUID.randomUUID() + ".part");
+        ready.put(one.getKey(), beside);
+        one.getKey().write(beside, one.getValue());
       }
-      move(beside, target);
+      for (Map.Entry<OutputFile, Path> one : ready.entrySet()) {
+        one.getKey().move(one.getValue());
+      }
+    } finally {
+      ready.values().forEach(beside -> beside.toFile().delete()); // there if something went wrong
+    }
+  }
+
+  private void write(Path beside, byte[] content) throws UserError {
+    try (FileChannel channel =
+        FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer bytes = ByteBuffer.wrap(content);
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
+    } catch (IOException e) {
+      throw new UserError(Exit.INTERNAL, Main.cut(name) + " cannot be written, so nothing was");
+    }
+  }
+
+  private void move(Path beside) throws UserError {
+    try {
+      move(beside, target());
     } catch (FileAlreadyExistsException e) {
       throw UserError.usage(Main.cut(name) + " is there already; add --replace to write over it");
     } catch (IOException e) {
-      throw new UserError(Exit.INTERNAL, Main.cut(name) + " cannot be written, so nothing was");
-    } finally {
-      beside.toFile().delete(); // it is there only if something went wrong
+      throw new UserError(Exit.INTERNAL, Main.cut(name) + " cannot be written");
     }
   }
 

@@ -19,6 +19,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicLong;
+import underfoot.scenario.FactBook;
 
 /**
  * Serves the interview as a page, to this machine only. The address holds a random word that other
@@ -27,8 +28,10 @@ import java.util.concurrent.atomic.AtomicLong;
  */
 final class PageServer implements AutoCloseable {
   private static final int TOKEN_BYTES = 18;
-  private static final int MOST_BODY = 1_200_000;
+
+  /** What is too large is taken in so far and dropped, or the refusal would be lost on the way. */
   private static final int MOST_DROPPED = 4_000_000;
+
   private static final int BACKLOG = 16;
 
   /** More than a page keeps busy, so that one which thinks for long keeps no other from loading. */
@@ -88,16 +91,18 @@ final class PageServer implements AutoCloseable {
   private final PageApi desk;
   private final Site site;
   private final String token;
+  private final int most;
 
   /**
    * Begins to serve.
    *
    * @param desk what answers
    * @param port the port; 0 for a free one
+   * @param limits how much may be sent to it
    * @throws IOException if the port cannot be had
    */
-  PageServer(PageApi desk, int port) throws IOException {
-    this(desk, null, port);
+  PageServer(PageApi desk, int port, FactBook limits) throws IOException {
+    this(desk, null, port, limits);
   }
 
   /**
@@ -105,13 +110,15 @@ final class PageServer implements AutoCloseable {
    *
    * @param site the pages
    * @param port the port; 0 for a free one
+   * @param limits how much may be sent to it
    * @throws IOException if the port cannot be had
    */
-  PageServer(Site site, int port) throws IOException {
-    this(null, site, port);
+  PageServer(Site site, int port, FactBook limits) throws IOException {
+    this(null, site, port, limits);
   }
 
-  private PageServer(PageApi desk, Site site, int port) throws IOException {
+  private PageServer(PageApi desk, Site site, int port, FactBook limits) throws IOException {
+    this.most = (int) limits.limit("largest-request");
     this.desk = desk;
     this.site = site;
     byte[] random = new byte[TOKEN_BYTES];
@@ -247,12 +254,12 @@ final class PageServer implements AutoCloseable {
   }
 
   /** The body of a request; null if it was too large, which is then answered. */
-  private static byte[] body(HttpExchange exchange) throws IOException {
-    byte[] body = exchange.getRequestBody().readNBytes(MOST_BODY + 1);
-    if (body.length <= MOST_BODY) {
+  private byte[] body(HttpExchange exchange) throws IOException {
+    byte[] body = exchange.getRequestBody().readNBytes(most + 1);
+    if (body.length <= most) {
       return body;
     }
-    exchange.getRequestBody().readNBytes(MOST_DROPPED); // or the answer would be lost on the way
+    exchange.getRequestBody().readNBytes(MOST_DROPPED);
     send(exchange, TOO_LARGE, "text/plain; charset=utf-8", "That is too much.");
     return null;
   }

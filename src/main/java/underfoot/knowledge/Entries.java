@@ -16,6 +16,7 @@ import underfoot.scenario.YamlTree;
  * and rows of their own.
  */
 final class Entries {
+  /** Largest file that is read; it cannot be a limit of the rules, of which it is a file. */
   private static final int MOST_BYTES = 1 << 20;
 
   private Entries() {}

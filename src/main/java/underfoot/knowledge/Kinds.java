@@ -19,7 +19,9 @@ import underfoot.scenario.YamlTree;
  * kind, a column an attribute. Rules take from a row what they ask for, so a new kind is a new row.
  */
 public final class Kinds {
+  /** Largest file that is read; it cannot be a limit of the rules, of which it is a file. */
   private static final int MOST_BYTES = 1 << 20;
+
   private static final String NONE = "none";
   private static final String ITSELF = "itself";
   private static final String IS = "is";

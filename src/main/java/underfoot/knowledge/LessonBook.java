@@ -22,7 +22,10 @@ import underfoot.scenario.YamlTree;
  */
 public record LessonBook(List<Item> topics, List<Item> kinds, List<Item> variations) {
   private static final String FOLDER = "lessons/";
+
+  /** Largest file that is read; it cannot be a limit of the rules, of which it is a file. */
   private static final int MOST_BYTES = 1 << 20;
+
   private static final Set<String> SORTS = Set.of("choice", "sum", "what-if", "order", "faults");
 
   /** Copies the lists. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import underfoot.knowledge.LessonBook;
 import underfoot.quantity.Nearest;
+import underfoot.scenario.FactBook;
 import underfoot.scenario.Fault;
 import underfoot.scenario.Node;
 import underfoot.scenario.ScenarioFaults;
@@ -17,8 +18,6 @@ import underfoot.scenario.YamlTree;
  * @param sheets its sheets, the first one first
  */
 public record Course(String name, List<Sheet> sheets) {
-  private static final int MOST_BYTES = 200_000;
-  private static final int MOST_QUESTIONS = 40;
   private static final int USUAL = 9;
 
   /** Copies the list. */
@@ -48,19 +47,31 @@ public record Course(String name, List<Sheet> sheets) {
    * @param file its name, for messages
    * @param content its bytes
    * @param book where topics are looked up
+   * @param limits how much it may hold
    * @throws ScenarioFaults with everything that is wrong with it
    */
-  public static Course read(String file, byte[] content, LessonBook book) throws ScenarioFaults {
+  public static Course read(String file, byte[] content, LessonBook book, FactBook limits)
+      throws ScenarioFaults {
     List<Fault> faults = new ArrayList<>();
-    Node tree = YamlTree.read(file, content, MOST_BYTES);
+    Node tree = YamlTree.read(file, content, (int) limits.limit("largest-course"));
+    int most = (int) limits.limit("most-questions");
     List<String> topics = book.topics().stream().map(LessonBook.Item::id).toList();
     List<Sheet> sheets = new ArrayList<>();
     String name = "";
     if (tree instanceof Node.Keys keys) {
       name = text(keys.get("course")).orElse("");
       if (keys.get("sheets") instanceof Node.Items items) {
-        for (Node one : items.items()) {
-          sheet(file, one, topics, faults).ifPresent(sheets::add);
+        int sheetsAtMost = (int) limits.limit("most-sheets");
+        if (items.items().size() > sheetsAtMost) {
+          faults.add(
+              fault(
+                  file,
+                  items.items().get(sheetsAtMost),
+                  "a course has at most " + sheetsAtMost + " sheets",
+                  "the others into a course of their own"));
+        }
+        for (Node one : items.items().subList(0, Math.min(items.items().size(), sheetsAtMost))) {
+          sheet(file, one, topics, most, faults).ifPresent(sheets::add);
         }
       }
     }
@@ -82,7 +93,7 @@ public record Course(String name, List<Sheet> sheets) {
   }
 
   private static Optional<Sheet> sheet(
-      String file, Node node, List<String> topics, List<Fault> faults) {
+      String file, Node node, List<String> topics, int most, List<Fault> faults) {
     int before = faults.size();
     if (!(node instanceof Node.Keys keys)) {
       faults.add(
@@ -113,13 +124,13 @@ public record Course(String name, List<Sheet> sheets) {
       faults.add(fault(file, node, "the sheet has no floors", "floors: [my-floor.yaml]"));
     }
     String many = text(keys.get("questions")).orElse(Integer.toString(USUAL));
-    boolean whole = many.matches("[1-9][0-9]?") && Integer.parseInt(many) <= MOST_QUESTIONS;
+    boolean whole = many.matches("[1-9][0-9]?") && Integer.parseInt(many) <= most;
     if (!whole) {
       faults.add(
           fault(
               file,
               keys.get("questions"),
-              "a sheet has from 1 to " + MOST_QUESTIONS + " questions",
+              "a sheet has from 1 to " + most + " questions",
               "questions: " + USUAL));
     }
     return faults.size() > before

@@ -66,11 +66,11 @@ public final class LessonMaker {
    * @param most how many questions at the most
    */
   public Lesson make(Scenario scenario, OptionalLong seed, Collection<Item> kinds, int most) {
-    Workshop here = shop.remembering();
-    Assessment assessment = here.advisor().advise(scenario);
+    Assessment assessment = shop.advisor().advise(scenario);
+    Workshop here = shop.remembering(assessment);
     List<String> changes = List.of();
     if (seed.isPresent()) {
-      Variant.Drawn drawn = Variant.of(here.advisor(), shop.book(), assessment, seed.getAsLong());
+      Variant.Drawn drawn = Variant.of(here, assessment, seed.getAsLong());
       assessment = drawn.assessment();
       changes = drawn.changes();
     }
@@ -103,6 +103,11 @@ public final class LessonMaker {
 
   private static Optional<Question> ask(Workshop shop, Floor floor, Item kind) {
     if (!floor.holds(kind.list("needs")) || !floor.allows(kind.list("acts"))) {
+      return Optional.empty();
+    }
+    boolean answered = kind.field("try").isEmpty();
+    boolean told = List.of("choice", "sum", "order").contains(kind.field("sort"));
+    if (!(told && answered) && !shop.tries().enough()) {
       return Optional.empty();
     }
     return Values.of(kind, floor, shop.prices())

@@ -30,13 +30,15 @@ final class Variant {
 
   private final Advisor advisor;
   private final LessonBook book;
+  private final Tries tries;
   private final Random random;
   private final List<String> changes = new ArrayList<>();
   private Assessment assessment;
 
-  private Variant(Advisor advisor, LessonBook book, Assessment stated, long seed) {
-    this.advisor = advisor;
-    this.book = book;
+  private Variant(Workshop shop, Assessment stated, long seed) {
+    this.advisor = shop.advisor();
+    this.book = shop.book();
+    this.tries = shop.tries();
     this.assessment = stated;
     this.random = new Random(LessonMaker.scattered(seed));
   }
@@ -49,8 +51,8 @@ final class Variant {
    */
   record Drawn(Assessment assessment, List<String> changes) {}
 
-  static Drawn of(Advisor advisor, LessonBook book, Assessment stated, long seed) {
-    Variant variant = new Variant(advisor, book, stated, seed);
+  static Drawn of(Workshop shop, Assessment stated, long seed) {
+    Variant variant = new Variant(shop, stated, seed);
     variant.draw();
     return new Drawn(variant.assessment, List.copyOf(variant.changes));
   }
@@ -98,6 +100,9 @@ final class Variant {
         changed = one.in(changed);
       }
     } catch (ScenarioFaults contradiction) {
+      return false;
+    }
+    if (!tries.spend()) {
       return false;
     }
     Assessment then = advisor.advise(changed);

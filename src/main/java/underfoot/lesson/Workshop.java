@@ -12,6 +12,7 @@ import underfoot.knowledge.ProposedKinds;
 import underfoot.plan.ProposalDraft;
 import underfoot.reasoning.Advisor;
 import underfoot.reasoning.Assessment;
+import underfoot.reasoning.Effort;
 import underfoot.reasoning.ProposalAssessor;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.Scenario;
@@ -27,7 +28,7 @@ import underfoot.scenario.ScenarioReader;
  * @param kinds what people call layers
  * @param proposals what proposals may say
  * @param judge thinks proposals through, and may remember; what it cites may be what it remembers
- * @param remembered what was tried on the one floor that is asked about
+ * @param tries what was tried on the one floor that is asked about, and how much may be
  */
 public record Workshop(
     Advisor advisor,
@@ -36,7 +37,7 @@ public record Workshop(
     ProposedKinds kinds,
     FactBook proposals,
     Advisor judge,
-    Map<List<String>, Optional<Assessment>> remembered) {
+    Tries tries) {
 
   /**
    * @param advisor thinks floors through
@@ -47,13 +48,17 @@ public record Workshop(
    */
   public Workshop(
       Advisor advisor, LessonBook book, PriceBook prices, ProposedKinds kinds, FactBook proposals) {
-    this(advisor, book, prices, kinds, proposals, advisor, Map.of());
+    this(advisor, book, prices, kinds, proposals, advisor, new Tries(0));
   }
 
-  /** The same, and what is thought through is remembered: for one floor and what is tried on it. */
-  Workshop remembering() {
-    return new Workshop(
-        advisor, book, prices, kinds, proposals, advisor.remembering(), new java.util.HashMap<>());
+  /**
+   * The same, and what is thought through is remembered: for one floor and what is tried on it.
+   *
+   * @param stated what was decided on the floor, which tells how much may be tried
+   */
+  Workshop remembering(Assessment stated) {
+    Tries some = new Tries(Effort.ofLesson(stated));
+    return new Workshop(advisor, book, prices, kinds, proposals, advisor.remembering(), some);
   }
 
   /**
@@ -63,12 +68,9 @@ public record Workshop(
    * @return empty if that contradicts what else is stated
    */
   Optional<Floor> changed(Floor floor, List<String> edits) {
-    Optional<Assessment> then = remembered.get(edits);
-    if (then == null) {
-      then = tried(floor, edits);
-      remembered.put(edits, then);
-    }
-    return then.map(assessment -> new Floor(assessment, floor.random()));
+    return tries
+        .of(edits, () -> tried(floor, edits))
+        .map(assessment -> new Floor(assessment, floor.random()));
   }
 
   private Optional<Assessment> tried(Floor floor, List<String> edits) {
@@ -95,6 +97,7 @@ public record Workshop(
 
   /** The faults that are found of a proposal, each as the rule that found it and its layer. */
   List<Finding> faults(Assessment assessment, ProposalDraft draft) {
+    tries.spend();
     try {
       Scenario read =
           new ScenarioReader(proposals)

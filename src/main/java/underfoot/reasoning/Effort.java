@@ -15,9 +15,10 @@ import underfoot.knowledge.Figures;
  * so the work of a search is known before it starts; where not everything can be tried, the advice
  * says so.
  */
-final class Effort {
+public final class Effort {
   private static final String EFFORT = "trials-effort";
   private static final String TALK = "interview-effort";
+  private static final String LESSON = "lesson-effort";
   private static final String WAY = "trials-effort-of-a-way";
   private static final String CORNER = "trials-effort-of-a-corner";
   private static final String ROUNDS = "trials-effort-of-levels";
@@ -27,6 +28,16 @@ final class Effort {
   /** How often a floor may be thought through again to find the next question about it. */
   static int ofTalk(Assessment assessment) {
     return (int) (assessment.knowledge().figures().get(TALK).value() / of(assessment));
+  }
+
+  /**
+   * How often a floor may be thought through again to make a lesson on it.
+   *
+   * @param assessment what was decided on it
+   * @return none, if it is too much
+   */
+  public static int ofLesson(Assessment assessment) {
+    return (int) (assessment.knowledge().figures().get(LESSON).value() / of(assessment));
   }
 
   /** How often a floor may be thought through again in one search; never, if it is too much. */

@@ -250,12 +250,12 @@ final class Consistency {
     double slack = book.limit("reading-outside-outline");
     double place = book.limit("same-place");
     double height = book.limit("same-height");
-    Predicate<Reading> held = outline.isEmpty() ? one -> true : Outline.holding(outline);
+    Predicate<Reading> held = outline.isEmpty() ? one -> true : Outline.within(outline, slack);
     Map<Long, Integer> seen = new HashMap<>();
     for (int i = 0; i < readings.size(); i++) {
       Reading reading = readings.get(i);
       Node at = i < places.size() ? places.get(i) : NOWHERE;
-      if (!held.test(reading) && Outline.outside(outline, reading.x(), reading.y()) > slack) {
+      if (!held.test(reading)) {
         found.add(
             at,
             String.format(

@@ -148,7 +148,7 @@ public final class FactBook {
   }
 
   /**
-   * A limit on what a scenario may hold.
+   * A limit on what comes from outside: what a scenario may hold, how large a file may be.
    *
    * @param name its name in {@code rules/facts/limits.yaml}
    * @return its value in the base unit

@@ -5,9 +5,11 @@ import java.util.function.Predicate;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.algorithm.locate.PointOnGeometryLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /** The geometry of a room's outline, in millimetres. */
 final class Outline {
@@ -45,18 +47,39 @@ final class Outline {
           fact.word() + " encloses no floor: its corners lie on one line",
           "check the corners; each is [x, y]");
     }
+    STRtree walls = walls(points);
     for (int i = 0; i < n; i++) {
-      for (int j = i + 1; j < n; j++) {
-        if (meet(points, i, j)) {
-          return Fault.at(
-              file,
-              places.get(j),
-              fact.word() + ": " + wall(i, n) + " and " + wall(j, n) + " cross or touch",
-              "list the corners in order, walking once round the room");
+      int meets = n;
+      for (Object other : walls.query(around(points, i))) {
+        int j = (Integer) other;
+        if (j > i && j < meets && meet(points, i, j)) {
+          meets = j;
         }
+      }
+      if (meets < n) {
+        return Fault.at(
+            file,
+            places.get(meets),
+            fact.word() + ": " + wall(i, n) + " and " + wall(meets, n) + " cross or touch",
+            "list the corners in order, walking once round the room");
       }
     }
     return null;
+  }
+
+  /** The walls by where they stand, so that each is held only against those beside it. */
+  private static STRtree walls(List<Point> points) {
+    STRtree walls = new STRtree();
+    for (int i = 0; i < points.size(); i++) {
+      walls.insert(around(points, i), i);
+    }
+    return walls;
+  }
+
+  private static Envelope around(List<Point> points, int wall) {
+    Point a = points.get(wall);
+    Point b = points.get((wall + 1) % points.size());
+    return new Envelope(a.x(), b.x(), a.y(), b.y());
   }
 
   /** The enclosed area in mm2, negative if the corners run clockwise. */
@@ -91,21 +114,24 @@ final class Outline {
     return one -> within.locate(new Coordinate(one.x(), one.y())) != Location.EXTERIOR;
   }
 
-  /** How far a place lies outside the outline, in mm; 0 within it. */
-  static double outside(List<Point> points, double x, double y) {
-    boolean inside = false;
-    double nearest = Double.MAX_VALUE;
-    int n = points.size();
-    for (int i = 0; i < n; i++) {
-      Point a = points.get(i);
-      Point b = points.get(i + 1 == n ? 0 : i + 1);
-      if ((a.y() > y) != (b.y() > y)
-          && x < (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()) + a.x()) {
-        inside = !inside;
+  /** Tells which readings lie in an outline, or no farther outside it than they may. */
+  static Predicate<Reading> within(List<Point> corners, double slack) {
+    Predicate<Reading> held = holding(corners);
+    STRtree walls = walls(corners);
+    return one -> held.test(one) || near(corners, walls, one, slack);
+  }
+
+  private static boolean near(List<Point> corners, STRtree walls, Reading one, double slack) {
+    Envelope about = new Envelope(new Coordinate(one.x(), one.y()));
+    about.expandBy(slack);
+    for (Object wall : walls.query(about)) {
+      Point a = corners.get((Integer) wall);
+      Point b = corners.get(((Integer) wall + 1) % corners.size());
+      if (squaredDistance(a, b, one.x(), one.y()) <= slack * slack) {
+        return true;
       }
-      nearest = Math.min(nearest, squaredDistance(a, b, x, y));
     }
-    return inside ? 0 : Math.sqrt(nearest);
+    return false;
   }
 
   private static double squaredDistance(Point a, Point b, double x, double y) {
@@ -141,12 +167,6 @@ final class Outline {
     }
     if (i == 0 && j == n - 1) {
       return foldsBack(c, a, b);
-    }
-    if (Math.max(a.x(), b.x()) < Math.min(c.x(), d.x())
-        || Math.max(c.x(), d.x()) < Math.min(a.x(), b.x())
-        || Math.max(a.y(), b.y()) < Math.min(c.y(), d.y())
-        || Math.max(c.y(), d.y()) < Math.min(a.y(), b.y())) {
-      return false;
     }
     double abc = side(a, b, c);
     double abd = side(a, b, d);

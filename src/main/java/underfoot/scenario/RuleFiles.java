@@ -73,6 +73,9 @@ public interface RuleFiles {
 
   /** Files in a folder. */
   record Folder(Path root) implements RuleFiles {
+    /**
+     * Largest file of rules that is read; it cannot be a limit of the rules, which it is read for.
+     */
     private static final int MOST_BYTES = 4_000_000;
 
     @Override

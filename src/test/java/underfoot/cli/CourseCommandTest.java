@@ -250,7 +250,7 @@ class CourseCommandTest {
     ClassFile file = ClassFile.open(context, kept.toString());
     ClassPage pages = new ClassPage(file, new LessonReport(context.knowledge()), context.phrases());
     HttpClient client = HttpClient.newHttpClient();
-    try (PageServer server = new PageServer(pages, 0)) {
+    try (PageServer server = new PageServer(pages, 0, context.facts())) {
       URI list = URI.create(server.address());
       HttpResponse<String> all =
           client.send(HttpRequest.newBuilder(list).build(), HttpResponse.BodyHandlers.ofString());
@@ -371,5 +371,28 @@ class CourseCommandTest {
         .contains("floor-humidity-limit: 60 % (was: 75 %)")
         .contains("also to do first: find the moisture")
         .contains("newly holds:", "‹DAMP-33›", "rests on: floor-humidity-limit");
+  }
+
+  @Test
+  void a_course_has_no_more_sheets_than_a_year_has_room_for(@TempDir Path folder) throws Exception {
+    Path much = folder.resolve("long.yaml");
+    String sheet = "  - {sheet: One, topics: [bed], floors: [hall-on-a-slab.yaml]}\n";
+    Files.writeString(much, "course: A long one\nsheets:\n" + sheet.repeat(3000));
+    Console.Ran ran =
+        Console.run("lesson", "--course=" + much, "--out", folder.resolve("out").toString());
+    assertThat(ran.exit()).isEqualTo(Exit.SCENARIO_INVALID);
+    assertThat(ran.err()).contains("long.yaml:63:", "a course has at most 60 sheets");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void a_class_that_is_too_large_is_not_read(@TempDir Path folder) throws Exception {
+    Path large = folder.resolve("class.jsonl");
+    try (java.io.RandomAccessFile file = new java.io.RandomAccessFile(large.toFile(), "rw")) {
+      file.setLength(60_000_000);
+    }
+    Console.Ran ran = Console.run("mark", large.toString());
+    assertThat(ran.exit()).isEqualTo(Exit.WRONG_USAGE);
+    assertThat(ran.err()).contains("is larger than 50 MB");
   }
 }

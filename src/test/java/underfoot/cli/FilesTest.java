@@ -1,15 +1,19 @@
 package underfoot.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.abort;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -299,5 +303,26 @@ class FilesTest {
       String said = new String(process.start().getInputStream().readAllBytes());
       assertThat(said).as("%s", called).contains("-jar " + home.toRealPath() + "/underfoot.jar");
     }
+  }
+
+  @Test
+  void of_several_files_none_is_written_where_one_cannot_be() throws Exception {
+    Path first = folder.resolve("first.html");
+    Path second = folder.resolve("gone/second.html");
+    Files.createDirectory(second.getParent());
+    Inputs nothing = new Inputs(InputStream.nullInputStream());
+    Map<OutputFile, byte[]> both = new LinkedHashMap<>();
+    both.put(new OutputFile(first.toString(), false, nothing), new byte[1]);
+    both.put(new OutputFile(second.toString(), false, nothing), new byte[1]);
+    Files.delete(second.getParent());
+    assertThatThrownBy(() -> OutputFile.write(both)).isInstanceOf(UserError.class);
+    assertThat(first).doesNotExist();
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left.filter(one -> one.toString().endsWith(".part"))).isEmpty();
+    }
+    Files.createDirectory(second.getParent());
+    OutputFile.write(both);
+    assertThat(first).exists();
+    assertThat(second).exists();
   }
 }

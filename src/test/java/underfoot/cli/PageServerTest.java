@@ -34,7 +34,7 @@ class PageServerTest {
         new Environment(
             new ByteArrayInputStream(new byte[0]), Map.of(), false, () -> Floors.advisor().rules());
     CommandContext bench = new CommandContext(null, null, around);
-    server = new PageServer(new PageApi(bench, bench.conversation().begun()), 0);
+    server = new PageServer(new PageApi(bench, bench.conversation().begun()), 0, bench.facts());
     at = URI.create(server.address());
   }
 

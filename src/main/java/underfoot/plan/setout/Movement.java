@@ -126,27 +126,30 @@ public record Movement(double[] x, double[] y, double width) {
 
   /** A place before widening, from one after it. */
   double back(double place, double[] widened, Pattern pattern) {
-    double moved = place;
     double extra = extra(pattern);
     double half = pattern.joint() / 2;
-    for (double at : widened) {
-      double begin = at + half;
-      if (moved <= begin) {
-        break; // they rise
+    int before = before(place - half, widened, extra);
+    // Within a joint a place is where the joint begins.
+    return before == 0 ? place : Math.max(place - before * extra, widened[before - 1] + half);
+  }
+
+  /** How many joints begin before a place, where each stands so much further on; they rise. */
+  private static int before(double place, double[] widened, double further) {
+    int from = 0;
+    int to = widened.length;
+    while (from < to) {
+      int middle = (from + to) >>> 1;
+      if (widened[middle] + middle * further < place) {
+        from = middle + 1;
+      } else {
+        to = middle;
       }
-      moved -= Math.min(extra, moved - begin);
     }
-    return moved;
+    return from;
   }
 
   /** How far a tile that begins at a place before widening is moved on, mm. */
   double on(double begin, double[] widened, Pattern pattern) {
-    double moved = 0;
-    for (double at : widened) {
-      if (begin > at + pattern.joint() / 2) {
-        moved += extra(pattern);
-      }
-    }
-    return moved;
+    return before(begin - pattern.joint() / 2, widened, 0) * extra(pattern);
   }
 }

@@ -1,6 +1,7 @@
 package underfoot.plan.setout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -37,7 +38,8 @@ final class Places {
     Places places = new Places(pattern.periodX());
     // Rows that are set on begin at other places.
     double step = places.period / pattern.kind().rows();
-    places.add(walls, tooManyWalls(field), corners, tile, step, weights, movement, pattern);
+    double[] joints = movement.x();
+    places.add(walls, tooManyWalls(field), corners, tile, step, weights, joints, movement, pattern);
     centred.forEach(x -> places.add(x, step));
     return places.found;
   }
@@ -56,8 +58,17 @@ final class Places {
     }
     double tile = pattern.tiles().get(0).h();
     Places places = new Places(pattern.periodY());
+    double[] joints = movement.y();
     places.add(
-        walls, tooManyWalls(field), corners, tile, places.period, weights, movement, pattern);
+        walls,
+        tooManyWalls(field),
+        corners,
+        tile,
+        places.period,
+        weights,
+        joints,
+        movement,
+        pattern);
     centred.forEach(y -> places.add(y, places.period));
     return places.found;
   }
@@ -69,12 +80,14 @@ final class Places {
       double tile,
       double step,
       Weights weights,
+      double[] joints,
       Movement movement,
       Pattern pattern) {
     double extra = movement.extra(pattern);
     int widened = extra > 0 ? movement.x().length + movement.y().length : 0;
     for (double corner : corners) {
-      for (int m = 0; m <= widened; m++) {
+      int last = tooMany ? Math.min(widened, before(corner, joints) + 1) : widened;
+      for (int m = tooMany ? Math.max(0, last - 2) : 0; m <= last; m++) {
         add(corner - m * extra, step);
         add(corner - m * extra - tile, step);
       }
@@ -82,7 +95,8 @@ final class Places {
     double[] limits = {weights.sliverLimit(tile), weights.leastShare() * tile};
     double pair = tile - weights.kerf();
     for (double[] wall : walls) {
-      for (int m = 0; m <= widened; m++) {
+      int last = tooMany ? Math.min(widened, before(wall[0], joints) + 1) : widened;
+      for (int m = tooMany ? Math.max(0, last - 2) : 0; m <= last; m++) {
         for (double limit : limits) {
           double at = wall[0] - m * extra;
           add(wall[1] > 0 ? at - tile + limit : at - limit, step);
@@ -96,6 +110,15 @@ final class Places {
         }
       }
     }
+  }
+
+  /**
+   * How many widened joints lie before a place: in a room of many walls, the only ones it is asked
+   * whether they have moved it on, or corners and joints would be multiplied.
+   */
+  private static int before(double place, double[] joints) {
+    int found = Arrays.binarySearch(joints, place);
+    return found < 0 ? -found - 1 : found;
   }
 
   /** Adds a place, and all that lie whole steps from it within the period. */

@@ -59,4 +59,23 @@ class MovementTest {
     assertThat(both.cut(HALF, tall, 0).get(0).getEnvelopeInternal().getMinX()).isEqualTo(596);
     assertThat(both.cut(GRID, tall, 0)).isEmpty();
   }
+
+  @Test
+  void a_place_is_taken_back_by_every_joint_before_it_and_to_where_one_begins_if_it_is_within() {
+    Movement joints = new Movement(new double[0], new double[0], 8);
+    double[] widened = {600, 1203, 1806};
+    // A joint is 5 wider from its middle on, which lies at 601.5 before widening.
+    assertThat(joints.back(500, widened, GRID)).isEqualTo(500);
+    assertThat(joints.back(601.5, widened, GRID)).isEqualTo(601.5);
+    assertThat(joints.back(603, widened, GRID)).isEqualTo(601.5);
+    assertThat(joints.back(606.5, widened, GRID)).isEqualTo(601.5);
+    assertThat(joints.back(607, widened, GRID)).isEqualTo(602);
+    assertThat(joints.back(1209.5, widened, GRID)).isEqualTo(1204.5);
+    assertThat(joints.back(1212, widened, GRID)).isEqualTo(1204.5);
+    assertThat(joints.back(5015, widened, GRID)).isEqualTo(5000);
+    assertThat(joints.on(500, widened, GRID)).isZero();
+    assertThat(joints.on(603, widened, GRID)).isEqualTo(5);
+    assertThat(joints.on(5000, widened, GRID)).isEqualTo(15);
+    assertThat(joints.back(700, new double[0], GRID)).isEqualTo(700);
+  }
 }
