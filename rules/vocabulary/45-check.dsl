@@ -22,6 +22,7 @@
 [condition][]It is any kind of {family}=Fact( about == $thing.about, says == "layer family: {family}" )
 [condition][]It is a board or a sheet=Fact( about == $thing.about, name == "layer family", text in ( "board", "deck" ) )
 [condition][]It is screwed into the old deck=Fact( about == $thing.about, name == "part", text in ( "rigid-board", "foam-board", "ply-overlay" ) )
+[condition][]It does the work of a liquid seal=Fact( about == $thing.about, name == "part", text in ( "tanking", "cement-tanking", "resin-tanking" ) )
 [condition][]It does the work of {layer}=Fact( about == $thing.about, says == "part: {layer}" )
 [condition][]It lies straight on {family}=Fact( about == $thing.about, says == "lies on: {family}" )
 [condition][]It suits what lies beside it=not Fact( about == $thing.about, name == "beside its neighbours" )
