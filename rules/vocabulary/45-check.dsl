@@ -27,6 +27,8 @@
 [condition][]It lies straight on {family}=Fact( about == $thing.about, says == "lies on: {family}" )
 [condition][]It suits what lies beside it=not Fact( about == $thing.about, name == "beside its neighbours" )
 [condition][]No {work} lies over it=not Fact( about == $thing.about, says == "lies under: {work}" )
+[condition][]The proposed joint is more than its {range}=$joint : Fact( name == "proposed joint", about == "" ) Fact( name == "{range}", about == $thing.about, number < $joint.number )
+[condition][]The proposed joint is less than its {range}=$joint : Fact( name == "proposed joint", about == "" ) Fact( name == "{range}", about == $thing.about, number > $joint.number )
 [condition][]Its {name} is more than its {other}=$itsGreater : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number < $itsGreater.number )
 
 # --- how much of it
