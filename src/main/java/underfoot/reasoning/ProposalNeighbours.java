@@ -87,15 +87,23 @@ final class ProposalNeighbours {
 
   /** What is wrong. */
   List<Finding> wrong() {
-    List<StackLayer> missing = fit.map(ProposalMatch::missing).orElse(List.of());
+    List<StackLayer> missing =
+        fit.stream()
+            .flatMap(
+                one -> one.missing().stream().filter(part -> !one.missingWithWhatItCarries(part)))
+            .toList();
+    Set<String> told = new HashSet<>();
     List<Finding> findings = new ArrayList<>();
     for (LayersBeside.Wrong one : beside.wrong(stack.kinds())) {
-      boolean told =
+      boolean asMissing =
           one.ruling().answer() == Answer.ONLY_WITH
               && missing.stream()
                   .anyMatch(
                       layer -> beside.works(layer.kind().id()).contains(one.ruling().between()));
-      if (!told) {
+      // What lacks the same beneath it is told of the layer it touches, and not of the next as well.
+      String lack = one.upper() + one.ruling().wording();
+      boolean again = one.ruling().answer() == Answer.ONLY_WITH && !told.add(lack);
+      if (!asMissing && !again) {
         int at = stack.layers().get(one.place());
         findings.add(finding(one, layers.get(at < 0 ? stack.layers().get(one.upper()) : at)));
       }
