@@ -10,8 +10,8 @@ import underfoot.knowledge.Facts;
 import underfoot.scenario.Scenario;
 
 /**
- * The floor of a room as it lies before a door: how far it goes on, and how much of it lies within a
- * line across the way in.
+ * The floor of a room as it lies before a door: how far it goes on, and how much of it lies within
+ * a line across the way in.
  *
  * @param floor the room, mm
  * @param from one side of the opening, mm
@@ -50,8 +50,7 @@ public record WayIn(Polygon floor, Coordinate from, Coordinate to, double inX, d
     Coordinate from = new Coordinate(a.x() + start * ux, a.y() + start * uy);
     Coordinate to = new Coordinate(from.x + width * ux, from.y + width * uy);
     double inwards = LevelSurvey.turnsLeft(outline) ? 1 : -1;
-    return Optional.of(
-        new WayIn(room.get().floor(), from, to, -uy * inwards, ux * inwards));
+    return Optional.of(new WayIn(room.get().floor(), from, to, -uy * inwards, ux * inwards));
   }
 
   /** How far the room goes on before the middle of the opening, square to the wall, mm. */
@@ -71,8 +70,8 @@ public record WayIn(Polygon floor, Coordinate from, Coordinate to, double inX, d
   }
 
   /**
-   * The floor between the wall of the door and a line across the room, m2; what lies behind a corner
-   * and is not reached from the door without crossing the line is not counted.
+   * The floor between the wall of the door and a line across the room, m2; what lies behind a
+   * corner and is not reached from the door without crossing the line is not counted.
    *
    * @param distance how far the line is from the wall, mm
    */
