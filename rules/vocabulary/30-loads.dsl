@@ -4,4 +4,5 @@
 [condition][]With the heavy things the joists bend more than the tile stands=$joist : Fact( name == "joist ratio with items after", about == "" ) Fact( name == "bending the tile stands", about == "", number > $joist.number )
 [condition][]By the joists as measured {figure} is kept with the heavy things=$use : Fact( name == "bending use with items before", about == "" ) Figure( name == "{figure}", number >= $use.number )
 [condition][]The finished deck dips more under one spot than {figure} allows=$spot : Fact( name == "deck point ratio after", about == "" ) Figure( name == "{figure}", number > $spot.number )
+[condition][]Its mass has been told=Fact( name == "heavy item mass", about == $thing.about, from == "scenario" )
 [condition][]A heavy thing stands on the floor=$heavy : Fact( name == "heaviest item" ) Figure( name == "heavy-item-on-timber", number <= $heavy.number )

@@ -22,10 +22,13 @@
 [condition][]It is any kind of {family}=Fact( about == $thing.about, says == "layer family: {family}" )
 [condition][]It is a board or a sheet=Fact( about == $thing.about, name == "layer family", text in ( "board", "deck" ) )
 [condition][]It is screwed into the old deck=Fact( about == $thing.about, name == "part", text in ( "rigid-board", "foam-board", "ply-overlay" ) )
+[condition][]It does the work of a liquid seal=Fact( about == $thing.about, name == "part", text in ( "tanking", "cement-tanking", "resin-tanking" ) )
 [condition][]It does the work of {layer}=Fact( about == $thing.about, says == "part: {layer}" )
 [condition][]It lies straight on {family}=Fact( about == $thing.about, says == "lies on: {family}" )
 [condition][]It suits what lies beside it=not Fact( about == $thing.about, name == "beside its neighbours" )
 [condition][]No {work} lies over it=not Fact( about == $thing.about, says == "lies under: {work}" )
+[condition][]The proposed joint is more than its {range}=$joint : Fact( name == "proposed joint", about == "" ) Fact( name == "{range}", about == $thing.about, number < $joint.number )
+[condition][]The proposed joint is less than its {range}=$joint : Fact( name == "proposed joint", about == "" ) Fact( name == "{range}", about == $thing.about, number > $joint.number )
 [condition][]Its {name} is more than its {other}=$itsGreater : Fact( name == "{name}", about == $thing.about ) Fact( name == "{other}", about == $thing.about, number < $itsGreater.number )
 
 # --- how much of it

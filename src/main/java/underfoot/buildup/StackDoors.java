@@ -12,6 +12,7 @@ import underfoot.measure.PourSurface;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.measure.TracedFacts;
+import underfoot.measure.WayIn;
 import underfoot.scenario.Scenario;
 
 /** What a build-up leaves at the doors. */
@@ -51,7 +52,7 @@ final class StackDoors {
       Facts known = Facts.over(facts).addAll(one.list());
       trim(door, figures, known, one);
       if (stack.poured()) {
-        new Wedge(door, figures, known, one).work(doorway, evened);
+        new Wedge(door, figures, known, one).work(doorway, evened, WayIn.of(scenario, facts, door));
       }
       found.list().addAll(one.list());
     }

@@ -23,6 +23,7 @@ import java.util.Map;
  * @param onlyIf what must be held for it to be bought, as a fact says it, such as {@code bed made
  *     of: resin}; empty for nothing
  * @param notIf what must not be held for it to be bought; empty for nothing
+ * @param less facts of floor that it is not bought for, m2, such as what falls to a drain
  * @param asOne whether it is sold in one piece that must not be larger than the amount
  */
 public record MaterialItem(
@@ -36,10 +37,12 @@ public record MaterialItem(
     Map<String, String> besides,
     String onlyIf,
     String notIf,
+    List<String> less,
     boolean asOne) {
   /** Copies the list. */
   public MaterialItem {
     forLayers = List.copyOf(forLayers);
+    less = List.copyOf(less);
     besides = Collections.unmodifiableMap(new LinkedHashMap<>(besides));
   }
 

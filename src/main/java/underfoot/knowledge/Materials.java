@@ -50,6 +50,7 @@ public final class Materials {
               besides(entry, figures),
               entry.field("only if"),
               entry.field("not if"),
+              entry.lists().getOrDefault("less", List.of()),
               entry.field("sold").equals("as one")));
     }
     return new Materials(items);

@@ -107,7 +107,7 @@ public record Doorway(
       }
       double under = highest(survey, from, to);
       double swung = survey.highestWithin(within);
-      double before = roomBefore(survey.room().orElseThrow().floor(), from, to, vx, vy);
+      double before = new WayIn(survey.room().orElseThrow().floor(), from, to, vx, vy).room();
       return Optional.of(new Doorway(survey, from, to, within, vx, vy, under, swung, before));
     }
   }
@@ -137,6 +137,11 @@ public record Doorway(
     return SHAPES.createPolygon(ring.toArray(new Coordinate[0]));
   }
 
+  /** The floor before it. */
+  public WayIn wayIn() {
+    return new WayIn(survey.room().orElseThrow().floor(), from, to, inX, inY);
+  }
+
   /** Depth of a pour midway in the opening, mm. */
   public double depthInTheOpening(PourSurface pour) {
     double x = (from.x + to.x) / 2;
@@ -159,24 +164,6 @@ public record Doorway(
       most = Math.max(most, pour.at(x, y) - floorAt(x, y));
     }
     return most;
-  }
-
-  private static double roomBefore(
-      Polygon floor, Coordinate from, Coordinate to, double inX, double inY) {
-    double across = floor.getEnvelopeInternal().getDiameter();
-    // A millimetre in, so that the wall itself does not count.
-    Coordinate middle =
-        new Coordinate(
-            (from.x + to.x) / 2 + IN_THE_OPENING * inX, (from.y + to.y) / 2 + IN_THE_OPENING * inY);
-    Coordinate far = new Coordinate(middle.x + across * inX, middle.y + across * inY);
-    Geometry ahead = SHAPES.createLineString(new Coordinate[] {middle, far}).intersection(floor);
-    for (int i = 0; i < ahead.getNumGeometries(); i++) {
-      Geometry stretch = ahead.getGeometryN(i);
-      if (stretch.distance(SHAPES.createPoint(middle)) < IN_THE_OPENING) {
-        return stretch.getLength() + IN_THE_OPENING;
-      }
-    }
-    return 0;
   }
 
   private double floorAt(double x, double y) {

@@ -79,7 +79,8 @@ public final class LevelSurvey {
     return turnsLeft;
   }
 
-  private static boolean turnsLeft(List<Point> outline) {
+  /** Whether the corners of an outline turn left. */
+  static boolean turnsLeft(List<Point> outline) {
     double twice = 0;
     for (int i = 0; i < outline.size(); i++) {
       Point a = outline.get(i);

@@ -157,7 +157,7 @@ final class Amounts {
     }
     Fact area = facts.find("area");
     boolean whole = area != null;
-    double squareMetres = whole ? area.number() : 1;
+    double squareMetres = whole ? Math.max(0, area.number() - less(item, used)) : 1;
     double amount;
     switch (item.by()) {
       case AREA -> amount = squareMetres;
@@ -193,6 +193,19 @@ final class Amounts {
     if (!(amount <= 0)) { // also what cannot be worked out is to be bought
       amounts.add(new Amount(item, layer, amount, whole && !Double.isNaN(amount), 0, used));
     }
+  }
+
+  /** The floor it is not bought for, m2. */
+  private double less(MaterialItem item, List<Object> used) {
+    double less = 0;
+    for (String name : item.less()) {
+      for (String about : facts.abouts(name)) {
+        Fact fact = facts.find(name, about);
+        used.add(fact);
+        less += fact.number();
+      }
+    }
+    return less;
   }
 
   /** What the bed takes besides its own thickness, mm: on the backs of tiles, in hollows. */

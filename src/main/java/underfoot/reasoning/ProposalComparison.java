@@ -278,16 +278,10 @@ final class ProposalComparison {
     told("missing material", name, part.kind().material(), because);
     told("why asked", name, Texts.lower(because.rule().reason()), because);
     told("its turn", name, turn(part), because);
-    StackLayer carried = part;
-    boolean alsoGone = false;
-    for (int j = asked.indexOf(part);
-        j + 1 < asked.size() && ProposalMatch.CARRIERS.contains(carried.kind().family());
-        j++) {
-      carried = asked.get(j + 1);
-      alsoGone |= fit.missing().contains(carried);
-    }
-    worked("missing with what it carries", name, alsoGone ? "yes" : "no");
+    worked("missing with what it carries", name, fit.missingWithWhatItCarries(part) ? "yes" : "no");
     worked("missing beside its like", name, besideItsLike(part) ? "yes" : "no");
+    List<StackLayer> above = fit.carried(part);
+    StackLayer carried = above.isEmpty() ? part : above.get(above.size() - 1);
     boolean bonded = false;
     for (int i = 0; i < layers.size(); i++) {
       StackLayer here = fit.places().get(i).part();

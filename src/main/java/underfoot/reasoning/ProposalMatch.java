@@ -132,6 +132,25 @@ public record ProposalMatch(
     return new ProposalMatch(buildUp, List.of(places), missing, all == 0 ? 0 : matched / all, mark);
   }
 
+  /** The layers that a bed or primer is there to carry, from the next one up; none for others. */
+  List<StackLayer> carried(StackLayer part) {
+    List<StackLayer> asked = buildUp.stack().layers();
+    List<StackLayer> carried = new ArrayList<>();
+    StackLayer last = part;
+    for (int j = asked.indexOf(part);
+        j + 1 < asked.size() && CARRIERS.contains(last.kind().family());
+        j++) {
+      last = asked.get(j + 1);
+      carried.add(last);
+    }
+    return carried;
+  }
+
+  /** Whether what a missing bed or primer carries is missing as well, so that it is not told. */
+  boolean missingWithWhatItCarries(StackLayer part) {
+    return carried(part).stream().anyMatch(missing::contains);
+  }
+
   /** The name of the layer that sets the way apart; empty if no layer does. */
   String mark(List<String> layers) {
     return mark < 0 ? "" : layers.get(mark);

@@ -23,6 +23,9 @@ import underfoot.scenario.Value;
  * told as missing, and not once more here.
  */
 final class ProposalNeighbours {
+  /** The family of what has joints that are grouted. */
+  private static final String TILE = "tile";
+
   private final LayersBeside beside;
   private final Knowledge knowledge;
   private final StackKinds byClass;
@@ -87,15 +90,24 @@ final class ProposalNeighbours {
 
   /** What is wrong. */
   List<Finding> wrong() {
-    List<StackLayer> missing = fit.map(ProposalMatch::missing).orElse(List.of());
+    List<StackLayer> missing =
+        fit.stream()
+            .flatMap(
+                one -> one.missing().stream().filter(part -> !one.missingWithWhatItCarries(part)))
+            .toList();
+    Set<String> told = new HashSet<>();
     List<Finding> findings = new ArrayList<>();
     for (LayersBeside.Wrong one : beside.wrong(stack.kinds())) {
-      boolean told =
+      boolean asMissing =
           one.ruling().answer() == Answer.ONLY_WITH
               && missing.stream()
                   .anyMatch(
                       layer -> beside.works(layer.kind().id()).contains(one.ruling().between()));
-      if (!told) {
+      // What lacks the same beneath it is told of the layer it touches, and not of the next as
+      // well.
+      String lack = one.upper() + one.ruling().wording();
+      boolean again = one.ruling().answer() == Answer.ONLY_WITH && !told.add(lack);
+      if (!asMissing && !again) {
         int at = stack.layers().get(one.place());
         findings.add(finding(one, layers.get(at < 0 ? stack.layers().get(one.upper()) : at)));
       }
@@ -162,7 +174,17 @@ final class ProposalNeighbours {
     return stack;
   }
 
-  /** The classes said of a layer; the class of the grout is said of the uppermost. */
+  /** The tiles, whose joints the grout fills; the uppermost layer where none are listed. */
+  private int tiles() {
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      if (names.get(i).is().stream().anyMatch(id -> beside.works(id).contains(TILE))) {
+        return i;
+      }
+    }
+    return layers.size() - 1;
+  }
+
+  /** The classes said of a layer; the class of the grout is said of the tiles. */
   private List<String> classes(int i) {
     List<String> classes = new ArrayList<>();
     proposal
@@ -174,7 +196,7 @@ final class ProposalNeighbours {
                     given.value() instanceof Value.Choices choices
                         ? choices.chosen()
                         : List.of(given.text())));
-    if (i == layers.size() - 1) { // what the joints are filled with comes last
+    if (i == tiles()) {
       proposal.find("grout").filter(StatedFact::known).ifPresent(one -> classes.add(one.text()));
     }
     return MaterialClasses.strictest(knowledge, classes);

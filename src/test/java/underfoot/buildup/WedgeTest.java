@@ -30,7 +30,8 @@ class WedgeTest {
     facts.add(fact("tile bed depth", "", 4));
     facts.add(fact("pour most", "", 8));
     MeasuredFacts found = new MeasuredFacts();
-    new Wedge("d", FIGURES, facts, found).work(doorway, Optional.ofNullable(pour));
+    new Wedge("d", FIGURES, facts, found)
+        .work(doorway, Optional.ofNullable(pour), doorway.map(Doorway::wayIn));
     return new Facts().addAll(found.list());
   }
 

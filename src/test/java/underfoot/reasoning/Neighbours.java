@@ -69,11 +69,8 @@ final class Neighbours {
         }
         String where = what + ": " + buildUp.way();
         assertThat(target(buildUp)).as(where + ", contact").isGreaterThanOrEqualTo(target(other));
-        if (buildUp.stands()
-            && (other.stack().has("tanking") || other.stack().has("membrane-sealing"))) {
-          assertThat(buildUp.stack().has("tanking") || buildUp.stack().has("membrane-sealing"))
-              .as(where + ", sealing")
-              .isTrue();
+        if (buildUp.stands() && Invariants.sealed(other.stack())) {
+          assertThat(Invariants.sealed(buildUp.stack())).as(where + ", sealing").isTrue();
         }
       }
     }
