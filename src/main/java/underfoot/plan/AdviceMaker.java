@@ -368,7 +368,8 @@ public final class AdviceMaker {
               facts.find("edge", door) != null,
               Double.isNaN(left) ? Optional.empty() : Optional.of(opens),
               opens && facts.number("trim needed", door) > 0,
-              facts.number("step at the door", door)));
+              facts.number("step at the door", door),
+              facts.number("height over the floor beyond", door)));
     }
     LayerThickness above =
         new LayerThickness(

@@ -99,27 +99,36 @@ final class BriefReport {
       return;
     }
     page.heading(phrases.say("heading-build-up"));
-    new TextSection(advice, phrases, page).draw();
-    page.heading(phrases.say("heading-layers"));
+    new TextSection(advice, phrases, page).draw(BriefReport::asSet);
+    boolean headed = false;
     for (Layer layer : advice.layers()) {
       String said = ofThisFloor(layer);
-      if (!said.isEmpty()) { // the others are named in the drawing
-        String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
-        page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
-        page.para(INDENT, INDENT, said, Tone.PLAIN);
+      if (!said.isEmpty()) { // the others are told whole in the drawing
+        if (!headed) {
+          page.heading(phrases.say("heading-layers"));
+          headed = true;
+        }
+        String why = layer.key().isEmpty() ? why(layer) : "";
+        page.para(TextPage.numbered(layer.order()), INDENT, said + why, Tone.PLAIN);
       }
     }
     FloorTold.write(advice, phrases, page);
   }
 
-  /**
-   * What is set by a layer, why it is laid here, and what is said of it that is this floor's own.
-   */
+  /** What is set, combed or cut by a layer, and the rule that lays it; empty for a plain coat. */
+  private static String asSet(Layer layer) {
+    return layer.key().isEmpty()
+        ? ""
+        : Texts.sentence(Texts.capital(String.join("; ", layer.key()))) + why(layer);
+  }
+
+  private static String why(Layer layer) {
+    return " ‹" + layer.reasons().get(0).rule().id() + "›";
+  }
+
+  /** Why a layer is laid here, and what is said of it that is this floor's own. */
   private static String ofThisFloor(Layer layer) {
     StringJoiner said = new StringJoiner(" ");
-    if (!layer.key().isEmpty()) {
-      said.add(Texts.sentence(Texts.capital(String.join("; ", layer.key()))));
-    }
     if (layer.ownReason()) {
       said.add(Texts.sentence(layer.reasons().get(0).rule().reason()));
     }

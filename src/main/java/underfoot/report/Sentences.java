@@ -81,11 +81,12 @@ public final class Sentences {
 
   /** What becomes of a door, and the step in it. */
   public static String doorAndStep(Door door, Phrases phrases) {
-    String step =
-        Double.isNaN(door.stepMm())
-            ? ""
-            : ' ' + phrases.say("door-step", "step", Texts.whole(door.stepMm()));
-    return door(door, phrases) + step;
+    double above = Math.rint(door.aboveBeyondMm());
+    if (Double.isNaN(above)) {
+      return door(door, phrases);
+    }
+    String id = above == 0 ? "door-no-step" : above > 0 ? "door-step-down" : "door-step-up";
+    return door(door, phrases) + ' ' + phrases.say(id, "step", Texts.whole(Math.abs(above)));
   }
 
   /** An amount as it is bought: whole pieces and metres, whole kilogrammes of what is heavy. */

@@ -2,6 +2,7 @@ package underfoot.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
@@ -15,6 +16,7 @@ import underfoot.report.TextPage.Tone;
 final class TextSection {
   private static final int LEVEL = 10;
   private static final int THICKNESS = 10;
+  private static final String HANGING = "     ";
   private static final Map<String, String> GRAIN =
       Map.ofEntries(
           Map.entry("tile", "████"),
@@ -43,7 +45,13 @@ final class TextSection {
     this.inside = page.width() - LEVEL - THICKNESS - 4;
   }
 
+  /** Draws the layers with their names and thicknesses. */
   void draw() {
+    draw(layer -> "");
+  }
+
+  /** Draws them with what is said of each beneath its name; nothing where that is empty. */
+  void draw(Function<Layer, String> said) {
     List<Layer> layers = advice.layers();
     page.line(
         page.paint(
@@ -58,6 +66,10 @@ final class TextSection {
       row(
           GRAIN.getOrDefault(layer.family(), "    ") + " " + layer.order() + " " + layer.name(),
           Sentences.bareThickness(layer.thickness(), phrases));
+      String words = said.apply(layer);
+      if (!words.isEmpty()) {
+        row(HANGING + words, "");
+      }
     }
     rule(0, "╞", "═", "╡");
     row("//// " + phrases.say("old-floor", "base", advice.base()), "");
@@ -70,10 +82,9 @@ final class TextSection {
   }
 
   private void row(String words, String thickness) {
-    String hanging = "     ";
     boolean first = true;
-    for (String text : TextPage.wrap(words, inside, inside - hanging.length())) {
-      String line = first ? text : hanging + text;
+    for (String text : TextPage.wrap(words, inside, inside - HANGING.length())) {
+      String line = first ? text : HANGING + text;
       page.line(
           " ".repeat(LEVEL)
               + "│ "

@@ -71,6 +71,11 @@ public final class TimeText {
     return DAY.format(on);
   }
 
+  /** A day of the week and its date without the year, such as {@code Wed 14 Jan}. */
+  public static String weekday(LocalDateTime on) {
+    return WEEKDAY.format(on);
+  }
+
   /** A day without its year, such as {@code 14 Jan}. */
   public static String dayAndMonth(LocalDateTime on) {
     return SHORT.format(on);
