@@ -68,7 +68,7 @@ public final class Texts {
   public static String wholes(double least, double most) {
     String from = of(Math.rint(least), "");
     String to = of(Math.rint(most), "");
-    return from.equals(to) ? to : from + '–' + to;
+    return from.equals(to) ? to : from + (least < 0 ? " to " : "–") + to;
   }
 
   /** A number to a tenth. */

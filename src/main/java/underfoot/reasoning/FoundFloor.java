@@ -129,15 +129,15 @@ final class FoundFloor {
 
   /**
    * The layers from which the work may start, the uppermost first: those that make a base, with
-   * nothing in or under them that must come up. The deck on the carrier is always one: rules for a
-   * bare deck say what is to be done with it.
+   * nothing in or under them that must come up. The deck on the carrier is always one, and so is a
+   * slab that is the carrier: rules for a bare base say what is to be done with it.
    *
    * @param judged what the rules said of the layers
    * @return places in the stack; -1 is what carries the floor
    */
   List<Integer> starts(Facts judged) {
     List<Integer> starts = new ArrayList<>();
-    int lowest = carrierBase.isEmpty() ? lowestBase() : -1;
+    int lowest = carrierBase.isEmpty() || namesTheCarrier() ? lowestBase() : -1;
     for (int i = 0; i < layers.size(); i++) {
       Fact verdict = judged.find(FoundLayers.VERDICT, layers.get(i).name());
       if (i != lowest && verdict != null && verdict.text().equals(FoundLayers.COMES_UP)) {
@@ -151,6 +151,11 @@ final class FoundFloor {
       starts.add(lowest);
     }
     return starts;
+  }
+
+  /** Whether the lowest layer is what carries the floor, named once more; it is never taken up. */
+  private boolean namesTheCarrier() {
+    return !layers.isEmpty() && layers.get(0).says(BASE).equals(carrierBase);
   }
 
   private int lowestBase() {

@@ -1,6 +1,7 @@
 package underfoot.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -198,8 +199,9 @@ final class BriefReport {
 
   private void titles(Severity severity, String phrase) {
     List<String> titles = new ArrayList<>();
+    Set<String> asked = asked();
     for (CautionNote caution : advice.cautions()) {
-      if (caution.severity() == severity && !caution.general()) {
+      if (caution.severity() == severity && !caution.general() && !restsOn(asked, caution)) {
         titles.add(Texts.lower(caution.title()));
       }
     }
@@ -207,6 +209,27 @@ final class BriefReport {
       page.blank();
       page.para(phrases.say(phrase, "titles", String.join("; ", titles)));
     }
+  }
+
+  /** The facts that this form asks for. */
+  private Set<String> asked() {
+    Set<String> asked =
+        advice.first().doNow().stream()
+            .map(DoNow::id)
+            .collect(Collectors.toCollection(HashSet::new));
+    advice.findOutFirst().stream()
+        .filter(one -> one.rank() <= FOUND_OUT)
+        .forEach(one -> asked.add(one.fact()));
+    return asked;
+  }
+
+  /** Whether all of a caution is that something is not known for which this form asks. */
+  private static boolean restsOn(Set<String> asked, CautionNote caution) {
+    return caution.because().stream()
+        .allMatch(
+            why ->
+                why.facts().stream()
+                    .anyMatch(one -> one.isUnknown() && asked.contains(one.fact())));
   }
 
   /** What to find out first: the weightiest few, in the order of a survey. */
@@ -288,7 +311,7 @@ final class BriefReport {
     List<String> facts = new ArrayList<>();
     for (Assumption one : advice.assumptions()) {
       if (!one.changes().isEmpty()) {
-        facts.add(one.called() + " " + one.assumed());
+        facts.add(one.called() + ": " + one.assumed());
       }
     }
     int rest = advice.assumptions().size() - facts.size();

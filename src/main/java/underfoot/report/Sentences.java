@@ -47,9 +47,12 @@ public final class Sentences {
 
   /** How high the floor comes, and what it weighs. */
   public static String rise(Advice.Heights heights, double massKgPerM2, Phrases phrases) {
-    LayerThickness rise = heights.aboveOldFloor();
+    LayerThickness above = heights.aboveOldFloor();
+    boolean below = above.max() < 0;
+    LayerThickness rise =
+        below ? new LayerThickness(-above.max(), -above.mean(), -above.min()) : above;
     return phrases.say(
-        rise.min() == rise.max() ? "rise-even" : "rise",
+        (rise.min() == rise.max() ? "rise-even" : "rise") + (below ? "-below" : ""),
         "mean",
         Texts.whole(rise.mean()),
         "least",

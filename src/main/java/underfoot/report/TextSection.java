@@ -68,7 +68,8 @@ final class TextSection {
           Sentences.bareThickness(layer.thickness(), phrases));
       String words = said.apply(layer);
       if (!words.isEmpty()) {
-        row(HANGING + words, "");
+        TextPage.wrap(words, inside - HANGING.length(), inside - HANGING.length())
+            .forEach(line -> line(HANGING + line, ""));
       }
     }
     rule(0, "╞", "═", "╡");
@@ -84,16 +85,14 @@ final class TextSection {
   private void row(String words, String thickness) {
     boolean first = true;
     for (String text : TextPage.wrap(words, inside, inside - HANGING.length())) {
-      String line = first ? text : HANGING + text;
-      page.line(
-          " ".repeat(LEVEL)
-              + "│ "
-              + line
-              + " ".repeat(Math.max(0, inside - TextPage.length(line)))
-              + " │"
-              + (first ? " " + thickness : ""));
+      line(first ? text : HANGING + text, first ? " " + thickness : "");
       first = false;
     }
+  }
+
+  private void line(String words, String beside) {
+    String rest = " ".repeat(Math.max(0, inside - TextPage.length(words)));
+    page.line(" ".repeat(LEVEL) + "│ " + words + rest + " │" + beside);
   }
 
   private static String left(String words) {

@@ -89,6 +89,11 @@ public final class TimeText {
 
   /** The day something comes, or after how long where days have no dates. */
   public static String when(Phrases phrases, Optional<LocalDateTime> on, double hour) {
-    return on.map(TimeText::day).orElseGet(() -> phrases.say("after-hours", "time", hours(hour)));
+    return on.map(TimeText::day)
+        .orElseGet(
+            () ->
+                hour <= 0
+                    ? phrases.say("at-once")
+                    : phrases.say("after-hours", "time", hours(hour)));
   }
 }
