@@ -110,14 +110,19 @@ public final class StackMeasures {
       }
       mass += one;
     }
-    Fact added =
-        found.add(
-            "mass added",
-            mass,
-            "kg/m2",
-            "mass for each millimetre × mean thickness: " + String.join(" + ", terms),
-            basis);
-    TracedFacts ofLoad = new TracedFacts(figures, facts).use(added);
+    TracedFacts ofUp = new TracedFacts(figures, facts);
+    double up = ofUp.factIfHeld("mass taken up", "");
+    String how = "mass for each millimetre × mean thickness: " + String.join(" + ", terms);
+    Fact laid = found.add(up > 0 ? "mass laid" : "mass added", mass, "kg/m2", how, basis);
+    if (up > 0) {
+      found.add(
+          "mass added",
+          mass - up,
+          "kg/m2",
+          "what is laid less what is taken up: " + laid.text() + " − " + Texts.of(up, "kg/m2"),
+          ofUp.use(laid));
+    }
+    TracedFacts ofLoad = new TracedFacts(figures, facts).use(laid);
     double gravity = ofLoad.figure("standard-gravity");
     found.add(
         "dead load added",

@@ -3,6 +3,7 @@ package underfoot.cli;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -164,19 +165,18 @@ final class PageApi {
     Known known = conversation.begun();
     Answers answers = known.answers();
     Map<String, Taken> taken = new LinkedHashMap<>();
-    // Lists come before their entries, whatever order they were sent in.
     List<String> ids = new ArrayList<>(request.answers().keySet());
-    ids.sort((a, b) -> Boolean.compare(a.contains("@"), b.contains("@")));
+    ids.sort(Comparator.comparingInt(Place::hangsOn)); // whatever order they were sent in
     for (String id : ids) {
       Optional<Place> place = conversation.place(new Known(answers, Map.of()), id);
       String said = request.answers().get(id);
-      if (said.isBlank()) {
+      if (said.isBlank() || place.isEmpty()) {
         continue;
       }
       try {
-        answers = place.isPresent() ? answers.with(place.get(), said) : answers.keeping(id, said);
+        answers = answers.with(place.get(), said);
         String since = request.taken().getOrDefault(id, "");
-        if (place.isPresent() && !since.isEmpty()) {
+        if (!since.isEmpty()) {
           taken.put(id, new Taken(said, false, since));
         }
       } catch (ScenarioFaults contradiction) {
@@ -252,9 +252,9 @@ final class PageApi {
       if (known.answers().has(place) && !alone) {
         Asked asked = conversation.asked(known, place);
         String called =
-            place.about().isEmpty()
+            place.whose().isEmpty()
                 ? place.fact().called()
-                : place.fact().called() + ", " + place.about();
+                : place.fact().called() + ", " + place.whose();
         boolean guess = known.isGuess(place);
         said.add(new Said(place.id(), asked.part(), called, asked.ask(), asked.said(), guess));
       }

@@ -124,7 +124,7 @@ public final class AdviceMaker {
         assessment.scenario().file(),
         assessment.scenario().practice(),
         assessment.verdict(),
-        summary(way, base, stopFindings, remedies, assumptions, heights, mass)
+        summary(way, base, stopFindings, remedies, assumptions, heights)
             + ChoiceSaid.of(assessment, consequences.ways(), phrases)
                 .map(said -> ' ' + said)
                 .orElse(""),
@@ -167,8 +167,7 @@ public final class AdviceMaker {
       List<HaltNote> stopFindings,
       List<RemedyNote> remedies,
       List<Assumption> assumptions,
-      Heights heights,
-      double mass) {
+      Heights heights) {
     String id = "summary-" + assessment.verdict().word();
     if (way.isEmpty() && assessment.verdict() != Verdict.STOP) {
       id = "summary-nothing";
@@ -183,7 +182,7 @@ public final class AdviceMaker {
             "moves",
             moves(heights.aboveOldFloor()),
             "mass",
-            Texts.of(Math.round(mass), "kg/m2"),
+            Texts.of(Math.round(facts.number("mass added")), "kg/m2"),
             "first",
             Integer.toString(remedies.size()),
             "things",

@@ -42,7 +42,7 @@ final class AlternativeMaker {
   List<Alternative> alternatives(List<ComparedBuildUp> ways) {
     List<Alternative> all = new ArrayList<>();
     Optional<BuildUp> chosen = assessment.chosen();
-    for (BuildUp buildUp : assessment.buildUps()) {
+    for (BuildUp buildUp : assessment.everyBuildUp()) {
       boolean isChosen = chosen.isPresent() && buildUp == chosen.get();
       if (!buildUp.stands()) {
         all.add(ruledOut(buildUp));
@@ -123,15 +123,16 @@ final class AlternativeMaker {
         break;
       }
     }
+    WayNamed named = WayNamed.of(buildUp, assessment.facts(), phrases);
     for (ComparedBuildUp way : ways) {
-      if (way.id().equals(buildUp.way())) {
+      if (way.id().equals(named.id())) {
         text += gainsAndLosses(way, phrases);
       }
     }
     return new Alternative(
-        buildUp.way(),
+        named.id(),
         Standing.SECOND_CHOICE,
-        phrases.way(buildUp.way()),
+        named.title(),
         text,
         sayings.justifier().of(because, used));
   }

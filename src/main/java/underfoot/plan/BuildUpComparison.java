@@ -67,10 +67,10 @@ final class BuildUpComparison {
         knowledge.wording().ids(GAIN).stream().map(id -> id.substring(GAIN.length())).toList();
   }
 
-  /** All ways that were worked out, in the order of their ranking. */
+  /** All ways that were worked out, in the order of their ranking, and those begun otherwise. */
   static List<ComparedBuildUp> of(Assessment assessment, Planner planner, Justifier justifier) {
     BuildUpComparison ways = new BuildUpComparison(assessment, planner, justifier);
-    return assessment.buildUps().stream().map(ways::way).toList();
+    return assessment.everyBuildUp().stream().map(ways::way).toList();
   }
 
   /** One of the ways alone. */
@@ -110,9 +110,10 @@ final class BuildUpComparison {
     Advice.Heights heights = AdviceMaker.heights(buildUp, facts);
     Optional<LocalDateTime> inUse =
         working.dated() ? Optional.of(working.at(timetable.inUseAfter())) : Optional.empty();
+    WayNamed named = WayNamed.of(buildUp, assessment.facts(), phrases);
     return new ComparedBuildUp(
-        buildUp.way(),
-        phrases.way(buildUp.way()),
+        named.id(),
+        named.title(),
         standing,
         buildUp.stack().layers().stream().map(BuildUpComparison::part).toList(),
         heights.aboveOldFloor(),
@@ -151,7 +152,7 @@ final class BuildUpComparison {
   /** The cautions that every way brings. */
   private static Set<String> everywhere(Assessment assessment) {
     Set<String> everywhere = null;
-    for (BuildUp one : assessment.buildUps()) {
+    for (BuildUp one : assessment.everyBuildUp()) {
       Set<String> here = new HashSet<>();
       one.of(Caution.class).forEach(caution -> here.add(caution.wording() + caution.about()));
       if (everywhere == null) {

@@ -21,31 +21,43 @@ final class ChoiceSaid {
     for (Map.Entry<String, String> wish : assessment.wishes().entrySet()) {
       double here = chosen.get().facts().number(wish.getKey());
       if (otherwise.isPresent()
-          && !otherwise.get().way().equals(chosen.get().way())
+          && otherwise.get() != chosen.get()
           && here < otherwise.get().facts().number(wish.getKey())) {
-        return said("choice-asked", wish.getValue(), otherwise.get(), ways, phrases);
+        return said(
+            "choice-asked",
+            wish.getValue(),
+            named(otherwise.get(), assessment, phrases),
+            ways,
+            phrases);
       }
-      for (BuildUp other : assessment.buildUps()) {
+      for (BuildUp other : assessment.everyBuildUp()) {
         if (other.stands() && other.facts().number(wish.getKey()) < here) {
-          return said("choice-not-taken", wish.getValue(), other, ways, phrases);
+          return said(
+              "choice-not-taken",
+              wish.getValue(),
+              named(other, assessment, phrases),
+              ways,
+              phrases);
         }
       }
     }
     return Optional.empty();
   }
 
+  private static WayNamed named(BuildUp way, Assessment assessment, Phrases phrases) {
+    return WayNamed.of(way, assessment.facts(), phrases);
+  }
+
   private static Optional<String> said(
-      String id, String wish, BuildUp other, List<ComparedBuildUp> ways, Phrases phrases) {
+      String id, String wish, WayNamed other, List<ComparedBuildUp> ways, Phrases phrases) {
     String difference =
         ways.stream()
-            .filter(way -> way.id().equals(other.way()))
+            .filter(way -> way.id().equals(other.id()))
             .map(way -> AlternativeMaker.gainsAndLosses(way, phrases).strip())
             .findFirst()
             .orElse("");
     String asked = phrases.say("wish-" + wish.replace(' ', '-'));
     return Optional.of(
-        phrases
-            .say(id, "wish", asked, "way", phrases.way(other.way()), "difference", difference)
-            .strip());
+        phrases.say(id, "wish", asked, "way", other.title(), "difference", difference).strip());
   }
 }

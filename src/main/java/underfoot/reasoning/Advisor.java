@@ -117,15 +117,40 @@ public final class Advisor {
     }
     List<Object> judged = judged(scenario, layers);
     judged.addAll(more);
-    Assessment first = null;
-    for (int start : layers.starts(new Facts().addAll(judged))) {
-      Assessment from = thoughtThrough(scenario, found(layers, start, judged), parts);
-      if (from.chosen().isPresent()) {
-        return from;
+    Facts told = new Facts().addAll(judged);
+    List<Begun> begun = new ArrayList<>();
+    for (int start : layers.startsBesideEachOther(told)) {
+      begun.add(begun(scenario, found(layers, start, judged), parts));
+    }
+    Assessment first = best(scenario, begun);
+    for (int start : layers.startsWhereNothingStands(told)) {
+      if (first.chosen().isPresent()) {
+        break;
       }
-      first = first == null ? from : first;
+      Assessment from =
+          best(scenario, List.of(begun(scenario, found(layers, start, judged), parts)));
+      first = from.chosen().isPresent() ? from : first;
     }
     return first;
+  }
+
+  /** The best of a floor begun from each of several layers, with what it is from the others. */
+  private Assessment best(Scenario scenario, List<Begun> begun) {
+    List<BuildUp> ways = begun.stream().flatMap(one -> one.ways().stream()).toList();
+    List<Assessment> from =
+        begun.stream().map(one -> settle(scenario, one.floor(), one.ways(), ways)).toList();
+    Assessment best = from.get(0);
+    Comparator<BuildUp> ranking = Ranks.by(best.criteria());
+    for (Assessment one : from) {
+      if (one.chosen().isPresent()
+          && (best.chosen().isEmpty()
+              || ranking.compare(one.chosen().get(), best.chosen().get()) < 0)) {
+        best = one;
+      }
+    }
+    List<Assessment> others = new ArrayList<>(from);
+    others.remove(best);
+    return best.besides(others);
   }
 
   /** What the rules say of the layers of the floor as it is today. */
@@ -163,15 +188,22 @@ public final class Advisor {
   }
 
   private Assessment thoughtThrough(Scenario scenario, List<Object> found, List<Assessment> parts) {
+    return best(scenario, List.of(begun(scenario, found, parts)));
+  }
+
+  /** A floor as it is where the work begins, and the ways of building on it. */
+  private record Begun(Known floor, List<BuildUp> ways) {}
+
+  private Begun begun(Scenario scenario, List<Object> found, List<Assessment> parts) {
     Known floor = understood(scenario, found, parts);
     if (floor.stopped()) { // whatever is built, no build-up is worth working out
-      return settle(scenario, floor, List.of());
+      return new Begun(floor, List.of());
     }
-    List<BuildUp> buildUps =
+    List<BuildUp> ways =
         each(floor.offers().entrySet())
             .map(way -> workOut(scenario, floor, way.getKey(), way.getValue()))
             .toList();
-    return settle(scenario, floor, buildUps);
+    return new Begun(floor, ways);
   }
 
   private Known understood(Scenario scenario, List<Object> found, List<Assessment> parts) {
@@ -368,8 +400,15 @@ public final class Advisor {
     return knowledge.scales().get("standings").indexOf(offer.standing());
   }
 
-  private Assessment settle(Scenario scenario, Known floor, List<BuildUp> worked) {
-    List<BuildUp> buildUps = NearWays.of(knowledge, worked);
+  /**
+   * Ranks the ways of building on a floor.
+   *
+   * @param worked the ways
+   * @param beside all ways they are seen beside, those begun from other layers too
+   */
+  private Assessment settle(
+      Scenario scenario, Known floor, List<BuildUp> worked, List<BuildUp> beside) {
+    List<BuildUp> buildUps = NearWays.of(knowledge, worked, beside);
     Known settled = new Known(floor); // the build-ups keep what was held of the floor before
     if (!floor.stopped()) {
       long standing = buildUps.stream().filter(BuildUp::stands).count();
@@ -390,7 +429,7 @@ public final class Advisor {
                   "the ways of building that rules offer",
                   List.of())));
     }
-    settled.add(appraisal.ofAll(buildUps));
+    settled.add(appraisal.ofAll(beside));
     settled.add(rules.think(Pass.SETTLE, knowledge, settled.all));
     if (buildUps.stream().noneMatch(BuildUp::stands)) { // else each way has what it asks for
       act("", settled);

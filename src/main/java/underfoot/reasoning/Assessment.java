@@ -26,6 +26,7 @@ import underfoot.scenario.Scenario;
  * @param buildUps the build-ups worked out, the recommended one first, those that do not stand last
  * @param criteria what they were ranked by
  * @param zones the parts of the room where the floor is otherwise; mostly none
+ * @param others the same floor with the work begun from other layers that may stay; mostly none
  */
 public record Assessment(
     Scenario scenario,
@@ -35,13 +36,15 @@ public record Assessment(
     List<Conclusion> general,
     List<BuildUp> buildUps,
     List<Criterion> criteria,
-    List<ZonePart> zones) {
+    List<ZonePart> zones,
+    List<Assessment> others) {
   /** Copies the lists. */
   public Assessment {
     general = List.copyOf(general);
     buildUps = List.copyOf(buildUps);
     criteria = List.copyOf(criteria);
     zones = List.copyOf(zones);
+    others = List.copyOf(others);
   }
 
   /** What the rules made of a floor that is the same all over. */
@@ -53,7 +56,7 @@ public record Assessment(
       List<Conclusion> general,
       List<BuildUp> buildUps,
       List<Criterion> criteria) {
-    this(scenario, knowledge, verdict, facts, general, buildUps, criteria, List.of());
+    this(scenario, knowledge, verdict, facts, general, buildUps, criteria, List.of(), List.of());
   }
 
   /**
@@ -65,15 +68,43 @@ public record Assessment(
     for (ZonePart part : parts) {
       all = all.with(part.assessment());
     }
+    List<Assessment> from = others.stream().map(one -> one.with(parts)).toList();
     return new Assessment(
-        scenario, knowledge, all.verdict, facts, all.general, buildUps, criteria, parts);
+        scenario, knowledge, all.verdict, facts, all.general, buildUps, criteria, parts, from);
+  }
+
+  /** The same floor with what it is where the work begins from other layers. */
+  Assessment besides(List<Assessment> from) {
+    return from.isEmpty()
+        ? this
+        : new Assessment(
+            scenario, knowledge, verdict, facts, general, buildUps, criteria, zones, from);
   }
 
   private Assessment with(Assessment part) {
     List<Conclusion> more = new ArrayList<>(general);
     more.addAll(ActsApplied.gates(this, part));
     Verdict worst = part.verdict.compareTo(verdict) > 0 ? part.verdict : verdict;
-    return new Assessment(scenario, knowledge, worst, facts, more, buildUps, criteria);
+    return new Assessment(
+        scenario, knowledge, worst, facts, more, buildUps, criteria, zones, others);
+  }
+
+  /**
+   * The build-ups worked out and, behind them, those that stand where the work begins from other
+   * layers of the floor; a way that takes out what it begins from is the same from each of them.
+   */
+  public List<BuildUp> everyBuildUp() {
+    List<BuildUp> every = new ArrayList<>(buildUps);
+    for (Assessment other : others) {
+      for (BuildUp from : other.buildUps) {
+        boolean told =
+            NearWays.tearsOut(from) && every.stream().anyMatch(one -> one.way().equals(from.way()));
+        if (from.stands() && !told) {
+          every.add(from);
+        }
+      }
+    }
+    return every;
   }
 
   /** The recommended build-up; empty if none stands or the work must stop. */
@@ -108,6 +139,15 @@ public record Assessment(
     return found;
   }
 
+  /** What was made of a part of the room; of the room itself where there is no such part. */
+  public Assessment at(String zone) {
+    return zones.stream()
+        .filter(part -> part.name().equals(zone))
+        .map(ZonePart::assessment)
+        .findFirst()
+        .orElse(this);
+  }
+
   /** What the client asked for decides by these criteria, and what each was asked as. */
   public Map<String, String> wishes() {
     Map<String, String> wishes = new LinkedHashMap<>();
@@ -124,7 +164,7 @@ public record Assessment(
   public Optional<BuildUp> withoutWishes() {
     Set<String> wished = wishes().keySet();
     List<Criterion> rest = criteria.stream().filter(one -> !wished.contains(one.name())).toList();
-    return buildUps.stream().filter(BuildUp::stands).min(Ranks.by(rest));
+    return everyBuildUp().stream().filter(BuildUp::stands).min(Ranks.by(rest));
   }
 
   /** The facts that hold for the recommended build-up, or for the floor if there is none. */

@@ -41,10 +41,9 @@ final class Effort {
    */
   static double of(Assessment assessment) {
     Figures figures = assessment.knowledge().figures();
-    double way = figures.get(WAY).value();
-    double work = assessment.facts().all().size() + assessment.general().size();
-    for (BuildUp buildUp : assessment.buildUps()) {
-      work += way + buildUp.facts().all().size() + buildUp.concluded().size();
+    double work = ways(assessment);
+    for (Assessment other : assessment.others()) {
+      work += ways(other);
     }
     work += figures.get(CORNER).value() * assessment.scenario().outline().size();
     if (!assessment.zones().isEmpty()) {
@@ -52,6 +51,15 @@ final class Effort {
         work += of(part.assessment());
       }
       work *= figures.get(ROUNDS).value();
+    }
+    return work;
+  }
+
+  private static double ways(Assessment assessment) {
+    double way = assessment.knowledge().figures().get(WAY).value();
+    double work = assessment.facts().all().size() + assessment.general().size();
+    for (BuildUp buildUp : assessment.buildUps()) {
+      work += way + buildUp.facts().all().size() + buildUp.concluded().size();
     }
     return work;
   }

@@ -48,6 +48,9 @@ public final class FiredRules {
       fired.collect(buildUp.concluded());
       fired.collect(buildUp.facts().all());
     }
+    for (Assessment other : assessment.others()) {
+      all(other).rules.forEach(fired.rules::putIfAbsent);
+    }
     for (ZonePart zone : assessment.zones()) {
       all(zone.assessment()).rules.forEach(fired.rules::putIfAbsent);
     }

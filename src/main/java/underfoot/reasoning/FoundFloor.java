@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
-import underfoot.knowledge.Figures;
 import underfoot.knowledge.From;
 import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
@@ -24,6 +23,9 @@ import underfoot.scenario.StatedFact;
 final class FoundFloor {
   /** The fact that tells from which layer the work starts. */
   static final String START = "layer the work starts from";
+
+  /** The fact that tells how many layers come up though they may stay. */
+  static final String SOUND_UP = "sound layers taken up";
 
   private static final String LIST = "subfloor.as found[]";
   private static final String BASE = "base it makes";
@@ -129,13 +131,43 @@ final class FoundFloor {
 
   /**
    * The layers from which the work may start, the uppermost first: those that make a base, with
-   * nothing in or under them that must come up. The deck on the carrier is always one, and so is a
-   * slab that is the carrier: rules for a bare base say what is to be done with it.
+   * nothing in or under them that must come up. From each of them a way is worked out, down to the
+   * uppermost that carries the floor: only a sheet or old tiles on another base are taken up where
+   * they may stay, never what carries, nor a slab that is the carrier and named once more.
    *
    * @param judged what the rules said of the layers
    * @return places in the stack; -1 is what carries the floor
    */
-  List<Integer> starts(Facts judged) {
+  List<Integer> startsBesideEachOther(Facts judged) {
+    List<Integer> starts = starts(judged);
+    int carries = 0;
+    while (carries < starts.size() - 1 && liesOnAnother(starts.get(carries))) {
+      carries++;
+    }
+    return starts.subList(0, carries + 1);
+  }
+
+  /** The layers from which the work starts only if nothing stands on those above. */
+  List<Integer> startsWhereNothingStands(Facts judged) {
+    List<Integer> starts = starts(judged);
+    return starts.subList(startsBesideEachOther(judged).size(), starts.size());
+  }
+
+  /** Whether a sheet or tiles lie on another base, with nothing soft between. */
+  private boolean liesOnAnother(int layer) {
+    if (layer < 0 || !layers.get(layer).row().containsKey(PART)) {
+      return false;
+    }
+    for (int i = layer - 1; i >= 0; i--) {
+      if (layers.get(i).isBase() || layers.get(i).isSoft()) {
+        return !layers.get(i).isSoft();
+      }
+    }
+    return !carrierBase.isEmpty();
+  }
+
+  /** All of them; the deck on the carrier always, since rules for a bare deck say what is done. */
+  private List<Integer> starts(Facts judged) {
     List<Integer> starts = new ArrayList<>();
     int lowest = carrierBase.isEmpty() || namesTheCarrier() ? lowestBase() : -1;
     for (int i = 0; i < layers.size(); i++) {
@@ -301,15 +333,21 @@ final class FoundFloor {
       return (Double.isNaN(thickness) ? 0 : thickness) + (Double.isNaN(bed) ? 0 : bed);
     }
 
+    /** What a layer weighs, kg/m2; 0 where its kind has no weight or its thickness is not known. */
+    private double mass(Layer layer) {
+      return layer.row().containsKey(MASS)
+          ? knowledge.figures().get(layer.says(MASS)).value() * height(layer)
+          : 0;
+    }
+
     /** What stays on the deck, up to the layer the work starts from, weighs on what carries it. */
     private void left(int deck) {
-      Figures figures = knowledge.figures();
       double mass = 0;
       List<String> terms = new ArrayList<>();
       for (int i = deck + 1; i <= at; i++) {
         Layer layer = layers.get(i);
-        if (layer.row().containsKey(MASS) && !layer.isTiles()) {
-          double one = figures.get(layer.says(MASS)).value() * height(layer);
+        double one = layer.isTiles() ? 0 : mass(layer);
+        if (one > 0) {
           mass += one;
           terms.add(layer.name() + " " + Texts.of(one, "kg/m2"));
         }
@@ -321,16 +359,35 @@ final class FoundFloor {
 
     private void takenUp() {
       double up = 0;
+      double mass = 0;
       List<String> terms = new ArrayList<>();
+      List<String> weights = new ArrayList<>();
+      List<String> sound = new ArrayList<>();
       for (int i = at + 1; i < layers.size(); i++) {
+        String name = layers.get(i).name();
+        Fact verdict = judged.find(FoundLayers.VERDICT, name);
+        if (verdict != null && !verdict.text().equals(FoundLayers.COMES_UP)) {
+          sound.add(name);
+        }
         double height = height(layers.get(i));
         if (height > 0) {
           up += height;
-          terms.add(layers.get(i).name() + " " + Texts.of(height, "mm"));
+          terms.add(name + " " + Texts.of(height, "mm"));
+        }
+        double weight = mass(layers.get(i));
+        if (weight > 0) {
+          mass += weight;
+          weights.add(name + " " + Texts.of(weight, "kg/m2"));
         }
       }
       if (up > 0) {
         how("old layers taken up", up, "mm", String.join(" + ", terms));
+      }
+      if (mass > 0) {
+        how("mass taken up", mass, "kg/m2", String.join(" + ", weights));
+      }
+      if (!sound.isEmpty()) {
+        how(SOUND_UP, sound.size(), "", String.join(" + ", sound));
       }
       if (at + 1 < layers.size()) {
         String residue = layers.get(at + 1).says(LEAVES);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
@@ -26,6 +27,7 @@ import underfoot.scenario.Kind;
 import underfoot.scenario.Place;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.Zone;
 
 /**
  * Which questions still matter for a floor. A fact is asked for only if one of its values would
@@ -113,7 +115,10 @@ public final class Interview {
       }
     }
     List<Place> places = new ArrayList<>(answers.places());
-    places.sort(Comparator.comparingInt(place -> rank.getOrDefault(place.fact().key(), 9_999)));
+    List<String> zones = answers.scenario().zones().stream().map(Zone::name).toList();
+    places.sort(
+        Comparator.<Place>comparingInt(place -> rank.getOrDefault(place.fact().key(), 9_999))
+            .thenComparingInt(place -> zones.indexOf(place.zone())));
     return byEntry(places);
   }
 
@@ -125,10 +130,10 @@ public final class Interview {
       String list = place.fact().list();
       if (list.isEmpty()) {
         all.add(place);
-      } else if (lists.add(list)) {
+      } else if (lists.add(place.zone() + list)) {
         Map<String, List<Place>> entries = new LinkedHashMap<>();
         for (Place one : places) {
-          if (one.fact().list().equals(list)) {
+          if (one.fact().list().equals(list) && one.zone().equals(place.zone())) {
             entries.computeIfAbsent(one.about(), about -> new ArrayList<>()).add(one);
           }
         }
@@ -154,11 +159,12 @@ public final class Interview {
       return Optional.of(missing.get(0));
     }
     Trials trials = trials(answers);
-    List<Place> places = unanswered(answers, trials);
-    return first(places, trials::decides)
-        .or(() -> first(places, trials::soonMatter))
-        .or(() -> first(places, trials::matter))
-        .or(() -> trials.withOthers(places));
+    List<Place> likely = trials.affordedLikely(unanswered(answers, trials));
+    List<Place> all = trials.afforded(unanswered(answers, trials));
+    return first(likely, trials::decides)
+        .or(() -> first(likely, trials::soonMatter))
+        .or(() -> first(all, trials::matter))
+        .or(() -> trials.withOthers(all));
   }
 
   private static Optional<Place> first(List<Place> places, Predicate<Place> test) {
@@ -191,21 +197,27 @@ public final class Interview {
    * @param late whether that is so; then no more is tried, and what is told is not all
    */
   public List<Place> likely(Answers answers, BooleanSupplier late) {
-    return open(answers, (trials, place) -> !late.getAsBoolean() && trials.soonMatter(place));
+    return open(
+        answers,
+        Trials::affordedLikely,
+        (trials, place) -> !late.getAsBoolean() && trials.soonMatter(place));
   }
 
   /** All questions that matter as things stand, in the order they are asked. */
   public List<Place> open(Answers answers) {
-    return open(answers, Trials::matter);
+    return open(answers, Trials::afforded, Trials::matter);
   }
 
-  private List<Place> open(Answers answers, BiPredicate<Trials, Place> matters) {
+  private List<Place> open(
+      Answers answers,
+      BiFunction<Trials, List<Place>, List<Place>> afforded,
+      BiPredicate<Trials, Place> matters) {
     List<Place> missing = required(answers);
     if (!missing.isEmpty()) {
       return missing;
     }
     Trials trials = trials(answers);
-    return unanswered(answers, trials).parallelStream()
+    return afforded.apply(trials, unanswered(answers, trials)).parallelStream()
         .filter(place -> matters.test(trials, place))
         .toList();
   }
@@ -228,11 +240,10 @@ public final class Interview {
   }
 
   private List<Place> unanswered(Answers answers, Trials trials) {
-    return trials.afforded(
-        inOrder(answers).stream()
-            .filter(place -> !answers.has(place) && !answers.isSaidOtherwise(place.fact()))
-            .filter(trials::fits)
-            .toList());
+    return inOrder(answers).stream()
+        .filter(place -> !answers.has(place) && !answers.isSaidOtherwise(place))
+        .filter(trials::fits)
+        .toList();
   }
 
   /** Why a place is asked for, as things stand. Empty lists while required facts are missing. */
@@ -243,19 +254,19 @@ public final class Interview {
     Scenario scenario = answers.scenario();
     Assessment now = advisor.advise(scenario);
     Map<String, RuleNote> rules = new TreeMap<>();
-    readers(now, place, rules);
+    readers(now.at(place.zone()), place, rules);
     List<WhatIf.Otherwise> changes = new ArrayList<>();
     Set<List<Difference>> told = new LinkedHashSet<>();
     for (String value : TriedValues.spoken(scenario, place)) {
       Optional<Scenario> other = TriedValues.changed(scenario, place, value);
       if (other.isPresent()) {
         Assessment then = advisor.advise(other.get());
-        readers(then, place, rules);
+        readers(then.at(place.zone()), place, rules);
         List<Difference> said = differences.of(now, then);
         if (!said.isEmpty() && told.add(said)) {
           changes.add(
               new WhatIf.Otherwise(
-                  Place.named(place.fact().key(), place.about()),
+                  Place.named(place.fact().key(), place.whose()),
                   value,
                   WhatIf.reach(now, then),
                   said));
@@ -269,7 +280,7 @@ public final class Interview {
   private static void readers(Assessment assessment, Place place, Map<String, RuleNote> found) {
     List<Object> all = new ArrayList<>(assessment.general());
     all.addAll(assessment.facts().all());
-    for (BuildUp buildUp : assessment.buildUps()) {
+    for (BuildUp buildUp : assessment.everyBuildUp()) {
       all.addAll(buildUp.concluded());
       all.addAll(buildUp.facts().all());
     }
@@ -312,7 +323,7 @@ public final class Interview {
             inOrder(answers).stream()
                 .filter(place -> isUnknown(answers, place) && !place.fact().otherwise().isEmpty())
                 .toList(),
-            place -> place.fact().key(),
+            place -> place.fact().key() + place.zone(),
             place -> place.fact().otherwise().size(),
             Effort.ofTalk(now));
     List<Hanging> first =
@@ -334,7 +345,7 @@ public final class Interview {
                       if (!said.isEmpty()) {
                         changes.add(
                             new WhatIf.Otherwise(
-                                Place.named(place.fact().key(), place.about()),
+                                Place.named(place.fact().key(), place.whose()),
                                 value,
                                 WhatIf.reach(now, then),
                                 said));
@@ -387,10 +398,18 @@ public final class Interview {
 
   private static Map<String, String> assumed(Assessment assessment) {
     Map<String, String> assumed = new LinkedHashMap<>();
-    for (WhatIf.Assumed one : WhatIf.assumed(assessment)) {
-      assumed.put(
-          one.about().isEmpty() ? one.key() : one.key() + '@' + one.about(), one.fact().text());
+    assumed(assessment, "", assumed);
+    for (ZonePart part : assessment.zones()) {
+      assumed(part.assessment(), part.name(), assumed);
     }
     return assumed;
+  }
+
+  private static void assumed(Assessment floor, String zone, Map<String, String> assumed) {
+    for (WhatIf.Assumed one : WhatIf.assumed(floor)) {
+      one.definition()
+          .ifPresent(
+              fact -> assumed.put(new Place(fact, one.about(), zone).id(), one.fact().text()));
+    }
   }
 }

@@ -18,9 +18,13 @@ final class NearWays {
 
   private NearWays() {}
 
-  /** The same ways, each with what sets it apart from the others. */
-  static List<BuildUp> of(Knowledge knowledge, List<BuildUp> ways) {
-    List<BuildUp> standing = ways.stream().filter(BuildUp::stands).toList();
+  /**
+   * The same ways, each with what sets it apart from the others.
+   *
+   * @param beside all ways that they are seen beside, themselves among them
+   */
+  static List<BuildUp> of(Knowledge knowledge, List<BuildUp> ways, List<BuildUp> beside) {
+    List<BuildUp> standing = beside.stream().filter(BuildUp::stands).toList();
     if (standing.size() < 2) {
       return ways;
     }
@@ -47,14 +51,12 @@ final class NearWays {
   /** Whether it takes out what a way no less usual and no less sound leaves where it is. */
   private static Fact tornOut(BuildUp way, List<BuildUp> standing) {
     BuildUp gentler = null;
-    if (tearsOut(way)) {
-      for (BuildUp other : standing) {
-        if (!tearsOut(other)
-            && number(other, "standing order") <= number(way, "standing order")
-            && number(other, "verdict order") <= number(way, "verdict order")) {
-          gentler = other;
-          break;
-        }
+    for (BuildUp other : standing) {
+      if (tornOut(other) < tornOut(way)
+          && number(other, "standing order") <= number(way, "standing order")
+          && number(other, "verdict order") <= number(way, "verdict order")) {
+        gentler = other;
+        break;
       }
     }
     return Fact.measured(
@@ -68,7 +70,14 @@ final class NearWays {
         List.of());
   }
 
-  private static boolean tearsOut(BuildUp way) {
+  /** How many parts of the floor that could stay are taken out. */
+  private static double tornOut(BuildUp way) {
+    double layers = number(way, FoundFloor.SOUND_UP);
+    return (Double.isNaN(layers) ? 0 : layers) + (tearsOut(way) ? 1 : 0);
+  }
+
+  /** Whether the way takes out what it begins from, as a new deck does. */
+  static boolean tearsOut(BuildUp way) {
     return way.facts().text("tears out").equals("yes");
   }
 

@@ -9,7 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import underfoot.knowledge.Facts;
+import java.util.function.ToIntFunction;
 import underfoot.knowledge.InterviewBook;
 import underfoot.scenario.Place;
 import underfoot.scenario.Scenario;
@@ -20,7 +20,7 @@ final class Trials {
   private final Advisor quick;
   private final InterviewBook order;
   private final DecisionDigest now;
-  private final Facts held;
+  private final Assessment assessment;
   private final int afforded;
   private final Map<String, String> known;
   private final JointTrials joint;
@@ -33,9 +33,8 @@ final class Trials {
     this.order = order;
     this.known = known;
     this.scenario = scenario;
-    Assessment assessment = quick.advise(scenario);
+    this.assessment = quick.advise(scenario);
     this.now = DecisionDigest.of(assessment);
-    this.held = assessment.factsOfChosen();
     this.afforded = Effort.ofTalk(assessment);
     this.joint = new JointTrials(scenario, now, other -> DecisionDigest.of(quick.advise(other)));
   }
@@ -47,16 +46,21 @@ final class Trials {
 
   /** Whether a place is one of such a floor at all. */
   boolean fits(Place place) {
-    return order.fits(place.fact(), held);
+    return order.fits(place.fact(), assessment.at(place.zone()).factsOfChosen());
   }
 
   /** Of many places those that can be tried: of two hundred doors a few in every respect. */
   List<Place> afforded(List<Place> places) {
-    return Effort.afforded(
-        places,
-        place -> place.fact().key(),
-        place -> TriedValues.of(scenario, place).size(),
-        afforded);
+    return afforded(places, place -> TriedValues.of(scenario, place).size());
+  }
+
+  /** The same with likely values only. */
+  List<Place> affordedLikely(List<Place> places) {
+    return afforded(places, place -> TriedValues.spoken(scenario, place).size());
+  }
+
+  private List<Place> afforded(List<Place> places, ToIntFunction<Place> costs) {
+    return Effort.afforded(places, place -> place.fact().key() + place.zone(), costs, afforded);
   }
 
   /** With the likely values, another answer, another way, or something that can hurt. */
@@ -76,7 +80,9 @@ final class Trials {
   /** Whether it is asked of every floor, and nothing that answers it as well was said. */
   private boolean isAlwaysAsked(Place place) {
     InterviewBook.Help help = order.help(place.fact());
-    return !help.text("always").isEmpty() && !known.containsKey(help.text("or"));
+    return place.zone().isEmpty()
+        && !help.text("always").isEmpty()
+        && !known.containsKey(help.text("or"));
   }
 
   /** With the likely values of it and of what goes together with it. */
@@ -87,12 +93,12 @@ final class Trials {
         Set<Place> matter =
             once(
                 groups,
-                test + group,
+                test + group + place.zone(),
                 () -> {
                   List<Place> open = new ArrayList<>();
                   for (String key : group) {
-                    Place one = new Place(scenario.book().find(key).orElseThrow(), "");
-                    if (!known.containsKey(key) && fits(one)) {
+                    Place one = place.beside(scenario.book().find(key).orElseThrow());
+                    if (!known.containsKey(one.id()) && fits(one)) {
                       open.add(one);
                     }
                   }

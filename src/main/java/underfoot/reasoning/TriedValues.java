@@ -26,7 +26,7 @@ final class TriedValues {
   /** The floor with another value; empty if that contradicts what else is said. */
   static Optional<Scenario> changed(Scenario scenario, Place place, String value) {
     try {
-      return Optional.of(scenario.with(place.fact().key(), place.about(), value));
+      return Optional.of(scenario.with(place, value));
     } catch (ScenarioFaults impossibleHere) {
       return Optional.empty();
     }

@@ -113,7 +113,7 @@ public record WhyNot(
           List.of());
     }
     Optional<BuildUp> nearest =
-        assessment.buildUps().stream()
+        assessment.everyBuildUp().stream()
             .filter(with)
             .min(Comparator.comparingInt(buildUp -> refusals(buildUp).size()));
     if (nearest.isEmpty()) {
@@ -225,11 +225,11 @@ public record WhyNot(
   private static List<Opening> openings(
       Advisor advisor, Assessment assessment, List<StatedFact> givens, Predicate<BuildUp> with) {
     // Where nothing stands anyway, it is let in if it is worked out at all.
-    boolean nothingStands = assessment.buildUps().stream().noneMatch(BuildUp::stands);
-    boolean workedOut = assessment.buildUps().stream().anyMatch(with);
+    boolean nothingStands = assessment.everyBuildUp().stream().noneMatch(BuildUp::stands);
+    boolean workedOut = assessment.everyBuildUp().stream().anyMatch(with);
     Predicate<Assessment> stands =
         then ->
-            then.buildUps().stream()
+            then.everyBuildUp().stream()
                 .anyMatch(one -> (one.stands() || (nothingStands && !workedOut)) && with.test(one));
     List<Opening> openings = new ArrayList<>(stepwise(advisor, assessment, stands));
     Set<String> changed = new LinkedHashSet<>();

@@ -71,6 +71,7 @@ final class ZonedFloor {
   }
 
   Assessment assessment() {
+    besides = parts.stream().skip(1).map(part -> advise(part, 0)).toList();
     boolean settled = false;
     for (int round = 0; !settled && round < MOST_ROUNDS; round++) {
       settled = together();

@@ -6,13 +6,10 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import underfoot.quantity.NotAQuantity;
 import underfoot.quantity.Quantity;
 import underfoot.quantity.Words;
@@ -28,12 +25,11 @@ public final class Answers {
 
   static final String NONE = "none";
 
+  /** Parts of a room have their places in its outline. */
+  private static final String ROOM_OUTLINE = "room.outline";
+
   /** Entries of a list are kept by their names, one a line. */
   static final String BETWEEN_NAMES = "\n";
-
-  private static final Pattern RECTANGLE =
-      Pattern.compile("(.+?)\\s*(?:\\bx\\b|×|\\bby\\b|\\*)\\s*(.+)", Pattern.CASE_INSENSITIVE);
-  private static final Pattern BARE = Pattern.compile("-?[0-9]*\\.?[0-9]+");
 
   private final FactBook book;
   private final Map<String, String> said;
@@ -66,58 +62,41 @@ public final class Answers {
     Scenario scenario = new ScenarioReader(book).readUnfinished(name, content);
     Map<String, String> said = new LinkedHashMap<>();
     for (StatedFact given : scenario.givens()) {
-      FactDefinition fact = given.definition();
-      boolean isName = fact.ofEntries() && fact.word().equals("name");
-      if (!given.said() || isName) {
-        continue;
-      }
-      String id = new Place(fact, given.about()).id();
-      said.put(id, given.known() ? written(scenario, given) : given.text());
+      say(scenario, given, "", said);
     }
-    said.putAll(ofZones(scenario, YamlTree.read(name, content, (int) book.limit("largest-file"))));
+    for (Zone zone : scenario.zones()) {
+      said.put(
+          new Place(book.find(ZoneReader.LIST + ".outline").orElseThrow(), zone.name()).id(),
+          Corners.of(zone.floor().outline()));
+      for (StatedFact given : ownOf(zone, scenario)) {
+        say(zone.floor(), given, zone.name(), said);
+      }
+    }
     return new Answers(book, said, read(book, said));
   }
 
-  /**
-   * What a file says of its zones and nobody is asked: each is a floor of its own, and keeps its
-   * corners and what it says under the keys of a floor.
-   */
-  private static Map<String, String> ofZones(Scenario scenario, Node root) {
-    Map<String, String> kept = new LinkedHashMap<>();
-    if (root instanceof Node.Keys keys && keys.get(ZoneReader.ZONES) instanceof Node.Items items) {
-      List<String> names = scenario.entries(ZoneReader.LIST);
-      for (int i = 0; i < names.size(); i++) {
-        if (items.items().get(i) instanceof Node.Keys zone) {
-          ofZone(scenario.book(), names.get(i), zone, kept);
-        }
+  /** What a part of a room says of its own floor; a carrier told for the whole room is not its. */
+  public static List<StatedFact> ownOf(Zone zone, Scenario room) {
+    List<StatedFact> own = new ArrayList<>();
+    for (StatedFact given : zone.floor().givens()) {
+      boolean shared =
+          room.find(given.key(), given.about())
+              .filter(one -> one.line() == given.line() && one.column() == given.column())
+              .isPresent();
+      if (given.definition().isSaidByZones() && !shared) {
+        own.add(given);
       }
     }
-    return kept;
+    return own;
   }
 
-  private static void ofZone(FactBook book, String name, Node.Keys zone, Map<String, String> kept) {
-    List<String> more = new ArrayList<>();
-    for (Node.Entry entry : zone.entries()) {
-      Optional<FactDefinition> asked =
-          book.definitions().stream()
-              .filter(fact -> fact.list().equals(ZoneReader.LIST))
-              .filter(fact -> Words.alike(fact.word()).equals(Words.alike(entry.key())))
-              .findFirst();
-      String text = FlowText.of(entry.value());
-      if (asked.isEmpty()) {
-        more.add(AnswersYaml.quoted(entry.key()) + ": " + text);
-      } else if (asked.get().kind() == Kind.POINTS) {
-        kept.put(new Place(asked.get(), name).id(), text);
-      }
+  private static void say(Scenario floor, StatedFact given, String zone, Map<String, String> said) {
+    FactDefinition fact = given.definition();
+    boolean isName = fact.ofEntries() && fact.word().equals("name");
+    if (given.said() && !isName) {
+      String id = new Place(fact, given.about(), zone).id();
+      said.put(id, given.known() ? written(floor, given) : given.text());
     }
-    if (!more.isEmpty()) {
-      kept.put(besides(ZoneReader.LIST, name), String.join(BETWEEN_NAMES, more));
-    }
-  }
-
-  /** Under what is kept, line by line, what an entry of a list says and nobody is asked. */
-  static String besides(String list, String name) {
-    return list + '@' + name;
   }
 
   private static String written(Scenario scenario, StatedFact given) {
@@ -126,26 +105,25 @@ public final class Answers {
         List<String> names = scenario.entries(given.key() + "[]");
         yield names.isEmpty() ? NONE : String.join(BETWEEN_NAMES, names);
       }
-      case POINTS -> {
-        List<String> corners = new ArrayList<>();
-        scenario.outline().forEach(p -> corners.add("[" + mm(p.x()) + ", " + mm(p.y()) + "]"));
-        yield "[" + String.join(", ", corners) + "]";
-      }
+      case POINTS -> Corners.of(scenario.outline());
       case READINGS -> {
         List<String> spots = new ArrayList<>();
         scenario
             .readings()
-            .forEach(r -> spots.add("[" + mm(r.x()) + ", " + mm(r.y()) + ", " + mm(r.z()) + "]"));
+            .forEach(
+                r ->
+                    spots.add(
+                        "["
+                            + Corners.mm(r.x())
+                            + ", "
+                            + Corners.mm(r.y())
+                            + ", "
+                            + Corners.mm(r.z())
+                            + "]"));
         yield "[" + String.join(", ", spots) + "]";
       }
       default -> given.text();
     };
-  }
-
-  private static String mm(double length) {
-    return length == Math.rint(length)
-        ? String.format(Locale.ROOT, "%.0f mm", length)
-        : String.format(Locale.ROOT, "%s mm", Math.round(length * 1000) / 1000.0);
   }
 
   /** What may be said. */
@@ -173,44 +151,97 @@ public final class Answers {
     return missing().isEmpty();
   }
 
-  /** The required facts that are not known yet, in the order of the facts files. */
+  /**
+   * The required facts that are not known yet, in the order of the facts files; of parts of the
+   * room where they lie, and then what they are.
+   */
   public List<Place> missing() {
     List<Place> missing = new ArrayList<>();
+    List<String> zones = scenario.entries(ZoneReader.LIST);
     for (FactDefinition fact : book.definitions()) {
-      if (fact.required() && !fact.ofEntries() && !known(fact.key()) && !isSaidOtherwise(fact)) {
-        missing.add(new Place(fact, ""));
+      boolean placesZones = fact.key().equals(ROOM_OUTLINE) && !zones.isEmpty();
+      if ((fact.required() || placesZones) && !fact.ofEntries()) {
+        add(new Place(fact, ""), missing);
+      }
+    }
+    FactDefinition corners = book.find(ZoneReader.LIST + ".outline").orElseThrow();
+    for (String zone : zones) {
+      if (floor(zone).isEmpty()) {
+        missing.add(new Place(corners, zone));
+        continue;
+      }
+      for (FactDefinition fact : book.definitions()) {
+        if (fact.required() && fact.isSaidByZones() && !fact.ofEntries()) {
+          add(new Place(fact, "", zone), missing);
+        }
       }
     }
     return missing;
+  }
+
+  private void add(Place place, List<Place> missing) {
+    if (!known(place, place.fact().key()) && !isSaidOtherwise(place)) {
+      missing.add(place);
+    }
   }
 
   /**
    * Whether the same was said in another way, as a deck is by the layers of the floor: then it is
    * neither missing nor asked for.
    */
-  public boolean isSaidOtherwise(FactDefinition fact) {
-    return known(fact.insteadOfIt())
+  public boolean isSaidOtherwise(Place place) {
+    FactDefinition fact = place.fact();
+    return known(place, fact.insteadOfIt())
         || book.definitions().stream()
-            .anyMatch(other -> other.insteadOfIt().equals(fact.key()) && known(other.key()));
+            .anyMatch(other -> other.insteadOfIt().equals(fact.key()) && known(place, other.key()));
   }
 
-  private boolean known(String key) {
-    return scenario.find(key).map(StatedFact::known).orElse(false);
+  /** Whether another fact of the same floor is known. */
+  private boolean known(Place place, String key) {
+    return floor(place.zone())
+        .flatMap(floor -> floor.find(key))
+        .map(StatedFact::known)
+        .orElse(false);
   }
 
-  /** Every place there is to ask about: for each entry of a list its facts follow the list. */
+  /**
+   * The floor of a part of the room, the room's own without a name; empty while it has no place.
+   */
+  private Optional<Scenario> floor(String zone) {
+    return zone.isEmpty()
+        ? Optional.of(scenario)
+        : scenario.zones().stream()
+            .filter(one -> one.name().equals(zone))
+            .map(Zone::floor)
+            .findFirst();
+  }
+
+  /**
+   * Every place there is to ask about: for each entry of a list its facts follow the list, and for
+   * each part of the room that has its corners what is said of its own floor follows the room.
+   */
   public List<Place> places() {
     List<Place> places = new ArrayList<>();
+    places(scenario, "", places);
+    for (Zone zone : scenario.zones()) {
+      places(zone.floor(), zone.name(), places);
+    }
+    return places;
+  }
+
+  private void places(Scenario floor, String zone, List<Place> places) {
     for (FactDefinition fact : book.definitions()) {
+      if (!zone.isEmpty() && !fact.isSaidByZones()) {
+        continue;
+      }
       if (!fact.ofEntries()) {
-        places.add(new Place(fact, ""));
+        places.add(new Place(fact, "", zone));
       } else if (!fact.word().equals("name")) {
-        for (String entry : scenario.entries(fact.list())) {
-          places.add(new Place(fact, entry));
+        for (String entry : floor.entries(fact.list())) {
+          places.add(new Place(fact, entry, zone));
         }
       }
     }
-    return places;
   }
 
   /**
@@ -228,32 +259,16 @@ public final class Answers {
     return of(more);
   }
 
-  /**
-   * These answers and, as a saved file has it, what an entry of a list says that nobody is asked.
-   *
-   * @param id the name it is kept under in {@link #said()}
-   * @param text what is kept
-   * @return the new answers; these, if nothing is kept under such a name
-   * @throws ScenarioFaults if it is nothing a floor can say
-   */
-  public Answers keeping(String id, String text) throws ScenarioFaults {
-    boolean isKept =
-        scenario.entries(ZoneReader.LIST).stream()
-            .anyMatch(name -> id.equals(besides(ZoneReader.LIST, name)));
-    if (!isKept) {
-      return this;
-    }
-    Map<String, String> more = new LinkedHashMap<>(said);
-    more.put(id, text);
-    return of(more);
-  }
-
   /** These answers without one; the facts of a list's entries go with the list. */
   public Answers without(Place place) {
     Map<String, String> fewer = new LinkedHashMap<>(said);
     fewer.remove(place.id());
     if (place.fact().kind() == Kind.LIST) {
-      fewer.keySet().removeIf(id -> id.startsWith(place.fact().key() + "[]"));
+      String entries = place.id() + "[]"; // of the same floor
+      fewer.keySet().removeIf(id -> id.startsWith(entries));
+    }
+    if (place.fact().key().equals(ZoneReader.ZONES)) {
+      fewer.keySet().removeIf(id -> id.startsWith(ZoneReader.ZONES + '['));
     }
     try {
       return of(fewer);
@@ -274,7 +289,7 @@ public final class Answers {
     }
     return switch (fact.kind()) {
       case LIST -> names(words, book.knownBy(fact));
-      case POINTS -> corners(text);
+      case POINTS, RECTANGLE -> corners(fact.kind(), text);
       case READINGS -> spots(text);
       case QUANTITY -> exact(text);
       case CHOICES -> text.replaceAll("^\\[|]$", "");
@@ -312,7 +327,7 @@ public final class Answers {
    *     not of that form
    */
   public static List<String> sides(FactDefinition fact, String text) {
-    List<String> sides = sides(text);
+    List<String> sides = Corners.sides(text);
     if (sides.isEmpty()) {
       return sides;
     }
@@ -325,29 +340,9 @@ public final class Answers {
     }
   }
 
-  private static List<String> sides(String words) {
-    String text = Words.squeeze(words);
-    Matcher sides = RECTANGLE.matcher(text);
-    if (text.startsWith("[") || !sides.matches()) {
-      return List.of();
-    }
-    String y = sides.group(2).strip();
-    String x = sides.group(1).strip();
-    if (BARE.matcher(x).matches()) {
-      // "3.6 x 2.4 m": one unit said for both.
-      x = (x + ' ' + y.replaceFirst("^[-0-9./ ]+", "")).strip();
-    }
-    return List.of(x, y);
-  }
-
-  private static String corners(String text) {
-    List<String> sides = sides(text);
-    if (sides.isEmpty()) {
-      return text;
-    }
-    String x = sides.get(0);
-    String y = sides.get(1);
-    return "[[0 m, 0 m], [" + x + ", 0 m], [" + x + ", " + y + "], [0 m, " + y + "]]";
+  private static String corners(Kind kind, String text) {
+    return Corners.placed(kind, text)
+        .orElseGet(() -> kind == Kind.POINTS ? Corners.ofRoom(text) : text);
   }
 
   private static String spots(String text) {

@@ -30,12 +30,16 @@ final class AnswersYaml {
 
   /** The file: what was commented so far, and every fact under its keys. */
   String text() {
-    group(
-        "",
-        book.definitions().stream()
-            .filter(fact -> !fact.ofEntries() && said.containsKey(new Place(fact, "").id()))
-            .toList());
+    group("", facts(""), "", "");
     return out.toString();
+  }
+
+  /** What was said of the room, or by a part of it of its own floor. */
+  private List<FactDefinition> facts(String zone) {
+    return book.definitions().stream()
+        .filter(fact -> !fact.ofEntries() && (zone.isEmpty() || fact.isSaidByZones()))
+        .filter(fact -> said.containsKey(new Place(fact, "", zone).id()))
+        .toList();
   }
 
   /** Words as lines of a comment. */
@@ -56,8 +60,7 @@ final class AnswersYaml {
   }
 
   /** The facts under one key, those of a further group together where the first of them stands. */
-  private void group(String path, List<FactDefinition> facts) {
-    String indent = "  ".repeat((int) path.chars().filter(c -> c == '.').count());
+  private void group(String path, List<FactDefinition> facts, String zone, String indent) {
     Set<String> keys = new LinkedHashSet<>();
     facts.forEach(fact -> keys.add(fact.key().substring(path.length()).split("\\.")[0]));
     for (String key : keys) {
@@ -65,10 +68,10 @@ final class AnswersYaml {
       List<FactDefinition> under =
           facts.stream().filter(fact -> (fact.key() + '.').startsWith(whole + '.')).toList();
       if (under.get(0).key().equals(whole)) {
-        place(new Place(under.get(0), ""), key, indent);
+        place(new Place(under.get(0), "", zone), key, indent);
       } else {
         out.append(indent).append(key).append(":\n");
-        group(whole + '.', under);
+        group(whole + '.', under, zone, indent + "  ");
       }
     }
   }
@@ -95,25 +98,27 @@ final class AnswersYaml {
     out.append(indent).append(key).append(":\n");
     String list = place.fact().key() + "[]";
     for (String name : text.split(Answers.BETWEEN_NAMES)) {
-      Optional<FactDefinition> kind = naming(place.fact(), name);
+      Optional<FactDefinition> kind = naming(place, name);
       line(indent, "  - " + kind.map(FactDefinition::word).orElse("name"), quoted(name));
       for (FactDefinition fact : book.definitions()) {
-        Place inner = new Place(fact, name);
+        Place inner = new Place(fact, name, place.zone());
         boolean more = fact.list().equals(list) && kind.filter(fact::equals).isEmpty();
         if (more && said.containsKey(inner.id())) {
           place(inner, fact.word(), indent + "    ");
         }
       }
-      String besides = said.getOrDefault(Answers.besides(list, name), "");
-      besides.lines().forEach(one -> out.append(indent).append("    ").append(one).append('\n'));
+      if (list.equals(ZoneReader.LIST)) {
+        group(ZoneReader.SUBFLOOR + ".", facts(name), name, indent + "    ");
+      }
     }
   }
 
   /** The fact by which an entry is named, where entries are known by what they are. */
-  private Optional<FactDefinition> naming(FactDefinition list, String name) {
-    return book.knownBy(list)
+  private Optional<FactDefinition> naming(Place list, String name) {
+    return book.knownBy(list.fact())
         .filter(kind -> kind.of().contains(name))
-        .filter(kind -> said.getOrDefault(new Place(kind, name).id(), name).equals(name));
+        .filter(
+            kind -> said.getOrDefault(new Place(kind, name, list.zone()).id(), name).equals(name));
   }
 
   private static String value(FactDefinition fact, String text) {

@@ -93,6 +93,11 @@ public record FactDefinition(
     return !ofTheFloorItself() && !key.startsWith("budget.");
   }
 
+  /** Whether each part of a room says it of its own floor. */
+  public boolean isSaidByZones() {
+    return key.startsWith(ZoneReader.SUBFLOOR + ".");
+  }
+
   /** The list it belongs to, such as {@code room.doors[]}; empty if it belongs to none. */
   public String list() {
     int end = key.lastIndexOf("[].");

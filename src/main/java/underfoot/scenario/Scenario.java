@@ -136,14 +136,36 @@ public record Scenario(
     }
     String entry = entry(fact, about);
     Scenario changed = new Gatherer(book, file).change(this, fact, entry, valueText);
-    return fact.holdsInEachZone()
-        ? changed.withZones(zone -> zone.with(key, about, valueText))
-        : changed;
+    return changed.withZones(
+        zone ->
+            fact.holdsInEachZone() || ZoneReader.shares(zone.floor(), fact, entry)
+                ? zone.floor().with(fact.key(), entry, valueText)
+                : zone.floor());
   }
 
-  /** A change of a floor that may be refused. */
+  /**
+   * The same with a fact of a place changed, which may be one of a part of the room.
+   *
+   * @param place the place
+   * @param valueText the new value as a scenario would write it
+   * @return the changed scenario
+   * @throws ScenarioFaults if there is no such entry, the value is none of it, or it contradicts
+   *     another
+   */
+  public Scenario with(Place place, String valueText) throws ScenarioFaults {
+    String key = place.fact().key();
+    return place.zone().isEmpty()
+        ? with(key, place.about(), valueText)
+        : withZones(
+            zone ->
+                zone.name().equals(place.zone())
+                    ? zone.floor().with(key, place.about(), valueText)
+                    : zone.floor());
+  }
+
+  /** A change of the floor of a part that may be refused. */
   private interface Change {
-    Scenario of(Scenario floor) throws ScenarioFaults;
+    Scenario of(Zone zone) throws ScenarioFaults;
   }
 
   /** This room with its zones changed. */
@@ -153,7 +175,7 @@ public record Scenario(
     }
     List<Zone> all = new ArrayList<>();
     for (Zone zone : zones) {
-      all.add(new Zone(zone.name(), change.of(zone.floor())));
+      all.add(new Zone(zone.name(), change.of(zone)));
     }
     return new Scenario(file, name, practice, givens, outline, readings, all, book);
   }

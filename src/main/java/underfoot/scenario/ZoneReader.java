@@ -21,7 +21,7 @@ final class ZoneReader {
   static final String LIST = ZONES + "[]";
   private static final String OUTLINE = "outline";
   private static final String ROOM = "room";
-  private static final String SUBFLOOR = "subfloor";
+  static final String SUBFLOOR = "subfloor";
   private static final String LEVELS = "levels";
   private static final String READINGS = "readings";
   private static final String DOORS = "doors";
@@ -36,6 +36,9 @@ final class ZoneReader {
 
   /** What stands in the room is weighed once, on the room's own floor. */
   private static final Set<String> ROOM_ONLY = Set.of("heavy items", "area", OUTLINE, DOORS);
+
+  /** Where a door stands is told by the walls of the room. */
+  private static final Set<String> PLACE_OF_DOOR = Set.of("wall", "from");
 
   private final FactBook book;
   private final String file;
@@ -73,7 +76,7 @@ final class ZoneReader {
     if (!(root.get(ZONES) instanceof Node.Items items) || items.items().isEmpty()) {
       return room;
     }
-    if (unfinished && (room.outline().isEmpty() || !haveCorners(items))) {
+    if (unfinished && room.outline().isEmpty()) {
       return room;
     }
     if (room.outline().isEmpty()) {
@@ -81,17 +84,20 @@ final class ZoneReader {
       throw new ScenarioFaults(List.copyOf(faults));
     }
     List<Zone> zones = new ArrayList<>();
+    List<Node> told = new ArrayList<>();
     List<String> names = room.entries(LIST);
     for (int i = 0; i < names.size(); i++) {
-      if (items.items().get(i) instanceof Node.Keys keys) {
+      boolean placed = !unfinished || hasCorners(items.items().get(i));
+      if (placed && items.items().get(i) instanceof Node.Keys keys) {
         Scenario floor = floor(keys, names.get(i));
         if (floor != null) {
           zones.add(new Zone(names.get(i), floor));
+          told.add(keys);
         }
       }
     }
     if (faults.isEmpty()) {
-      places(items, zones);
+      places(items, told, zones);
     }
     if (!faults.isEmpty()) {
       throw new ScenarioFaults(List.copyOf(faults));
@@ -100,10 +106,15 @@ final class ZoneReader {
     return room.with(zones, outside, measured(outside));
   }
 
-  private static boolean haveCorners(Node.Items zones) {
-    return zones.items().stream()
-        .allMatch(
-            zone -> zone instanceof Node.Keys keys && keys.get(OUTLINE) instanceof Node.Items);
+  private static boolean hasCorners(Node zone) {
+    return zone instanceof Node.Keys keys && keys.get(OUTLINE) instanceof Node.Items;
+  }
+
+  /** Whether a part of the room says of a door what the room says of it: it stands on the part. */
+  static boolean shares(Scenario floor, FactDefinition fact, String entry) {
+    return fact.list().equals(ROOM + '.' + DOORS + "[]")
+        && !PLACE_OF_DOOR.contains(fact.word())
+        && floor.entries(fact.list()).contains(entry);
   }
 
   private Scenario floor(Node.Keys zone, String name) {
@@ -167,7 +178,7 @@ final class ZoneReader {
     if (node instanceof Node.Keys all && all.get(DOORS) instanceof Node.Items doors) {
       List<Node> kept = new ArrayList<>();
       for (Node door : doors.items()) {
-        kept.add(without(door, Set.of("wall", "from")));
+        kept.add(without(door, PLACE_OF_DOOR));
       }
       entries.add(
           new Node.Entry(
@@ -205,13 +216,13 @@ final class ZoneReader {
 
   // --- where they lie
 
-  private void places(Node.Items items, List<Zone> zones) {
+  private void places(Node.Items items, List<Node> told, List<Zone> zones) {
     Polygon whole = Outline.polygon(room.outline());
     Geometry room = whole.buffer(slack);
     double covered = 0;
     for (int i = 0; i < zones.size(); i++) {
       Polygon zone = Outline.polygon(zones.get(i).floor().outline());
-      Node at = items.items().get(i);
+      Node at = told.get(i);
       String name = Words.quote(zones.get(i).name());
       if (!room.covers(zone)) {
         fault(

@@ -14,9 +14,11 @@ import underfoot.scenario.Answers;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Place;
+import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
 import underfoot.scenario.ScenarioReader;
 import underfoot.scenario.StatedFact;
+import underfoot.scenario.Zone;
 
 /**
  * The scenario file of an interview: with the questions, and what is not known, as comments. A
@@ -66,13 +68,20 @@ public final class AnswerFile {
   public static Known read(FactBook facts, String name, byte[] content) throws ScenarioFaults {
     Map<Integer, String> marked = marked(new String(content, StandardCharsets.UTF_8));
     Map<String, Taken> taken = new LinkedHashMap<>();
-    for (StatedFact given : new ScenarioReader(facts).readUnfinished(name, content).givens()) {
-      if (given.known() && marked.containsKey(given.line())) {
-        String id = new Place(given.definition(), given.about()).id();
-        taken.put(id, new Taken(given.text(), false, marked.get(given.line())));
-      }
+    Scenario floor = new ScenarioReader(facts).readUnfinished(name, content);
+    floor.givens().forEach(given -> take(given, "", marked, taken));
+    for (Zone zone : floor.zones()) {
+      Answers.ownOf(zone, floor).forEach(given -> take(given, zone.name(), marked, taken));
     }
     return new Known(unnamed(Answers.of(facts, name, content)), taken);
+  }
+
+  private static void take(
+      StatedFact given, String zone, Map<Integer, String> marked, Map<String, Taken> taken) {
+    if (given.known() && marked.containsKey(given.line())) {
+      String id = new Place(given.definition(), given.about(), zone).id();
+      taken.put(id, new Taken(given.text(), false, marked.get(given.line())));
+    }
   }
 
   /** The lines that stand under such a mark, with why it was taken; the first line is 1. */

@@ -86,7 +86,7 @@ public record Asked(
   public static String question(Place place) {
     FactDefinition fact = place.fact();
     String ask = fact.ask().isEmpty() ? fact.means() + ": what do you know of it?" : fact.ask();
-    return place.about().isEmpty() ? ask : place.about() + ": " + ask;
+    return place.whose().isEmpty() ? ask : place.whose() + ": " + ask;
   }
 
   private static String how(FactDefinition fact, String hint, boolean imperial) {

@@ -88,14 +88,7 @@ public final class Conversation {
 
   /** The place of an id, if there is such a one in what is known. */
   public Optional<Place> place(Known known, String id) {
-    int at = id.indexOf('@');
-    String key = at < 0 ? id : id.substring(0, at);
-    String about = at < 0 ? "" : id.substring(at + 1);
-    return facts
-        .find(key)
-        .filter(fact -> fact.key().equals(key) && fact.ofEntries() != about.isEmpty())
-        .map(fact -> new Place(fact, about))
-        .filter(known.answers().places()::contains);
+    return known.answers().places().stream().filter(place -> place.id().equals(id)).findFirst();
   }
 
   /** The same with a name, if only that is missing: nobody need think of one. */
@@ -203,7 +196,13 @@ public final class Conversation {
     boolean shape = fact.kind() == Kind.POINTS || fact.kind() == Kind.LIST;
     String value = shape ? one.value() : now.answers().said(one.place()).orElse(one.value());
     return new Reply.Told(
-        one.place().id(), fact.called(), value, !taken.certain(), taken.since(), asked);
+        one.place().id(), called(one.place()), value, !taken.certain(), taken.since(), asked);
+  }
+
+  /** What a fact is called, with the name of what it is of. */
+  public static String called(Place place) {
+    String called = place.fact().called();
+    return place.zone().isEmpty() ? called : called + ", " + place.zone();
   }
 
   /** The objection to an answer that is none, with how to say it. */

@@ -74,8 +74,8 @@ final class Numbers {
         continue;
       }
       for (FactDefinition other : Arrays.asList(beside, usual(one))) {
-        if (other != null && isFree(new Place(other, ""), heard)) {
-          put(new Place(other, ""), false, one, said, heard);
+        if (other != null && isFree(asked.beside(other), heard)) {
+          put(asked.beside(other), false, one, said, heard);
           break;
         }
       }
@@ -318,7 +318,7 @@ final class Numbers {
       }
       case ONE -> {
         heard.put(place.id(), Heard.One.sure(place, a));
-        Place shorter = shorter(fact);
+        Place shorter = shorter(place);
         // "600 tiles" are as broad as they are long; who is asked for one side tells one.
         if (shorter != null && !asked && !book.help(fact).text("square").isEmpty()) {
           heard.put(shorter.id(), Heard.One.sure(shorter, a));
@@ -327,7 +327,7 @@ final class Numbers {
       default -> {
         boolean smaller = value(fact, a) < value(fact, b);
         heard.put(place.id(), Heard.One.sure(place, smaller ? b : a));
-        Place shorter = shorter(fact);
+        Place shorter = shorter(place);
         if (shorter != null) {
           heard.put(shorter.id(), Heard.One.sure(shorter, smaller ? a : b));
         }
@@ -336,8 +336,8 @@ final class Numbers {
     return true;
   }
 
-  private Place shorter(FactDefinition fact) {
-    return facts.find(book.help(fact).text("sides")).map(one -> new Place(one, "")).orElse(null);
+  private Place shorter(Place longer) {
+    return facts.find(book.help(longer.fact()).text("sides")).map(longer::beside).orElse(null);
   }
 
   private static double value(FactDefinition fact, String text) {

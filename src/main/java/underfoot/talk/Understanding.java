@@ -15,6 +15,7 @@ import underfoot.quantity.NotAQuantity;
 import underfoot.quantity.Quantity;
 import underfoot.quantity.Words;
 import underfoot.scenario.Answers;
+import underfoot.scenario.Corners;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Kind;
@@ -113,7 +114,7 @@ public final class Understanding {
     }
     Map<String, Heard.One> heard = new LinkedHashMap<>();
     for (Meanings.Found one : found) {
-      Place place = one.fact().equals(fact) ? asked : new Place(one.fact(), "");
+      Place place = one.fact().equals(fact) ? asked : asked.beside(one.fact());
       put(heard, place, one, perhaps(tokens, content, one.from()), said);
     }
     numbers.of(asked, tokens, claimed(found, tokens, content), said, heard);
@@ -135,6 +136,9 @@ public final class Understanding {
 
   /** The value, if it is said just as a scenario writes it. */
   private static Optional<String> exactly(FactDefinition fact, String text) {
+    if (fact.kind() == Kind.POINTS || fact.kind() == Kind.RECTANGLE) {
+      return Corners.placed(fact.kind(), text);
+    }
     if (fact.kind() == Kind.QUANTITY) {
       try {
         return Optional.of(Quantity.parse(text, fact.dimension()).text());
@@ -192,7 +196,7 @@ public final class Understanding {
     String value = one.value();
     boolean certain = one.entry().phrase().certain() && !perhaps;
     if (value.isEmpty()) { // the same as the other side
-      Place other = new Place(facts.find(book.help(one.fact()).text("same as")).orElseThrow(), "");
+      Place other = place.beside(facts.find(book.help(one.fact()).text("same as")).orElseThrow());
       value = said.answers().said(other).orElse(Answers.UNKNOWN);
     }
     String why = perhaps ? sayings.text("since perhaps") : book.since(one.fact());
@@ -240,7 +244,7 @@ public final class Understanding {
     List<Heard.One> all = new ArrayList<>(List.of(Heard.One.sure(asked, names)));
     if (!book.help(asked.fact()).text("tells").isEmpty() && whole.isEmpty()) {
       for (Meanings.Found one : meanings.meant(asked, tokens, content, said)) {
-        Place place = new Place(one.fact(), "");
+        Place place = asked.beside(one.fact());
         if (one.fact().kind() == Kind.YES_NO && !said.answers().has(place)) {
           all.add(Heard.One.sure(place, one.value()));
         }

@@ -83,9 +83,7 @@ class InterviewTest {
       List<String> said = new ArrayList<>();
       for (Place place : answers.places()) {
         boolean asked =
-            answers.has(place)
-                || answers.isSaidOtherwise(place.fact())
-                || !interview.fits(answers, place);
+            answers.has(place) || answers.isSaidOtherwise(place) || !interview.fits(answers, place);
         if (!asked && random.nextInt(3) == 0) {
           String value = pick(TriedValues.of(answers.scenario(), place), random);
           Optional<Scenario> changed = TriedValues.changed(other, place, value);
@@ -135,13 +133,13 @@ class InterviewTest {
       if (answers.has(place) || open.contains(place) || !interview.fits(answers, place)) {
         continue;
       }
-      if (answers.isSaidOtherwise(place.fact())) { // saying it again would contradict the answer
+      if (answers.isSaidOtherwise(place)) { // saying it again would contradict the answer
         continue;
       }
       for (String value : TriedValues.of(answers.scenario(), place)) {
         Scenario other;
         try {
-          other = answers.scenario().with(place.fact().key(), place.about(), value);
+          other = answers.scenario().with(place, value);
         } catch (ScenarioFaults impossible) {
           continue;
         }
@@ -253,7 +251,7 @@ class InterviewTest {
       boolean changes = false;
       for (String value : TriedValues.of(answers.scenario(), place)) {
         try {
-          Scenario other = answers.scenario().with(place.fact().key(), place.about(), value);
+          Scenario other = answers.scenario().with(place, value);
           changes |= !DecisionDigest.of(Floors.advisor().advise(other)).equals(now);
         } catch (ScenarioFaults impossible) {
           continue;
@@ -342,7 +340,7 @@ class InterviewTest {
 
   private static boolean takes(Answers answers, Place place, String value) {
     try {
-      answers.scenario().with(place.fact().key(), place.about(), value);
+      answers.scenario().with(place, value);
       return true;
     } catch (ScenarioFaults e) {
       return false;
