@@ -30,7 +30,11 @@ import underfoot.report.html.Drawings;
 import underfoot.report.html.HtmlReport;
 import underfoot.scenario.Answers;
 import underfoot.scenario.Place;
+import underfoot.scenario.Point;
+import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
+import underfoot.scenario.StatedFact;
+import underfoot.scenario.Value;
 import underfoot.talk.AnswerFile;
 import underfoot.talk.Asked;
 import underfoot.talk.Conversation;
@@ -358,18 +362,36 @@ final class PageApi {
 
   private record Note(String title, String text) {}
 
-  /** The room and its spot levels in millimetres, however they were written. */
+  /** The room, what lies and stands in it, and its spot levels in millimetres, as it is drawn. */
   private static Map<String, Object> drawn(Answers answers) {
     Map<String, Object> drawn = new LinkedHashMap<>();
-    drawn.put(
-        "room.outline",
-        answers.scenario().outline().stream().map(one -> List.of(one.x(), one.y())).toList());
+    Scenario room = answers.scenario();
+    drawn.put("room.outline", corners(room.outline()));
     drawn.put(
         "levels.readings",
-        answers.scenario().readings().stream()
-            .map(one -> List.of(one.x(), one.y(), one.z()))
-            .toList());
+        room.readings().stream().map(one -> List.of(one.x(), one.y(), one.z())).toList());
+    for (Place place : answers.places()) {
+      String id = place.id();
+      switch (place.fact().kind()) {
+        case POINTS ->
+            room.zones().stream()
+                .filter(zone -> place.fact().ofEntries() && zone.name().equals(place.about()))
+                .forEach(zone -> drawn.put(id, corners(zone.floor().outline())));
+        case RECTANGLE ->
+            room.find(place.fact().key(), place.about())
+                .filter(StatedFact::known)
+                .filter(at -> at.value() instanceof Value.Box)
+                .ifPresent(at -> drawn.put(id, corners(((Value.Box) at.value()).corners())));
+        default -> {
+          // it has no place
+        }
+      }
+    }
     return drawn;
+  }
+
+  private static List<List<Double>> corners(List<Point> points) {
+    return points.stream().map(one -> List.of(one.x(), one.y())).toList();
   }
 
   /** The whole advice with its reasons, worked out as {@code advise} does. */

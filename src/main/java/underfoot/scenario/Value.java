@@ -2,7 +2,6 @@ package underfoot.scenario;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import underfoot.quantity.Quantity;
 
 /** The value of a known fact. */
@@ -115,17 +114,12 @@ public sealed interface Value {
 
     @Override
     public String text() {
-      return "[" + corner(from) + ", " + corner(to) + "]";
+      return Corners.of(corners());
     }
 
-    private static String corner(Point point) {
-      return "[" + mm(point.x()) + ", " + mm(point.y()) + "]";
-    }
-
-    private static String mm(double length) {
-      return length == Math.rint(length)
-          ? String.format(Locale.ROOT, "%.0f mm", length)
-          : Math.round(length * 1000) / 1000.0 + " mm";
+    /** Both corners. */
+    public List<Point> corners() {
+      return List.of(from, to);
     }
   }
 

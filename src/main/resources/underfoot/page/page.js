@@ -172,7 +172,7 @@ function card(one) {
     choices.querySelectorAll("button").forEach((b) => b.setAttribute("aria-pressed", String(picked.has(b.dataset.value))));
     input.value = [...picked].join(", ");
   }
-  const drawn = one.kind === "points" || one.kind === "readings" ? plan(one, (text) => answer(one, text, "")) : null;
+  const drawn = ["points", "rectangle", "readings"].includes(one.kind) ? plan(one, (text) => answer(one, text, "")) : null;
   const known = one.said && one.said !== "unknown" ? one.said.replace(/\n/g, ", ") : "";
   if (known && !drawn) input.value = known;
   const free = make("div", { class: "row free" },
@@ -205,7 +205,12 @@ function card(one) {
     else { wrong.textContent = one.mayBeUnknown ? "Say something, or press “I do not know”." : "Say something first."; input.focus(); }
   };
   if (now().objection) wrong.textContent = now().objection;
-  if (drawn) ask("advice", (reply) => { drawn.drawn((reply.drawn || {})[one.id] || [], (reply.drawn || {})["room.outline"] || []); showAdvice(reply); });
+  if (drawn) ask("advice", (reply) => {
+    const places = reply.drawn || {};
+    const others = Object.keys(places).filter((id) => id !== one.id && id.includes("@")).map((id) => ({ name: id.slice(id.indexOf("@") + 1), corners: places[id] }));
+    drawn.drawn(places[one.id] || [], places["room.outline"] || [], others);
+    showAdvice(reply);
+  });
   focusOn(input);
 }
 

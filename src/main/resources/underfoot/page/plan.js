@@ -1,5 +1,5 @@
 "use strict";
-// --- the plan: corners of the room, or spot levels in it; drawn with a pointer, with keys, or typed
+// --- the plan: corners of the room or of a part of it, where a thing stands, or spot levels; drawn with a pointer, with keys, or typed
 const SVG = "http://www.w3.org/2000/svg";
 const WIDE = 400;
 const HIGH = 300;
@@ -26,8 +26,11 @@ const millimetres = (mm) => Number(mm.toFixed(2)) + " mm";
 function plan(one, take) {
   const name = "plan";
   const spots = one.kind === "readings";
+  const box = one.kind === "rectangle";
+  // What lies in the room is drawn within its outline, which is known.
+  const inside = spots || box || one.id !== "room.outline";
   const what = spots ? "spot" : "corner";
-  const least = spots ? 1 : 3;
+  const least = spots ? 1 : box ? 2 : 3;
   // Each point as it is written, and where the program says that is, in mm.
   let list = written(one.said);
   let cross = [0, 0];
@@ -35,9 +38,14 @@ function plan(one, take) {
   let dragged = -1;
   let frozen = 0;
   let outline = [];
+  let around = [];
   const svg = draw("svg", { class: "plan", viewBox: `0 0 ${WIDE} ${HIGH}`, tabindex: "0", role: "application", "aria-labelledby": "ask", "aria-describedby": name + "-how", id: name });
   const how = make("p", { class: "hint", id: name + "-how", text: spots
     ? "Tap where you measured and type the height; up is positive. With keys: arrows move the cross (with Shift, further), Enter puts a spot, Backspace takes the last back."
+    : box
+    ? "Tap two opposite corners of where it stands, and drag them into place. With keys: arrows move the cross (with Shift, further), Enter puts a corner, Backspace takes the last back."
+    : inside
+    ? "Tap the corners of this part in order, and drag them into place. With keys: arrows move the cross (with Shift, further), Enter puts a corner, Backspace takes the last back."
     : "For any other shape tap its corners in order, and drag them into place. With keys: arrows move the cross (with Shift, further), Enter puts a corner, Backspace takes the last back." });
   const where = make("p", { class: "hint where", role: "status" });
   const typed = make("div", { class: "typed" });
@@ -50,7 +58,11 @@ function plan(one, take) {
     });
   }
   const placed = (p) => Number.isFinite(p.mm[0]) && Number.isFinite(p.mm[1]);
-  const room = () => (spots ? outline : list.filter(placed).map((p) => p.mm));
+  const own = () => list.filter(placed).map((p) => p.mm);
+  const room = () => (inside ? outline : own());
+  // Two opposite corners are those of a rectangle.
+  const shape = (points) => (points.length === 2 ? [points[0], [points[1][0], points[0][1]], points[1], [points[0][0], points[1][1]]] : points);
+  const polygon = (points, name) => draw("polygon", { class: name, points: points.map((p) => at(p).join(",")).join(" ") });
   const extent = () => frozen || Math.max(5000, ...[...room(), ...list.filter(placed).map((p) => p.mm)].map((p) => Math.max(p[0], (p[1] * (WIDE - 2 * EDGE)) / (HIGH - 2 * EDGE)) * 1.15));
   const scale = () => (WIDE - 2 * EDGE) / extent();
   const at = (p) => [EDGE + p[0] * scale(), HIGH - EDGE - p[1] * scale()];
@@ -72,7 +84,14 @@ function plan(one, take) {
       if (mm && y > 14) svg.append(draw("text", { class: "scale", x: EDGE - 5, y: y + 4, "text-anchor": "end" }, String(mm / 1000)));
     }
     const corners = room();
-    if (corners.length > 1) svg.append(draw("polygon", { class: "room", points: corners.map((p) => at(p).join(",")).join(" ") }));
+    if (corners.length > 1) svg.append(polygon(corners, "room"));
+    for (const other of around) {
+      const points = shape(other.corners);
+      svg.append(polygon(points, "part"));
+      const [x, y] = at([Math.min(...points.map((p) => p[0])), Math.max(...points.map((p) => p[1]))]);
+      svg.append(draw("text", { x: x + 4, y: y + 14, class: "name" }, other.name));
+    }
+    if (inside && !spots && own().length > 1) svg.append(polygon(shape(own()), "own"));
     list.forEach((p, i) => {
       if (!placed(p)) return;
       const [x, y] = at(p.mm);
@@ -101,6 +120,7 @@ function plan(one, take) {
     paint();
   }
   function put(mm) {
+    if (box && list.length === 2) list = []; // a third begins anew
     list.push({ texts: spots ? [metres(mm[0]), metres(mm[1]), ""] : mm.map(metres), mm: spots ? [...mm, NaN] : [...mm] });
     rows();
     told();
@@ -163,7 +183,7 @@ function plan(one, take) {
     paint();
   });
   svg.addEventListener("blur", () => { keys = false; paint(); });
-  const field = make("details", { class: "drawing-board" }, make("summary", { text: spots ? "Put the levels on a plan" : "Draw another shape" }));
+  const field = make("details", { class: "drawing-board" }, make("summary", { text: spots ? "Put the levels on a plan" : inside ? "Draw it on the plan of the room" : "Draw another shape" }));
   const add = make("button", { type: "button", text: "Type a " + what, onclick: () => {
     list.push({ texts: spots ? ["", "", ""] : ["", ""], mm: spots ? [NaN, NaN, NaN] : [NaN, NaN] });
     rows();
@@ -171,14 +191,15 @@ function plan(one, take) {
   } });
   const clear = make("button", { type: "button", text: "Clear", "aria-label": "Clear: " + one.ask, onclick: () => { list = []; rows(); told(); } });
   const use = make("button", { type: "button", class: "main", text: "Take this plan", disabled: true, onclick: () => take(text()) });
-  field.open = spots || list.length > 0;
+  field.open = inside || list.length > 0;
   field.append(how, svg, where, typed, make("div", { class: "row" }, add, clear, use));
   rows();
   return {
     field,
-    // Where the program says the points are, and the corners of the room.
-    drawn(points, corners) {
+    // Where the program says the points are, the corners of the room, and what else lies in it.
+    drawn(points, corners, others) {
       outline = corners;
+      around = others;
       if (points.length === full().length) full().forEach((p, i) => { p.mm = [...points[i]]; });
       told();
     },

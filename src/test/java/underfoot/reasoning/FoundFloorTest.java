@@ -8,7 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import underfoot.buildup.Remedy;
+import underfoot.buildup.StopFinding;
 import underfoot.knowledge.Facts;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Scenario;
@@ -126,6 +131,48 @@ class FoundFloorTest {
   }
 
   @Test
+  void every_deck_is_judged_under_a_covering_as_it_is_bare() throws Exception {
+    FactDefinition kind =
+        Floors.advisor().knowledge().facts().find("subfloor.as found[].kind").orElseThrow();
+    int decks = 0;
+    for (String deck : kind.of()) {
+      for (int thickness : List.of(6, 9, 18, 22)) {
+        String floor =
+            ROOM + "subfloor: {carried by: %s, as found: [{kind: \"%s\", thickness: %s mm}%s]}\n";
+        boolean timber =
+            Floors.advisor().knowledge().kinds().of("found layer", deck).stream()
+                .anyMatch(
+                    one -> one.called().equals("found part") && one.value().equals("an overlay"));
+        String on = timber ? "timber joists" : "slab on the ground";
+        Assessment bare = advise(read(floor.formatted(on, deck, thickness, "")));
+        Assessment covered =
+            advise(
+                read(floor.formatted(on, deck, thickness, ", {kind: laminate, thickness: 8 mm}")));
+        String what = thickness + " mm of " + deck;
+        assertThat(covered.chosen().map(BuildUp::way))
+            .as(what)
+            .isEqualTo(bare.chosen().map(BuildUp::way));
+        assertThat(stops(covered)).as(what).isEqualTo(stops(bare));
+        assertThat(first(covered)).as(what).containsAll(first(bare));
+        decks++;
+      }
+    }
+    assertThat(decks).isGreaterThan(100);
+  }
+
+  private static Set<String> stops(Assessment floor) {
+    return floor.of(StopFinding.class).stream()
+        .map(one -> one.wording() + ' ' + one.verdict())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> first(Assessment floor) {
+    return floor.of(Remedy.class).stream()
+        .map(Remedy::wording)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  @Test
   void what_comes_up_comes_off_the_height() throws Exception {
     String boards = "{kind: tongue-and-groove boards, thickness: 21 mm}";
     String start = ROOM + "subfloor: {carried by: timber joists, as found: [" + boards;
@@ -157,7 +204,7 @@ class FoundFloorTest {
     }
     ZonePart deep = advise(zoned(0, 1, -80)).zones().get(0);
     assertThat(deep.step()).isLessThan(-10);
-    assertThat(deep.assessment().of(underfoot.buildup.Remedy.class))
+    assertThat(deep.assessment().of(Remedy.class))
         .anyMatch(one -> one.wording().equals("shape-the-step"));
   }
 
