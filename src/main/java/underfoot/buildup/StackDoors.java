@@ -204,13 +204,10 @@ final class StackDoors {
       String what,
       TracedFacts basis,
       MeasuredFacts found) {
-    found.add(
-        "step at the door",
-        door,
-        Math.abs(rise - beyond),
-        "mm",
-        Texts.of(rise, "mm") + " " + what + " against " + Texts.of(beyond, "mm") + " beyond",
-        basis);
+    String worked =
+        Texts.of(rise, "mm") + " " + what + " against " + Texts.of(beyond, "mm") + " beyond";
+    found.add("step at the door", door, Math.abs(rise - beyond), "mm", worked, basis);
+    found.add("height over the floor beyond", door, rise - beyond, "mm", worked, basis);
   }
 
   /** How much has to come off the leaf; nothing where it clears the floor as it is. */

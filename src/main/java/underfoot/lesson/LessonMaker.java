@@ -123,7 +123,7 @@ public final class LessonMaker {
   }
 
   private static BaseBelow below(Floor floor) {
-    return BaseBelow.of(floor.facts(), false);
+    return BaseBelow.of(floor.facts(), "", false);
   }
 
   /** What the topics asked of teach, with the figures that they name. */

@@ -1,5 +1,6 @@
 package underfoot.measure;
 
+import java.util.List;
 import underfoot.quantity.Words;
 import underfoot.working.Digits;
 
@@ -55,11 +56,19 @@ public final class Texts {
     return of(Math.rint(mm), "mm");
   }
 
+  /** Words one after the other as they are said: {@code 1, 2 and 4}. */
+  public static String list(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
   /** From the least to the most in whole numbers; one of them where both are the same. */
   public static String wholes(double least, double most) {
     String from = of(Math.rint(least), "");
     String to = of(Math.rint(most), "");
-    return from.equals(to) ? to : from + '–' + to;
+    return from.equals(to) ? to : from + (least < 0 ? " to " : "–") + to;
   }
 
   /** A number to a tenth. */

@@ -414,6 +414,8 @@ public record Advice(
    * @param fits whether the leaf passes; empty if it is not known
    * @param tight whether it passes with less beneath it than it should have
    * @param stepMm the step at the threshold, mm; NaN if it is not known
+   * @param aboveBeyondMm how much higher the new floor ends than the floor beyond, mm; negative
+   *     where that one is higher, NaN if it is not known
    */
   public record Door(
       String name,
@@ -422,7 +424,8 @@ public record Advice(
       boolean endsShort,
       Optional<Boolean> fits,
       boolean tight,
-      double stepMm) {
+      double stepMm,
+      double aboveBeyondMm) {
     /**
      * What is left under the leaf as the floor is built, the pour stopped short where it is, mm;
      * NaN if it is not known or the floor ends short of the leaf.

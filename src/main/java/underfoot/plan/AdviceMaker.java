@@ -114,9 +114,10 @@ public final class AdviceMaker {
     Set<String> stops = stopFindings.stream().map(HaltNote::id).collect(Collectors.toSet());
     double mass = chosen.map(one -> one.stack().mass(knowledge.figures())).orElse(0.0);
     String base = facts.text("base").isEmpty() ? facts.text("deck") : facts.text("base");
-    boolean deckTakenUp = assessment.chosen().map(one -> one.stack().replacesDeck()).orElse(false);
-    if (deckTakenUp) {
-      base = phrases.say("joists-of", "base", base);
+    boolean baseTakenUp = chosen.map(BuildUp::takesUpTheBase).orElse(false);
+    if (baseTakenUp) {
+      String left = chosen.get().stack().replacesDeck() ? "" : chosen.get().beneath();
+      base = left.isEmpty() ? phrases.say("joists-of", "base", base) : left;
     }
     return new Advice(
         assessment.scenario().name(),
@@ -144,7 +145,7 @@ public final class AdviceMaker {
         findOutFirst,
         new FirstThingsMaker(knowledge.headlines(), phrases, limits())
             .of(stopFindings, remedies, findOutFirst),
-        LayerFound.of(facts, deckTakenUp, sayings.justifier()),
+        LayerFound.of(facts, baseTakenUp, sayings.justifier()),
         zones,
         JoistCuts.of(facts, knowledge.figures(), remedies));
   }
@@ -178,8 +179,8 @@ public final class AdviceMaker {
             phrases.way(way),
             "base",
             base,
-            "rise",
-            Texts.wholes(heights.aboveOldFloor().min(), heights.aboveOldFloor().max()) + " mm",
+            "moves",
+            moves(heights.aboveOldFloor()),
             "mass",
             Texts.of(Math.round(facts.number("mass added")), "kg/m2"),
             "first",
@@ -200,6 +201,18 @@ public final class AdviceMaker {
                   Integer.toString(open));
     }
     return said;
+  }
+
+  /** Whether the floor comes higher or lower, and by how much. */
+  private String moves(LayerThickness above) {
+    double low = Math.rint(above.min());
+    double high = Math.rint(above.max());
+    if (low < 0 && high > 0) {
+      return phrases.say("moves-between", "low", Texts.whole(-low), "high", Texts.whole(high));
+    }
+    return low < 0
+        ? phrases.say("moves-down", "rise", Texts.wholes(-high, -low) + " mm")
+        : phrases.say("moves-up", "rise", Texts.wholes(low, high) + " mm");
   }
 
   private List<HaltNote> stopFindings() {
@@ -367,7 +380,8 @@ public final class AdviceMaker {
               facts.find("edge", door) != null,
               Double.isNaN(left) ? Optional.empty() : Optional.of(opens),
               opens && facts.number("trim needed", door) > 0,
-              facts.number("step at the door", door)));
+              facts.number("step at the door", door),
+              facts.number("height over the floor beyond", door)));
     }
     LayerThickness above =
         new LayerThickness(

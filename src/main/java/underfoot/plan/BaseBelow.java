@@ -27,12 +27,13 @@ public record BaseBelow(
    * What is held of the base.
    *
    * @param facts the facts of a floor or of a build-up
-   * @param taken whether it is taken up
+   * @param left what the lowest layer lies on; empty where that has no name of its own
+   * @param taken whether the deck is taken up
    */
-  public static BaseBelow of(Facts facts, boolean taken) {
+  public static BaseBelow of(Facts facts, String left, boolean taken) {
     return new BaseBelow(
         facts.text("base family"),
-        facts.text("base"),
+        left.isEmpty() ? facts.text("base") : left,
         facts.text("base kind").equals("boards"),
         facts.number("deck thickness"),
         facts.number("joist breadth"),

@@ -147,7 +147,7 @@ public final class Justifier {
   private Premise premise(Unknown unknown) {
     return new Premise(
         Place.named(unknown.key(), unknown.about()),
-        "unknown",
+        Premise.UNKNOWN,
         From.SCENARIO,
         line(unknown.key(), unknown.about()),
         "",

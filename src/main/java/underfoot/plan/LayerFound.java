@@ -25,15 +25,15 @@ public record LayerFound(
    * The layers of a floor, from what carries it up; none where they are not told.
    *
    * @param facts what is held of them
-   * @param deckTakenUp whether the way chosen takes up the deck, the uppermost that could stay
+   * @param baseTakenUp whether the way chosen takes up the base, the uppermost that could stay
    * @param justifier tells why
    */
-  static List<LayerFound> of(Facts facts, boolean deckTakenUp, Justifier justifier) {
+  static List<LayerFound> of(Facts facts, boolean baseTakenUp, Justifier justifier) {
     List<LayerFound> found = new ArrayList<>();
     List<String> names = FoundLayers.names(facts);
     String deck =
         names.stream()
-            .filter(name -> deckTakenUp && FoundLayers.stays(facts, name))
+            .filter(name -> baseTakenUp && FoundLayers.stays(facts, name))
             .reduce("", (below, above) -> above);
     for (String name : names) {
       Fact verdict = facts.find(FoundLayers.VERDICT, name);

@@ -198,8 +198,10 @@ public final class Planner implements Appraisal {
 
   /** What the lowest layer lies on, as it is drawn. */
   private static BaseBelow beneath(BuildUp buildUp) {
-    Facts facts = buildUp.facts();
-    return BaseBelow.of(facts, buildUp.stack().replacesDeck());
+    return BaseBelow.of(
+        buildUp.facts(),
+        buildUp.stack().replacesDeck() ? "" : buildUp.beneath(),
+        buildUp.stack().replacesDeck());
   }
 
   /** Where the compound stands how deep, if there is compound and the floor was surveyed. */

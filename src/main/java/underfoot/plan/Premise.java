@@ -6,6 +6,9 @@ import underfoot.knowledge.From;
 
 /** A fact that a decision rests on, or that a measured fact was worked out from. */
 public final class Premise {
+  /** The value of what the scenario does not say. */
+  static final String UNKNOWN = "unknown";
+
   private final String fact;
   private final String value;
   private final From from;
@@ -42,6 +45,11 @@ public final class Premise {
   /** The value in words; {@code unknown} if the scenario does not say. */
   public String value() {
     return value;
+  }
+
+  /** Whether it is that the scenario does not say, and nobody took anything for it. */
+  public boolean isUnknown() {
+    return value.equals(UNKNOWN) && because == null;
   }
 
   /** Where it comes from. */

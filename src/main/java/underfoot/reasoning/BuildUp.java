@@ -37,6 +37,16 @@ public record BuildUp(
     return found;
   }
 
+  /** What its lowest layer lies on; empty where nothing known is left of the floor. */
+  public String beneath() {
+    return StackKinds.beneath(facts);
+  }
+
+  /** Whether it takes up the base that it starts from, and so lies on what is beneath that. */
+  public boolean takesUpTheBase() {
+    return stack.replacesDeck() || !beneath().equals(facts.text("base"));
+  }
+
   /** Whether it may be built here. */
   public boolean stands() {
     return of(RuledOut.class).isEmpty()

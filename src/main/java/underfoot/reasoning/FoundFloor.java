@@ -133,7 +133,7 @@ final class FoundFloor {
    * The layers from which the work may start, the uppermost first: those that make a base, with
    * nothing in or under them that must come up. From each of them a way is worked out, down to the
    * uppermost that carries the floor: only a sheet or old tiles on another base are taken up where
-   * they may stay, never what carries.
+   * they may stay, never what carries, nor a slab that is the carrier and named once more.
    *
    * @param judged what the rules said of the layers
    * @return places in the stack; -1 is what carries the floor
@@ -169,7 +169,7 @@ final class FoundFloor {
   /** All of them; the deck on the carrier always, since rules for a bare deck say what is done. */
   private List<Integer> starts(Facts judged) {
     List<Integer> starts = new ArrayList<>();
-    int lowest = carrierBase.isEmpty() ? lowestBase() : -1;
+    int lowest = carrierBase.isEmpty() || namesTheCarrier() ? lowestBase() : -1;
     for (int i = 0; i < layers.size(); i++) {
       Fact verdict = judged.find(FoundLayers.VERDICT, layers.get(i).name());
       if (i != lowest && verdict != null && verdict.text().equals(FoundLayers.COMES_UP)) {
@@ -183,6 +183,11 @@ final class FoundFloor {
       starts.add(lowest);
     }
     return starts;
+  }
+
+  /** Whether the lowest layer is what carries the floor, named once more; it is never taken up. */
+  private boolean namesTheCarrier() {
+    return !layers.isEmpty() && layers.get(0).says(BASE).equals(carrierBase);
   }
 
   private int lowestBase() {

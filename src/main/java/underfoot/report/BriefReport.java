@@ -1,6 +1,7 @@
 package underfoot.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -99,27 +100,36 @@ final class BriefReport {
       return;
     }
     page.heading(phrases.say("heading-build-up"));
-    new TextSection(advice, phrases, page).draw();
-    page.heading(phrases.say("heading-layers"));
+    new TextSection(advice, phrases, page).draw(BriefReport::asSet);
+    boolean headed = false;
     for (Layer layer : advice.layers()) {
       String said = ofThisFloor(layer);
-      if (!said.isEmpty()) { // the others are named in the drawing
-        String why = " ‹" + layer.reasons().get(0).rule().id() + "›";
-        page.para(TextPage.numbered(layer.order()), INDENT, layer.name() + why, Tone.BOLD);
-        page.para(INDENT, INDENT, said, Tone.PLAIN);
+      if (!said.isEmpty()) { // the others are told whole in the drawing
+        if (!headed) {
+          page.heading(phrases.say("heading-layers"));
+          headed = true;
+        }
+        String why = layer.key().isEmpty() ? why(layer) : "";
+        page.para(TextPage.numbered(layer.order()), INDENT, said + why, Tone.PLAIN);
       }
     }
     FloorTold.write(advice, phrases, page);
   }
 
-  /**
-   * What is set by a layer, why it is laid here, and what is said of it that is this floor's own.
-   */
+  /** What is set, combed or cut by a layer, and the rule that lays it; empty for a plain coat. */
+  private static String asSet(Layer layer) {
+    return layer.key().isEmpty()
+        ? ""
+        : Texts.sentence(Texts.capital(String.join("; ", layer.key()))) + why(layer);
+  }
+
+  private static String why(Layer layer) {
+    return " ‹" + layer.reasons().get(0).rule().id() + "›";
+  }
+
+  /** Why a layer is laid here, and what is said of it that is this floor's own. */
   private static String ofThisFloor(Layer layer) {
     StringJoiner said = new StringJoiner(" ");
-    if (!layer.key().isEmpty()) {
-      said.add(Texts.sentence(Texts.capital(String.join("; ", layer.key()))));
-    }
     if (layer.ownReason()) {
       said.add(Texts.sentence(layer.reasons().get(0).rule().reason()));
     }
@@ -189,8 +199,9 @@ final class BriefReport {
 
   private void titles(Severity severity, String phrase) {
     List<String> titles = new ArrayList<>();
+    Set<String> asked = asked();
     for (CautionNote caution : advice.cautions()) {
-      if (caution.severity() == severity && !caution.general()) {
+      if (caution.severity() == severity && !caution.general() && !restsOn(asked, caution)) {
         titles.add(Texts.lower(caution.title()));
       }
     }
@@ -198,6 +209,27 @@ final class BriefReport {
       page.blank();
       page.para(phrases.say(phrase, "titles", String.join("; ", titles)));
     }
+  }
+
+  /** The facts that this form asks for. */
+  private Set<String> asked() {
+    Set<String> asked =
+        advice.first().doNow().stream()
+            .map(DoNow::id)
+            .collect(Collectors.toCollection(HashSet::new));
+    advice.findOutFirst().stream()
+        .filter(one -> one.rank() <= FOUND_OUT)
+        .forEach(one -> asked.add(one.fact()));
+    return asked;
+  }
+
+  /** Whether all of a caution is that something is not known for which this form asks. */
+  private static boolean restsOn(Set<String> asked, CautionNote caution) {
+    return caution.because().stream()
+        .allMatch(
+            why ->
+                why.facts().stream()
+                    .anyMatch(one -> one.isUnknown() && asked.contains(one.fact())));
   }
 
   /** What to find out first: the weightiest few, in the order of a survey. */
@@ -279,7 +311,7 @@ final class BriefReport {
     List<String> facts = new ArrayList<>();
     for (Assumption one : advice.assumptions()) {
       if (!one.changes().isEmpty()) {
-        facts.add(one.called() + " " + one.assumed());
+        facts.add(one.called() + ": " + one.assumed());
       }
     }
     int rest = advice.assumptions().size() - facts.size();

@@ -109,9 +109,20 @@ public final class HtmlWriter {
 
   /** A style sheet that comes with the program, as it is. */
   public HtmlWriter style(Class<?> beside, String file) {
+    out.append(resource(beside, file));
+    return this;
+  }
+
+  /** A script of our own, as it stands in a file; a policy names it by what it is. */
+  public HtmlWriter script(Class<?> beside, String file) {
+    out.append("<script>").append(resource(beside, file)).append("</script>\n");
+    return this;
+  }
+
+  /** What stands in a file beside a class. */
+  static String resource(Class<?> beside, String file) {
     try (InputStream in = beside.getResourceAsStream(file)) {
-      out.append(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-      return this;
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

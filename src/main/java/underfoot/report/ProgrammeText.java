@@ -1,5 +1,6 @@
 package underfoot.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
@@ -59,14 +60,14 @@ final class ProgrammeText {
       page.para(phrases.say("programme-monday"));
     }
     undated(advice, phrases).ifPresent(page::para);
-    page.para(milestones(advice, phrases, "milestone-in-short") + ' ' + work(advice, phrases));
+    page.para(inShort(advice, phrases) + ' ' + work(advice, phrases));
   }
 
   /**
    * What the days count from that nobody can date, by its numbers among what is put right first.
    */
   private static Optional<String> undated(Advice advice, Phrases phrases) {
-    StringJoiner numbers = new StringJoiner(", ");
+    List<String> numbers = new ArrayList<>();
     int number = 0;
     for (RemedyNote remedy : advice.remedies()) {
       number++;
@@ -74,9 +75,11 @@ final class ProgrammeText {
         numbers.add(Integer.toString(number));
       }
     }
-    return numbers.length() == 0
-        ? Optional.empty()
-        : Optional.of(phrases.say("programme-undated-numbers", "numbers", numbers.toString()));
+    if (numbers.isEmpty()) {
+      return Optional.empty();
+    }
+    String id = numbers.size() == 1 ? "programme-undated-number" : "programme-undated-numbers";
+    return Optional.of(phrases.say(id, "numbers", Texts.list(numbers)));
   }
 
   /** The days that are waited for, in one sentence; each by the phrase named. */
@@ -90,6 +93,19 @@ final class ProgrammeText {
               Texts.lower(one.what()),
               "when",
               TimeText.when(phrases, one.on(), one.hour())));
+    }
+    return Texts.sentence(Texts.capital(days.toString()));
+  }
+
+  /** The same without the year, which the first date has. */
+  private static String inShort(Advice advice, Phrases phrases) {
+    StringJoiner days = new StringJoiner("; ");
+    for (Milestone one : advice.consequences().schedule().milestones()) {
+      String when =
+          days.length() > 0 && one.on().isPresent()
+              ? TimeText.weekday(one.on().get())
+              : TimeText.when(phrases, one.on(), one.hour());
+      days.add(phrases.say("milestone-in-short", "what", Texts.lower(one.what()), "when", when));
     }
     return Texts.sentence(Texts.capital(days.toString()));
   }

@@ -22,6 +22,7 @@ import underfoot.measure.Texts;
  */
 public final class RulesBook {
   private static final String EXCEPT = "except when ";
+  private static final String SEARCH = "book-search.js";
 
   private final List<RuleForm> rules;
   private final Knowledge knowledge;
@@ -32,7 +33,7 @@ public final class RulesBook {
   private final Map<String, Map<String, String>> namedBy = new HashMap<>();
   private final Map<String, List<RuleForm>> byFigure = new LinkedHashMap<>();
   private final RulesIndex index;
-  private final HtmlWriter out = HtmlPage.begin("The rules");
+  private final HtmlWriter out = HtmlPage.beginWith("The rules", SEARCH);
 
   private RulesBook(List<RuleForm> rules, Knowledge knowledge, RuleUses uses, BesideReport beside) {
     this.beside = beside;
@@ -110,11 +111,12 @@ public final class RulesBook {
     link("beside", "What may lie on what").text(" · ");
     link("rules", "Rules").text(" · ");
     link("figures", "Figures").close("p").end("nav");
+    search();
     out.block(
         "p",
-        "A line opens with a touch. To search, use the find command of the browser: it looks into"
-            + " what is folded too; or `rules --find WORD`. Printed, the book has the questions, the"
-            + " rules and where sources differ.",
+        "A line opens with a touch. Printed, the book has the questions, the rules and where"
+            + " sources differ. Where no script runs, the find command of the browser looks into"
+            + " what is folded too; `rules --find WORD` finds the same in a terminal.",
         "class",
         "soft");
     folded("by-question", "By question", index.byQuestion());
@@ -137,7 +139,16 @@ public final class RulesBook {
               out.end("div");
             });
     figures();
-    return HtmlPage.end(out);
+    return HtmlPage.endWith(out, SEARCH);
+  }
+
+  /** The search, which the script shows when it can run. */
+  private void search() {
+    out.open("div", "id", "search", "role", "search", "class", "not-printed", "hidden", "hidden");
+    out.line().element("label", "Find rules and figures by words", "for", "asked").text(" ");
+    out.empty("input", "type", "search", "id", "asked", "autocomplete", "off").line();
+    out.open("p", "id", "found-count", "role", "status", "class", "soft").end("p");
+    out.open("ul", "id", "found", "class", "titles").end("ul").end("div");
   }
 
   private HtmlWriter link(String to, String words) {

@@ -47,9 +47,12 @@ public final class Sentences {
 
   /** How high the floor comes, and what it weighs. */
   public static String rise(Advice.Heights heights, double massKgPerM2, Phrases phrases) {
-    LayerThickness rise = heights.aboveOldFloor();
+    LayerThickness above = heights.aboveOldFloor();
+    boolean below = above.max() < 0;
+    LayerThickness rise =
+        below ? new LayerThickness(-above.max(), -above.mean(), -above.min()) : above;
     return phrases.say(
-        rise.min() == rise.max() ? "rise-even" : "rise",
+        (rise.min() == rise.max() ? "rise-even" : "rise") + (below ? "-below" : ""),
         "mean",
         Texts.whole(rise.mean()),
         "least",
@@ -81,11 +84,12 @@ public final class Sentences {
 
   /** What becomes of a door, and the step in it. */
   public static String doorAndStep(Door door, Phrases phrases) {
-    String step =
-        Double.isNaN(door.stepMm())
-            ? ""
-            : ' ' + phrases.say("door-step", "step", Texts.whole(door.stepMm()));
-    return door(door, phrases) + step;
+    double above = Math.rint(door.aboveBeyondMm());
+    if (Double.isNaN(above)) {
+      return door(door, phrases);
+    }
+    String id = above == 0 ? "door-no-step" : above > 0 ? "door-step-down" : "door-step-up";
+    return door(door, phrases) + ' ' + phrases.say(id, "step", Texts.whole(Math.abs(above)));
   }
 
   /** An amount as it is bought: whole pieces and metres, whole kilogrammes of what is heavy. */

@@ -2,6 +2,7 @@ package underfoot.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.plan.Advice;
@@ -15,6 +16,7 @@ import underfoot.report.TextPage.Tone;
 final class TextSection {
   private static final int LEVEL = 10;
   private static final int THICKNESS = 10;
+  private static final String HANGING = "     ";
   private static final Map<String, String> GRAIN =
       Map.ofEntries(
           Map.entry("tile", "████"),
@@ -43,7 +45,13 @@ final class TextSection {
     this.inside = page.width() - LEVEL - THICKNESS - 4;
   }
 
+  /** Draws the layers with their names and thicknesses. */
   void draw() {
+    draw(layer -> "");
+  }
+
+  /** Draws them with what is said of each beneath its name; nothing where that is empty. */
+  void draw(Function<Layer, String> said) {
     List<Layer> layers = advice.layers();
     page.line(
         page.paint(
@@ -58,6 +66,11 @@ final class TextSection {
       row(
           GRAIN.getOrDefault(layer.family(), "    ") + " " + layer.order() + " " + layer.name(),
           Sentences.bareThickness(layer.thickness(), phrases));
+      String words = said.apply(layer);
+      if (!words.isEmpty()) {
+        TextPage.wrap(words, inside - HANGING.length(), inside - HANGING.length())
+            .forEach(line -> line(HANGING + line, ""));
+      }
     }
     rule(0, "╞", "═", "╡");
     row("//// " + phrases.say("old-floor", "base", advice.base()), "");
@@ -70,19 +83,16 @@ final class TextSection {
   }
 
   private void row(String words, String thickness) {
-    String hanging = "     ";
     boolean first = true;
-    for (String text : TextPage.wrap(words, inside, inside - hanging.length())) {
-      String line = first ? text : hanging + text;
-      page.line(
-          " ".repeat(LEVEL)
-              + "│ "
-              + line
-              + " ".repeat(Math.max(0, inside - TextPage.length(line)))
-              + " │"
-              + (first ? " " + thickness : ""));
+    for (String text : TextPage.wrap(words, inside, inside - HANGING.length())) {
+      line(first ? text : HANGING + text, first ? " " + thickness : "");
       first = false;
     }
+  }
+
+  private void line(String words, String beside) {
+    String rest = " ".repeat(Math.max(0, inside - TextPage.length(words)));
+    page.line(" ".repeat(LEVEL) + "│ " + words + rest + " │" + beside);
   }
 
   private static String left(String words) {

@@ -71,6 +71,11 @@ public final class TimeText {
     return DAY.format(on);
   }
 
+  /** A day of the week and its date without the year, such as {@code Wed 14 Jan}. */
+  public static String weekday(LocalDateTime on) {
+    return WEEKDAY.format(on);
+  }
+
   /** A day without its year, such as {@code 14 Jan}. */
   public static String dayAndMonth(LocalDateTime on) {
     return SHORT.format(on);
@@ -84,6 +89,11 @@ public final class TimeText {
 
   /** The day something comes, or after how long where days have no dates. */
   public static String when(Phrases phrases, Optional<LocalDateTime> on, double hour) {
-    return on.map(TimeText::day).orElseGet(() -> phrases.say("after-hours", "time", hours(hour)));
+    return on.map(TimeText::day)
+        .orElseGet(
+            () ->
+                hour <= 0
+                    ? phrases.say("at-once")
+                    : phrases.say("after-hours", "time", hours(hour)));
   }
 }

@@ -139,7 +139,7 @@ public final class WhyReport {
     if (one instanceof Advice.Layer layer) {
       words =
           layer.material()
-              + (layer.thickness().max() > 0 ? ", " + Texts.mm(layer.thickness().mean()) : "");
+              + (layer.thickness().max() > 0 ? ", " + Texts.whole(layer.thickness().mean()) : "");
     } else if (one instanceof Advice.RemedyNote remedy) {
       words = remedy.text();
     } else if (one instanceof Advice.CautionNote caution) {

@@ -82,7 +82,7 @@ public final class WhyTalk {
       TextPage page) {
     WhyTalk talk = new WhyTalk(knowledge, notSo, page);
     for (Justification one : start) {
-      talk.ask(one);
+      talk.ask(one, one == start.get(0) ? "talk-why" : "talk-and-why");
     }
     page.blank();
     page.para(talk.phrases.say("talk-decided", "what", String.join("; ", decided)));
@@ -120,7 +120,7 @@ public final class WhyTalk {
 
   private void goOn() {
     while (!open.isEmpty()) {
-      ask(open.poll());
+      ask(open.poll(), "talk-and-why");
     }
   }
 
@@ -129,12 +129,12 @@ public final class WhyTalk {
     page.faint(phrases.say("talk-end"));
   }
 
-  private void ask(Justification one) {
+  private void ask(Justification one, String phrase) {
     if (told.contains(key(one))) {
       return;
     }
     page.blank();
-    page.bold(phrases.say("talk-and-why", "what", one.rule().title()));
+    page.bold(phrases.say(phrase, "what", one.rule().title()));
     answer(one);
   }
 

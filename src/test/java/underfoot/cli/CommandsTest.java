@@ -195,7 +195,7 @@ class CommandsTest {
   void why_of_a_rule_starts_at_the_rule_and_is_told_as_data_too() {
     Console.Ran ran = Console.run("why", BOARDS, "BED-11");
     assertThat(ran.exit()).isZero();
-    assertThat(ran.out().strip()).startsWith("And why: ").contains("On this rest: ");
+    assertThat(ran.out().strip()).startsWith("Why: ").contains("On this rest: ");
     Console.Ran json = Console.run("why", BOARDS, "BED-11", "--json");
     assertThat(json.exit()).isZero();
     assertThat(json.out()).contains("underfoot.why/1").contains("BED-11");

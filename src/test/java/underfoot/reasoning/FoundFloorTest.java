@@ -93,6 +93,29 @@ class FoundFloorTest {
   }
 
   @Test
+  void a_slab_that_carries_the_floor_and_is_named_among_its_layers_is_never_taken_up()
+      throws Exception {
+    String slab = "{kind: concrete slab, thickness: 150 mm}";
+    for (String carrier : List.of("slab in the air", "slab on the ground", "precast planks")) {
+      for (String covering : List.of("carpet", "thermoplastic tiles", "laminate")) {
+        Assessment advice =
+            advise(
+                read(
+                    ROOM
+                        + "subfloor: {carried by: %s, as found: [%s, {kind: %s, thickness: 5 mm}]}\n"
+                            .formatted(carrier, slab, covering)));
+        Facts facts = advice.factsOfChosen();
+        List<String> names = FoundLayers.names(facts);
+        assertThat(FoundLayers.stays(facts, names.get(0))).as(carrier + covering).isTrue();
+        assertThat(FoundLayers.stays(facts, names.get(1))).as(carrier + covering).isFalse();
+        for (BuildUp way : advice.buildUps()) {
+          assertThat(way.facts().number("old layers taken up")).as(way.way()).isLessThan(6);
+        }
+      }
+    }
+  }
+
+  @Test
   void a_floor_told_layer_by_layer_is_answered_as_the_same_floor_told_in_short() throws Exception {
     Assessment told =
         advise(
