@@ -31,6 +31,9 @@ final class RuleSays {
       todo.addAll(buildUp.concluded());
       todo.addAll(buildUp.facts().all());
     }
+    for (Assessment other : assessment.others()) {
+      todo.addAll(said(other));
+    }
     for (ZonePart zone : assessment.zones()) {
       todo.addAll(said(zone.assessment()));
     }
