@@ -181,8 +181,8 @@ public final class AdviceMaker {
             base,
             "moves",
             moves(heights.aboveOldFloor()),
-            "mass",
-            Texts.of(Math.round(facts.number("mass added")), "kg/m2"),
+            "loads",
+            loads(facts.number("mass added")),
             "first",
             Integer.toString(remedies.size()),
             "things",
@@ -201,6 +201,12 @@ public final class AdviceMaker {
                   Integer.toString(open));
     }
     return said;
+  }
+
+  /** Whether the floor comes heavier or lighter, and by how much. */
+  private String loads(double kgPerM2) {
+    String mass = Texts.of(Math.round(Math.abs(kgPerM2)), "kg/m2");
+    return phrases.say(kgPerM2 < 0 ? "loads-less" : "loads-more", "mass", mass);
   }
 
   /** Whether the floor comes higher or lower, and by how much. */

@@ -88,10 +88,11 @@ final class AlternativeMaker {
       }
       because.addAll(same.because());
     }
+    WayNamed named = WayNamed.of(buildUp, assessment.facts(), phrases);
     return new Alternative(
-        buildUp.way(),
+        named.id(),
         Standing.RULED_OUT,
-        phrases.way(buildUp.way()),
+        named.title(),
         String.join(" ", texts),
         sayings.justifier().of(because, List.copyOf(used)));
   }

@@ -90,16 +90,18 @@ public record Assessment(
   }
 
   /**
-   * The build-ups worked out and, behind them, those that stand where the work begins from other
-   * layers of the floor; a way that takes out what it begins from is the same from each of them.
+   * The build-ups worked out and, behind them, those where the work begins from other layers: what
+   * stands there, or what is ruled out where nothing does. A way that takes out what it begins from
+   * is the same from each of them.
    */
   public List<BuildUp> everyBuildUp() {
     List<BuildUp> every = new ArrayList<>(buildUps);
     for (Assessment other : others) {
+      boolean nothing = other.buildUps.stream().noneMatch(BuildUp::stands);
       for (BuildUp from : other.buildUps) {
         boolean told =
             NearWays.tearsOut(from) && every.stream().anyMatch(one -> one.way().equals(from.way()));
-        if (from.stands() && !told) {
+        if ((nothing || from.stands()) && !told) {
           every.add(from);
         }
       }

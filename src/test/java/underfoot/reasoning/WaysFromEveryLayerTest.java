@@ -131,4 +131,22 @@ class WaysFromEveryLayerTest {
         .filteredOn(one -> one.title().startsWith("a new deck"))
         .hasSizeLessThan(2);
   }
+
+  @Test
+  void where_nothing_stands_on_the_old_tiles_it_is_told_what_rules_that_out() throws Exception {
+    String slab =
+        "subfloor: {carried by: slab on the ground, as found:"
+            + " [{kind: ceramic tiles, thickness: 20 mm, bed: 25 mm, hollow: %s}]}\n";
+    Advice hollow =
+        AdviceMaker.make(advised(slab.formatted("some")), List.of(), Consequences.none());
+    assertThat(hollow.alternatives())
+        .filteredOn(one -> one.standing() == Advice.Standing.RULED_OUT)
+        .extracting(Advice.Alternative::title)
+        .contains("new tiles over the old ones, with ceramic tiles left where they are");
+    assertThat(hollow.summary()).contains("takes").contains("kg/m2 off");
+    Advice gone = AdviceMaker.make(advised(slab.formatted("much")), List.of(), Consequences.none());
+    assertThat(gone.alternatives())
+        .as("tiles that come up whatever is built are no layer to begin from")
+        .noneMatch(one -> one.title().contains("left where they are"));
+  }
 }
