@@ -400,6 +400,11 @@ public record Advice(
     public Heights {
       doors = List.copyOf(doors);
     }
+
+    /** Where the surface that the layers lie on stands against the old floor, mm; never above. */
+    public double ofBase() {
+      return aboveOldFloor.mean() - rise.mean();
+    }
   }
 
   /**

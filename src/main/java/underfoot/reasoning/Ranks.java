@@ -13,6 +13,9 @@ import underfoot.measure.Texts;
 
 /** By what build-ups are ranked besides what is measured of them. */
 final class Ranks {
+  private static final String THRESHOLD = "accessible-threshold";
+  private static final String STEP = "step at the door";
+
   private Ranks() {}
 
   /** Those that stand first, then by each criterion in turn, and by name where nothing tells. */
@@ -37,6 +40,16 @@ final class Ranks {
       Fact trim = facts.find("trim needed", door);
       trims.add(trim);
       lacking += Math.max(0, trim.number());
+    }
+    double most = knowledge.figures().get(THRESHOLD).value();
+    List<Object> steps = new ArrayList<>();
+    double beyond = 0;
+    for (String door : facts.abouts(STEP)) {
+      Fact step = facts.find(STEP, door);
+      if (step.hasNumber()) {
+        steps.add(step);
+        beyond += Math.max(0, Math.abs(step.number()) - most);
+      }
     }
     long remedies =
         held.stream()
@@ -67,6 +80,13 @@ final class Ranks {
             lacking,
             "what the leaves of all doors lack, added up",
             trims),
+        Fact.measured(
+            "steps too high for wheels",
+            "",
+            Texts.of(beyond, "mm"),
+            beyond,
+            "what the steps at all doors are above " + Texts.of(most, "mm") + ", added up",
+            steps),
         Fact.measured(
             "disturbance order",
             "",

@@ -53,6 +53,7 @@ final class TextSection {
   /** Draws them with what is said of each beneath its name; nothing where that is empty. */
   void draw(Function<Layer, String> said) {
     List<Layer> layers = advice.layers();
+    double base = advice.heights().ofBase();
     page.line(
         page.paint(
             left(phrases.say("level-column-mm"))
@@ -62,7 +63,7 @@ final class TextSection {
     for (int i = layers.size() - 1; i >= 0; i--) {
       Layer layer = layers.get(i);
       boolean top = i == layers.size() - 1;
-      rule(layer.level(), top ? "┌" : "├", "─", top ? "┐" : "┤");
+      rule(base + layer.level(), top ? "┌" : "├", "─", top ? "┐" : "┤");
       row(
           GRAIN.getOrDefault(layer.family(), "    ") + " " + layer.order() + " " + layer.name(),
           Sentences.bareThickness(layer.thickness(), phrases));
@@ -72,13 +73,13 @@ final class TextSection {
             .forEach(line -> line(HANGING + line, ""));
       }
     }
-    rule(0, "╞", "═", "╡");
+    rule(base, "╞", "═", "╡");
     row("//// " + phrases.say("old-floor", "base", advice.base()), "");
     page.line(" ".repeat(LEVEL) + "└" + "╱".repeat(inside + 2) + "┘");
   }
 
   private void rule(double level, String start, String line, String end) {
-    String height = (level > 0 ? "+" : "") + Texts.of(Math.rint(level), "");
+    String height = (Math.rint(level) > 0 ? "+" : "") + Texts.of(Math.rint(level) + 0.0, "");
     page.line(left(height) + start + line.repeat(inside + 2) + end);
   }
 

@@ -42,7 +42,7 @@ class CompareCommandsTest {
     assertThat(budget.get("decisions").toString()).contains("settle the money first");
 
     String low = json("compare", HEIGHT).get("ways").toString();
-    assertThat(low).contains("so little would be left under a leaf that may not be cut");
+    assertThat(low).contains("Too little would be left under a leaf that may not be cut");
     JsonNode height =
         json("compare", HEIGHT, "--with", "doors[loft stair door].gap under leaf=20 mm");
     assertThat(height.get("decisions").toString()).contains("gap under leaf");

@@ -137,7 +137,7 @@ class OpinionTest {
             .findFirst()
             .orElseThrow();
     assertThat(line.title()).isEqualTo("End the pour before kitchen door");
-    assertThat(line.text()).startsWith("The leaf of kitchen door may not be cut");
+    assertThat(line.text()).startsWith("Its leaf may not be cut");
     assertThat(line.because()).extracting(one -> one.rule().id()).containsExactly("DOOR-24");
     assertThat(screws.layers().get(2).items())
         .singleElement()

@@ -124,10 +124,15 @@ final class SectionDrawing {
   private String described() {
     StringJoiner words = new StringJoiner("; ");
     for (Layer layer : advice.layers()) {
-      String top = speech.say("top-at", "level", Texts.whole(layer.level()));
+      String top = speech.say("top-at", "level", Texts.whole(ofOld(layer.level())));
       words.add(layer.name() + ", " + Sentences.thickness(layer.thickness(), speech) + ", " + top);
     }
     return words.toString();
+  }
+
+  /** Against the old floor, as all levels are told; the layers may lie lower than that. */
+  private double ofOld(double level) {
+    return advice.heights().ofBase() + level;
   }
 
   private double y(double level) {
@@ -211,13 +216,13 @@ final class SectionDrawing {
   /** The level of every surface above the old floor, on the left. */
   private void levels() {
     double last = Double.POSITIVE_INFINITY;
-    List<Double> told = new ArrayList<>();
-    told.add(0.0);
+    List<Double> levels = new ArrayList<>();
+    levels.add(0.0);
     advice.layers().stream()
         .filter(layer -> layer.thickness().max() > 0)
-        .forEach(layer -> told.add(layer.level()));
+        .forEach(layer -> levels.add(layer.level()));
     svg.text(4, 12, speech.say("level-column"), 9.5, Anchor.START, Ink.FAINT);
-    for (double level : told) {
+    for (double level : levels) {
       double at = y(level);
       double writing = Math.min(at + 3.5, last - 10.5);
       last = writing;
@@ -225,7 +230,8 @@ final class SectionDrawing {
           Svg.path(LEFT - 3, at, LEFT - 7, at, LEFT - 11, writing - 3.5, LEFT - 14, writing - 3.5),
           Ink.FAINT,
           0.8);
-      String words = (level > 0 ? "+" : "") + Texts.tenths(Math.rint(level));
+      double told = Math.rint(ofOld(level)) + 0.0; // never minus nothing
+      String words = (told > 0 ? "+" : "") + Texts.tenths(told);
       svg.text(LEFT - 16, writing, words, 9.5, Anchor.END);
     }
   }
