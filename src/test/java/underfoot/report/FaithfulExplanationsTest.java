@@ -247,7 +247,7 @@ class FaithfulExplanationsTest {
     Set<Justification> seen = new HashSet<>();
     Set<Premise> cited = new LinkedHashSet<>();
     decision.because().forEach(why -> collect(why, seen, cited));
-    seen.forEach(why -> parts.add(why.rule().id()));
+    seen.forEach(why -> parts.add(why.rule().key()));
     if (facts) {
       cited.forEach(fact -> parts.add(fact.fact() + "=" + fact.value()));
     }
