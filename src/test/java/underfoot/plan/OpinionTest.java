@@ -77,7 +77,7 @@ class OpinionTest {
     Opinion.Layer coating = layers.get(3);
     assertThat(coating.label()).isEqualTo("layer 4");
     assertThat(coating.kind()).isEqualTo("waterproof coating");
-    assertThat(coating.asked()).isEqualTo("Cement-based waterproof coating");
+    assertThat(coating.asked()).isEqualTo("Waterproof cement coating");
     assertThat(coating.thickness()).isEqualTo(LayerThickness.even(2));
     assertThat(coating.said()).isEqualTo("2 mm");
     // Left too short a time, and in the wrong place: so it does not agree as well.
@@ -154,7 +154,7 @@ class OpinionTest {
         .satisfies(
             item -> {
               assertThat(item.judgement()).isEqualTo(Judgement.MISSING);
-              assertThat(item.layer()).isEqualTo("Cement-based waterproof coating");
+              assertThat(item.layer()).isEqualTo("Waterproof cement coating");
             });
     assertThat(opinion.layers()).allMatch(layer -> !layer.judgement().isFault());
     assertThat(opinion.stiffness()).as("no timber, no stiffness").isEmpty();
