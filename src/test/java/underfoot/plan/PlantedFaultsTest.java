@@ -27,8 +27,7 @@ class PlantedFaultsTest {
               Map.entry("a-leveller-without-fibres-on-timber", Set.of("layer 5: CHECK-51")),
               Map.entry("pva-for-a-primer", Set.of("layer 1: CHECK-50")),
               Map.entry(
-                  "a-wet-room-without-tanking",
-                  Set.of("Waterproof cement coating: CHECK-12")),
+                  "a-wet-room-without-tanking", Set.of("Waterproof cement coating: CHECK-12")),
               Map.entry("board-joints-over-deck-joints", Set.of("layer 3: CHECK-63")),
               Map.entry("no-layer-between-plywood-and-tiles", Set.of("layer 4: CHECK-53")),
               Map.entry("adhesive-used-to-level", Set.of("layer 4: CHECK-54")),
