@@ -16,27 +16,13 @@ import underfoot.scenario.Scenario;
  * A door in a surveyed room: the floor under its closed leaf, and the floor that the leaf sweeps.
  *
  * @param survey the levels of the room
- * @param from one side of the opening, mm
- * @param to the other side, mm
+ * @param way the opening, and the floor before it
  * @param swept the floor the leaf sweeps within the room, hung on either side; only the opening
  *     where it opens outwards or slides
- * @param inX how far x moves for each mm into the room, square to the wall
- * @param inY how far y moves for each mm into the room
  * @param under how high the floor stands at its highest under the closed leaf, mm
  * @param swung how high it stands at its highest in all the leaf sweeps, mm; NaN if it is not known
- * @param roomBefore how far the room goes on before the middle of the opening, square to the wall,
- *     mm
  */
-public record Doorway(
-    LevelSurvey survey,
-    Coordinate from,
-    Coordinate to,
-    Geometry swept,
-    double inX,
-    double inY,
-    double under,
-    double swung,
-    double roomBefore) {
+public record Doorway(LevelSurvey survey, WayIn way, Geometry swept, double under, double swung) {
   private static final GeometryFactory SHAPES = RoomShape.SHAPES;
 
   /**
@@ -86,14 +72,14 @@ public record Doorway(
    */
   record Place(Point a, Point b, boolean left, double start, double width, boolean into) {
     Optional<Doorway> in(LevelSurvey survey) {
-      double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
-      double ux = (b.x() - a.x()) / length;
-      double uy = (b.y() - a.y()) / length;
-      Coordinate from = new Coordinate(a.x() + start * ux, a.y() + start * uy);
-      Coordinate to = new Coordinate(from.x + width * ux, from.y + width * uy);
-      double inwards = left ? 1 : -1;
-      double vx = -uy * inwards;
-      double vy = ux * inwards;
+      Polygon floor = survey.room().orElseThrow().floor();
+      WayIn way = WayIn.at(floor, a, b, left, start, width);
+      Coordinate from = way.from();
+      Coordinate to = way.to();
+      double ux = (to.x - from.x) / width;
+      double uy = (to.y - from.y) / width;
+      double vx = way.inX();
+      double vy = way.inY();
       Geometry swept = strip(from, to, vx, vy, IN_THE_OPENING);
       if (into) {
         swept =
@@ -101,14 +87,13 @@ public record Doorway(
                 .union(quarter(from, ux, uy, vx, vy, width))
                 .union(quarter(to, -ux, -uy, vx, vy, width));
       }
-      Geometry within = swept.intersection(survey.room().orElseThrow().floor());
+      Geometry within = swept.intersection(floor);
       if (within.getArea() <= 0) {
         return Optional.empty();
       }
       double under = highest(survey, from, to);
       double swung = survey.highestWithin(within);
-      double before = new WayIn(survey.room().orElseThrow().floor(), from, to, vx, vy).room();
-      return Optional.of(new Doorway(survey, from, to, within, vx, vy, under, swung, before));
+      return Optional.of(new Doorway(survey, way, within, under, swung));
     }
   }
 
@@ -137,15 +122,10 @@ public record Doorway(
     return SHAPES.createPolygon(ring.toArray(new Coordinate[0]));
   }
 
-  /** The floor before it. */
-  public WayIn wayIn() {
-    return new WayIn(survey.room().orElseThrow().floor(), from, to, inX, inY);
-  }
-
   /** Depth of a pour midway in the opening, mm. */
   public double depthInTheOpening(PourSurface pour) {
-    double x = (from.x + to.x) / 2;
-    double y = (from.y + to.y) / 2;
+    double x = (way.from().x + way.to().x) / 2;
+    double y = (way.from().y + way.to().y) / 2;
     return Math.max(0, pour.at(x, y) - floorAt(x, y));
   }
 
@@ -156,11 +136,13 @@ public record Doorway(
    * @param distance how far the line is from the wall, mm
    */
   public double depthBefore(PourSurface pour, double distance) {
+    Coordinate from = way.from();
+    Coordinate to = way.to();
     double most = 0;
     for (int i = 0; i <= ARC; i++) {
       double share = (double) i / ARC;
-      double x = from.x + share * (to.x - from.x) + distance * inX;
-      double y = from.y + share * (to.y - from.y) + distance * inY;
+      double x = from.x + share * (to.x - from.x) + distance * way.inX();
+      double y = from.y + share * (to.y - from.y) + distance * way.inY();
       most = Math.max(most, pour.at(x, y) - floorAt(x, y));
     }
     return most;

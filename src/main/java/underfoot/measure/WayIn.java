@@ -42,15 +42,40 @@ public record WayIn(Polygon floor, Coordinate from, Coordinate to, double inX, d
     if (Double.isNaN(wall + start + width) || wall >= outline.size() || room.isEmpty()) {
       return Optional.empty();
     }
-    underfoot.scenario.Point a = outline.get((int) wall);
-    underfoot.scenario.Point b = outline.get(((int) wall + 1) % outline.size());
+    return Optional.of(
+        at(
+            room.get().floor(),
+            outline.get((int) wall),
+            outline.get(((int) wall + 1) % outline.size()),
+            LevelSurvey.turnsLeft(outline),
+            start,
+            width));
+  }
+
+  /**
+   * The way in through a wall.
+   *
+   * @param floor the room, mm
+   * @param a the corner the wall begins at
+   * @param b the corner it ends at
+   * @param left whether the room lies to the left of the way from a to b
+   * @param start how far from a the opening begins, mm
+   * @param width how wide it is, mm
+   */
+  static WayIn at(
+      Polygon floor,
+      underfoot.scenario.Point a,
+      underfoot.scenario.Point b,
+      boolean left,
+      double start,
+      double width) {
     double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
     double ux = (b.x() - a.x()) / length;
     double uy = (b.y() - a.y()) / length;
     Coordinate from = new Coordinate(a.x() + start * ux, a.y() + start * uy);
     Coordinate to = new Coordinate(from.x + width * ux, from.y + width * uy);
-    double inwards = LevelSurvey.turnsLeft(outline) ? 1 : -1;
-    return Optional.of(new WayIn(room.get().floor(), from, to, -uy * inwards, ux * inwards));
+    double inwards = left ? 1 : -1;
+    return new WayIn(floor, from, to, -uy * inwards, ux * inwards);
   }
 
   /** How far the room goes on before the middle of the opening, square to the wall, mm. */

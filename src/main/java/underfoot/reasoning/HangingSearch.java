@@ -65,12 +65,7 @@ final class HangingSearch {
                       weigh(gist, otherwise, weight);
                       List<Difference> said = differences.of(now, then);
                       if (!said.isEmpty()) {
-                        changes.add(
-                            new WhatIf.Otherwise(
-                                Place.named(place.fact().key(), place.whose()),
-                                value,
-                                WhatIf.reach(now, then),
-                                said));
+                        changes.add(WhatIf.otherwise(place, value, now, then, said));
                       }
                     }
                   }

@@ -157,8 +157,9 @@ public final class Interview {
       return Optional.of(missing.get(0));
     }
     Trials trials = trials(answers);
-    List<Place> likely = trials.affordedLikely(unanswered(answers, trials));
-    List<Place> all = trials.afforded(unanswered(answers, trials));
+    List<Place> unanswered = unanswered(answers, trials);
+    List<Place> likely = trials.affordedLikely(unanswered);
+    List<Place> all = trials.afforded(unanswered);
     return first(likely, trials::decides)
         .or(() -> first(likely, trials::soonMatter))
         .or(() -> first(all, trials::matter))
@@ -262,12 +263,7 @@ public final class Interview {
         readers(then.at(place.zone()), place, rules);
         List<Difference> said = differences.of(now, then);
         if (!said.isEmpty() && told.add(said)) {
-          changes.add(
-              new WhatIf.Otherwise(
-                  Place.named(place.fact().key(), place.whose()),
-                  value,
-                  WhatIf.reach(now, then),
-                  said));
+          changes.add(WhatIf.otherwise(place, value, now, then, said));
         }
       }
     }

@@ -298,6 +298,13 @@ public final class WhatIf {
     return new Tried(changes);
   }
 
+  /** What becomes of another value of a place, by what is decided otherwise. */
+  static Otherwise otherwise(
+      Place place, String value, Assessment now, Assessment then, List<Difference> said) {
+    return new Otherwise(
+        Place.named(place.fact().key(), place.whose()), value, reach(now, then), said);
+  }
+
   static Reach reach(Assessment now, Assessment then) {
     if (now.verdict() != then.verdict()) {
       return Reach.VERDICT;

@@ -31,7 +31,7 @@ class WedgeTest {
     facts.add(fact("pour most", "", 8));
     MeasuredFacts found = new MeasuredFacts();
     new Wedge("d", FIGURES, facts, found)
-        .work(doorway, Optional.ofNullable(pour), doorway.map(Doorway::wayIn));
+        .work(doorway, Optional.ofNullable(pour), doorway.map(Doorway::way));
     return new Facts().addAll(found.list());
   }
 
@@ -100,6 +100,6 @@ class WedgeTest {
                 + " mm]]}");
     LevelSurvey survey = LevelSurvey.of(scenario).orElseThrow();
     Doorway doorway = Doorway.of(scenario, survey, Measured.stated(scenario), "d").orElseThrow();
-    assertThat(doorway.roomBefore()).isCloseTo(1200, within(1e-6));
+    assertThat(doorway.way().room()).isCloseTo(1200, within(1e-6));
   }
 }

@@ -38,24 +38,24 @@ class DoorwayTest {
   @Test
   void an_opening_lies_in_its_wall_and_the_room_lies_before_it_whichever_way_the_corners_run() {
     Doorway along = door(room(ANTICLOCKWISE, "wall: 0, from: 1 m, width: 800 mm", 0, 0));
-    assertThat(along.from().x).isCloseTo(1000, within(1e-9));
-    assertThat(along.to().x).isCloseTo(1800, within(1e-9));
-    assertThat(along.from().y).isZero();
-    assertThat(along.inX()).isCloseTo(0, within(1e-12));
-    assertThat(along.inY()).isCloseTo(1, within(1e-12));
-    assertThat(along.roomBefore()).isCloseTo(3000, within(1e-6));
+    assertThat(along.way().from().x).isCloseTo(1000, within(1e-9));
+    assertThat(along.way().to().x).isCloseTo(1800, within(1e-9));
+    assertThat(along.way().from().y).isZero();
+    assertThat(along.way().inX()).isCloseTo(0, within(1e-12));
+    assertThat(along.way().inY()).isCloseTo(1, within(1e-12));
+    assertThat(along.way().room()).isCloseTo(3000, within(1e-6));
     // Wall 3 of the corners the other way round is the same wall, from its other end.
     Doorway other = door(room(CLOCKWISE, "wall: 3, from: 2.2 m, width: 800 mm", 0, 0));
-    assertThat(other.from().x).isCloseTo(1800, within(1e-9));
-    assertThat(other.to().x).isCloseTo(1000, within(1e-9));
-    assertThat(other.inY()).isCloseTo(1, within(1e-12));
-    assertThat(other.roomBefore()).isCloseTo(3000, within(1e-6));
+    assertThat(other.way().from().x).isCloseTo(1800, within(1e-9));
+    assertThat(other.way().to().x).isCloseTo(1000, within(1e-9));
+    assertThat(other.way().inY()).isCloseTo(1, within(1e-12));
+    assertThat(other.way().room()).isCloseTo(3000, within(1e-6));
     // The last wall closes the room: from corner 3 down to corner 0.
     Doorway last = door(room(ANTICLOCKWISE, "wall: 3, from: 500 mm, width: 900 mm", 0, 0));
-    assertThat(last.from().y).isCloseTo(2500, within(1e-9));
-    assertThat(last.to().y).isCloseTo(1600, within(1e-9));
-    assertThat(last.inX()).isCloseTo(1, within(1e-12));
-    assertThat(last.roomBefore()).isCloseTo(4000, within(1e-6));
+    assertThat(last.way().from().y).isCloseTo(2500, within(1e-9));
+    assertThat(last.way().to().y).isCloseTo(1600, within(1e-9));
+    assertThat(last.way().inX()).isCloseTo(1, within(1e-12));
+    assertThat(last.way().room()).isCloseTo(4000, within(1e-6));
   }
 
   @Test
@@ -94,7 +94,7 @@ class DoorwayTest {
             "levels: {readings: [[0 m, 0 m, 0 mm], [4 m, 0 m, 0 mm], [0 m, 0.5 m, 0 mm]]}");
     Doorway doorway = door(passage);
     assertThat(doorway.swept().getEnvelopeInternal().getMaxY()).isCloseTo(500, within(1e-9));
-    assertThat(doorway.roomBefore()).isCloseTo(500, within(1e-6));
+    assertThat(doorway.way().room()).isCloseTo(500, within(1e-6));
   }
 
   @Test
@@ -170,14 +170,14 @@ class DoorwayTest {
         String door = "wall: 0, from: 1 m, width: 800 mm, opens: " + opens;
         Doorway turned = door(turned(angle, door, 2, 3));
         Doorway plain = door(room(ANTICLOCKWISE, door, 2, 3));
-        assertThat(turned.from().x).isCloseTo(5000 + 1000 * Math.cos(angle), within(1e-4));
-        assertThat(turned.from().y).isCloseTo(700 + 1000 * Math.sin(angle), within(1e-4));
-        assertThat(turned.to().x).isCloseTo(5000 + 1800 * Math.cos(angle), within(1e-4));
-        assertThat(turned.to().y).isCloseTo(700 + 1800 * Math.sin(angle), within(1e-4));
-        assertThat(turned.inX()).isCloseTo(-Math.sin(angle), within(1e-6));
-        assertThat(turned.inY()).isCloseTo(Math.cos(angle), within(1e-6));
+        assertThat(turned.way().from().x).isCloseTo(5000 + 1000 * Math.cos(angle), within(1e-4));
+        assertThat(turned.way().from().y).isCloseTo(700 + 1000 * Math.sin(angle), within(1e-4));
+        assertThat(turned.way().to().x).isCloseTo(5000 + 1800 * Math.cos(angle), within(1e-4));
+        assertThat(turned.way().to().y).isCloseTo(700 + 1800 * Math.sin(angle), within(1e-4));
+        assertThat(turned.way().inX()).isCloseTo(-Math.sin(angle), within(1e-6));
+        assertThat(turned.way().inY()).isCloseTo(Math.cos(angle), within(1e-6));
         assertThat(turned.swept().getArea()).isCloseTo(plain.swept().getArea(), within(1.0));
-        assertThat(turned.roomBefore()).isCloseTo(3000, within(1e-3));
+        assertThat(turned.way().room()).isCloseTo(3000, within(1e-3));
         PourSurface level = new PourSurface(true, 40, 0, 0);
         // 2.8 mm midway in the opening; half a metre in, 2 mm and 1.5 mm at its lowest.
         assertThat(turned.depthInTheOpening(level)).isCloseTo(37.2, within(1e-3));

@@ -18,7 +18,6 @@ import underfoot.knowledge.Facts;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
-import underfoot.scenario.ScenarioReader;
 
 /** Floors told layer by layer, and rooms whose floor is otherwise in some parts. */
 class FoundFloorTest {
@@ -41,8 +40,7 @@ class FoundFloorTest {
           + " residue: none}}]\n";
 
   private static Scenario read(String yaml) throws ScenarioFaults {
-    return new ScenarioReader(Floors.advisor().knowledge().facts())
-        .read("floor.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+    return Floors.reader().read("floor.yaml", yaml.getBytes(StandardCharsets.UTF_8));
   }
 
   private static Scenario zoned(double from, double to, double surface) throws ScenarioFaults {

@@ -13,7 +13,6 @@ import underfoot.plan.AdviceMaker;
 import underfoot.plan.Consequences;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.ScenarioFaults;
-import underfoot.scenario.ScenarioReader;
 
 /** From every layer of the floor that may stay, ways are worked out and set beside each other. */
 class WaysFromEveryLayerTest {
@@ -42,8 +41,7 @@ class WaysFromEveryLayerTest {
 
   private static Assessment advised(String subfloor) throws ScenarioFaults {
     Scenario floor =
-        new ScenarioReader(Floors.advisor().knowledge().facts())
-            .read("floor.yaml", (ROOM + subfloor).getBytes(StandardCharsets.UTF_8));
+        Floors.reader().read("floor.yaml", (ROOM + subfloor).getBytes(StandardCharsets.UTF_8));
     return Floors.advisor().advise(floor);
   }
 
