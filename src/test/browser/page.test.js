@@ -218,7 +218,7 @@ test('the set-out is there to work from', async () => {
       assert.ok(page_.includes(part), part);
     }
     assert.equal(await page.locator('#tiles svg').count(), 1);
-    assert.equal(await page.locator('#boards > figure svg').count(), 1);
+    assert.equal(await page.locator('#boards .kept > figure svg').count(), 1);
     assert.ok((await page.locator('#boards .sketches svg').count()) > 0);
     assert.equal(await page.locator('#levels svg').count(), 1);
     assert.ok((await page.locator('#checklist input[type=checkbox]').count()) > 5);

@@ -194,25 +194,27 @@ final class BriefReport {
   }
 
   private void care() {
-    titles(Severity.CARE, "also-care");
+    String care = care(advice, phrases);
+    if (!care.isEmpty()) {
+      page.blank();
+      page.para(care);
+    }
   }
 
-  private void titles(Severity severity, String phrase) {
+  /** What care this floor asks for, by title, but for what holds on nearly every floor. */
+  static String care(Advice advice, Phrases phrases) {
     List<String> titles = new ArrayList<>();
-    Set<String> asked = asked();
+    Set<String> asked = asked(advice);
     for (CautionNote caution : advice.cautions()) {
-      if (caution.severity() == severity && !caution.general() && !restsOn(asked, caution)) {
+      if (caution.severity() == Severity.CARE && !caution.general() && !restsOn(asked, caution)) {
         titles.add(Texts.lower(caution.title()));
       }
     }
-    if (!titles.isEmpty()) {
-      page.blank();
-      page.para(phrases.say(phrase, "titles", String.join("; ", titles)));
-    }
+    return titles.isEmpty() ? "" : phrases.say("also-care", "titles", String.join("; ", titles));
   }
 
   /** The facts that this form asks for. */
-  private Set<String> asked() {
+  private static Set<String> asked(Advice advice) {
     Set<String> asked =
         advice.first().doNow().stream()
             .map(DoNow::id)

@@ -56,10 +56,11 @@ final class ProgrammeText {
       return;
     }
     page.heading(phrases.say("heading-programme"));
-    if (steps.get(0).begins().isEmpty()) {
+    Optional<String> undated = undated(advice, phrases);
+    if (steps.get(0).begins().isEmpty() && undated.isEmpty()) {
       page.para(phrases.say("programme-monday"));
     }
-    undated(advice, phrases).ifPresent(page::para);
+    undated.ifPresent(page::para);
     page.para(inShort(advice, phrases) + ' ' + work(advice, phrases));
   }
 

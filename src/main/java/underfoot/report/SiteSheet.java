@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import underfoot.buildup.Severity;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -20,7 +21,7 @@ import underfoot.plan.SetOut;
  *
  * @param before what stops the work or must be cleared, whole
  * @param dangers what can hurt, whole
- * @param first what else is put right first, by title
+ * @param first what else is put right first, whole
  * @param layers each layer from the base up
  * @param measures contact, heights at doors, where tiles begin
  * @param days the work by days, and the days that are waited for
@@ -69,7 +70,7 @@ public record SiteSheet(
       if (one.hold()) {
         before.add(Texts.sentence(one.title()) + " " + one.parts().must());
       } else {
-        first.add(Texts.sentence(one.title()));
+        first.add(Texts.sentence(one.title()) + " " + one.parts().must());
       }
     }
     List<String> dangers = new ArrayList<>();
@@ -91,12 +92,14 @@ public record SiteSheet(
         checks);
   }
 
+  /** A layer of which nothing is set, cut or combed is told by what it is made of. */
   private static LayerLine line(Layer layer, Phrases phrases) {
+    String key = key(layer, phrases);
     return new LayerLine(
         layer.order(),
         layer.name(),
         Sentences.thickness(layer.thickness(), phrases),
-        key(layer, phrases));
+        key.isEmpty() ? layer.material() : key);
   }
 
   /** What is set, cut or combed by a layer, its contact too; empty if there is nothing to tell. */
@@ -121,11 +124,16 @@ public record SiteSheet(
             });
     said.add(Sentences.rise(advice.heights(), advice.massKgPerM2(), phrases));
     advice.heights().doors().forEach(door -> said.add(Sentences.doorAndStep(door, phrases)));
-    advice
-        .consequences()
-        .setOut()
+    Optional<SetOut> setOut = advice.consequences().setOut();
+    setOut.ifPresent(
+        all -> all.boards().forEach(one -> said.add(Sentences.boards(one.plan(), phrases))));
+    setOut
         .flatMap(SetOut::tiles)
         .ifPresent(tiles -> said.add(Sentences.startLines(tiles.layout(), phrases)));
+    String care = BriefReport.care(advice, phrases);
+    if (!care.isEmpty()) {
+      said.add(care);
+    }
     return said;
   }
 

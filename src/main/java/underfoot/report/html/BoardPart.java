@@ -25,10 +25,12 @@ final class BoardPart extends HtmlParts {
   }
 
   void write() {
+    out.open("div", "class", "kept").line();
     out.element("h3", boards.name());
     out.element("p", Sentences.boards(plan, speech));
     String caption = speech.say("board-plan-caption");
     Drawings.figure(new BoardDrawing(room, boards, speech).draw(), caption, out);
+    out.end("div");
     out.open("ul");
     deck();
     if (!Double.isInfinite(plan.stagger())) {

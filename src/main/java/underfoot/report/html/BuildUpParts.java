@@ -37,6 +37,7 @@ final class BuildUpParts extends HtmlParts {
 
   void section() {
     Drawings.figure(new SectionDrawing(advice, speech).draw(), speech.say("section-caption"), out);
+    trowels();
     double above = advice.heights().aboveOldFloor().mean();
     if (Math.abs(above - advice.heights().rise().mean()) > 1e-6) {
       say("p", "levels-from-base", "above", Texts.whole(above));
@@ -50,7 +51,6 @@ final class BuildUpParts extends HtmlParts {
     out.open("ol", "class", "layers");
     advice.layers().forEach(this::layer);
     out.end("ol");
-    trowels();
     asFound(advice);
     advice.zones().forEach(this::zone);
   }

@@ -52,10 +52,7 @@ public final class SitePage {
     }
     out.end("div");
     list("sheet-before", "gates", sheet.before());
-    if (!sheet.first().isEmpty()) {
-      heading("heading-first");
-      out.own("p", String.join(" ", sheet.first()));
-    }
+    list("heading-first", "", sheet.first());
     if (!advice.builds()) {
       out.element("p", speech.say("nothing-is-built"));
       list("heading-danger", "dangers", sheet.dangers());

@@ -24,6 +24,7 @@ final class TilePart extends HtmlParts {
   }
 
   void write() {
+    out.open("div", "class", "kept").line();
     out.element("p", Sentences.tiles(tiles, speech));
     if (!tiles.patternWanted().isEmpty() && !tiles.patternWanted().equals(layout.kind().words())) {
       say(
@@ -39,6 +40,7 @@ final class TilePart extends HtmlParts {
     }
     String caption = speech.say("tile-plan-caption");
     Drawings.figure(new TileDrawing(room, tiles, speech).draw(), caption, out);
+    out.end("div");
     say("h3", "heading-start");
     start();
     say("h3", "heading-count");
