@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.index.strtree.ItemBoundable;
-import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import underfoot.scenario.Point;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
@@ -142,7 +142,9 @@ public final class LevelSurvey {
     if (room.isPresent() && plane.isPresent()) {
       List<Coordinate> beyond = beyond(room.get(), places);
       if (!beyond.isEmpty()) {
-        carriedFrom = nearest(places, beyond);
+        PlaceIndex known = new PlaceIndex(places);
+        carriedFrom =
+            beyond.stream().mapToInt(corner -> known.nearest(corner.x, corner.y)).toArray();
         List<Coordinate> all = new ArrayList<>(places);
         for (int i = 0; i < carriedFrom.length; i++) {
           Coordinate corner = beyond.get(i);
@@ -178,36 +180,6 @@ public final class LevelSurvey {
     return Arrays.stream(ring, 0, ring.length - 1)
         .filter(corner -> !hull.covers(RoomShape.SHAPES.createPoint(corner)))
         .toList();
-  }
-
-  /** Of each of some places, which of the known ones is nearest; of several the first. */
-  private static int[] nearest(List<Coordinate> known, List<Coordinate> places) {
-    STRtree tree = new STRtree();
-    for (int i = 0; i < known.size(); i++) {
-      tree.insert(new Envelope(known.get(i)), i);
-    }
-    return places.stream().mapToInt(place -> nearest(known, tree, place)).toArray();
-  }
-
-  private static int nearest(List<Coordinate> known, STRtree tree, Coordinate place) {
-    Envelope around = new Envelope(place);
-    int some =
-        (int)
-            tree.nearestNeighbour(
-                around, -1, (a, b) -> at(known, a, place).distance(at(known, b, place)));
-    double least = known.get(some).distance(place);
-    around.expandBy(least);
-    int first = some;
-    for (Object one : tree.query(around)) {
-      int i = (int) one;
-      first = i < first && known.get(i).distance(place) <= least ? i : first;
-    }
-    return first;
-  }
-
-  private static Coordinate at(List<Coordinate> known, ItemBoundable item, Coordinate place) {
-    int i = (int) item.getItem();
-    return i < 0 ? place : known.get(i);
   }
 
   private static double height(BestPlane.Values plane, Coordinate place) {
@@ -280,13 +252,14 @@ public final class LevelSurvey {
       return null;
     }
     Polygon walls = room.get().floor();
+    IndexedPointInAreaLocator within = new IndexedPointInAreaLocator(walls);
+    IndexedFacetDistance off = new IndexedFacetDistance(walls);
     double outside = 0;
     for (Reading reading : readings) {
-      outside =
-          Math.max(
-              outside,
-              walls.distance(
-                  RoomShape.SHAPES.createPoint(new Coordinate(reading.x(), reading.y()))));
+      Coordinate place = new Coordinate(reading.x(), reading.y());
+      if (within.locate(place) == Location.EXTERIOR) {
+        outside = Math.max(outside, off.distance(RoomShape.SHAPES.createPoint(place)));
+      }
     }
     BufferParameters mitred = new BufferParameters();
     mitred.setJoinStyle(BufferParameters.JOIN_MITRE);

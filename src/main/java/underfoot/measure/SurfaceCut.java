@@ -32,7 +32,7 @@ final class SurfaceCut {
   static List<Piece> of(TriangulatedSurface tin, Geometry floor) {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(floor);
     List<Piece> pieces = new ArrayList<>();
-    for (int number : tin.grid().in(floor.getEnvelopeInternal())) {
+    for (int number : tin.index().in(floor.getEnvelopeInternal())) {
       Coordinate[] c = tin.corners(tin.triangles().get(number));
       Polygon whole = RoomShape.SHAPES.createPolygon(new Coordinate[] {c[0], c[1], c[2], c[0]});
       if (prepared.covers(whole)) {
@@ -54,7 +54,7 @@ final class SurfaceCut {
   static double highest(TriangulatedSurface tin, Geometry floor) {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(floor);
     List<Coordinate[]> falling = new ArrayList<>();
-    for (int number : tin.grid().in(floor.getEnvelopeInternal())) {
+    for (int number : tin.index().in(floor.getEnvelopeInternal())) {
       falling.add(tin.corners(tin.triangles().get(number)));
     }
     falling.sort(Comparator.comparingDouble(c -> -top(c)));
