@@ -20,6 +20,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
+import underfoot.measure.Texts;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.LeastChange;
@@ -29,9 +30,6 @@ import underfoot.scenario.Place;
 /** Puts into words why a material is not what is recommended. */
 public final class Refusals {
   private static final String OF_THE_WAY = "way-";
-
-  /** What is said of layers beside each other; nothing else was proposed that could lie there. */
-  private static final String OF_NEIGHBOURS = "next-";
 
   private final WhyNot found;
   private final Knowledge knowledge;
@@ -90,7 +88,7 @@ public final class Refusals {
         standing,
         text,
         way,
-        never.isEmpty() ? reasons(way) : never,
+        never.isEmpty() ? reasons(way, opinion) : never,
         failed(),
         never.isEmpty() ? found.changes().stream().map(this::opening).toList() : List.of(),
         askedFor);
@@ -101,10 +99,9 @@ public final class Refusals {
     List<Advice.Say> said = new ArrayList<>();
     for (Opinion.Layer layer : opinion.layers()) {
       for (Opinion.Item item : layer.items()) {
-        // What is said of the whole way is said of what else was proposed with it: nothing was.
+        // What is said of the whole way is said of what else was proposed with it.
         if (item.judgement() == Judgement.MUST_NOT
-            && !item.id().startsWith(OF_THE_WAY)
-            && !item.id().startsWith(OF_NEIGHBOURS)) {
+            && !item.id().startsWith(OF_THE_WAY)) {
           String text =
               String.join(
                   " ",
@@ -118,7 +115,8 @@ public final class Refusals {
     return said;
   }
 
-  private List<Advice.Say> reasons(Optional<ComparedBuildUp> way) {
+  private List<Advice.Say> reasons(
+      Optional<ComparedBuildUp> way, Optional<Opinion> opinion) {
     List<Advice.Say> reasons = new ArrayList<>();
     Set<String> told = new LinkedHashSet<>();
     Facts facts = found.nearest().map(BuildUp::facts).orElse(found.assessment().facts());
@@ -156,11 +154,39 @@ public final class Refusals {
                   TextParts.of(because.rule().reason() + "."), justifier.of(List.of(because))));
         }
       }
-      default -> {
-        // Nothing refused it; no rule asked for it.
-      }
+      default -> opinion.ifPresent(tried -> tried(tried, reasons));
     }
     return reasons;
+  }
+
+  /** What would come of a thing that no rule asks for, laid where it belongs. */
+  private void tried(Opinion tried, List<Advice.Say> reasons) {
+    for (Opinion.Layer layer : tried.layers()) {
+      for (Opinion.Item item : layer.items()) {
+        String text =
+            String.join(
+                " ",
+                Stream.of(item.text(), item.consequence(), item.remedy())
+                    .filter(one -> !one.isEmpty())
+                    .toList());
+        reasons.add(new Advice.Say(TextParts.of(text), item.because()));
+      }
+    }
+    Optional<BuildUp> chosen = found.assessment().chosen();
+    if (chosen.isPresent() && tried.heights().isPresent()) {
+      double higher = tried.heights().get().rise().mean() - chosen.get().facts().number("rise");
+      double heavier = tried.massKgPerM2() - chosen.get().facts().number("mass added");
+      reasons.add(
+          new Advice.Say(
+              TextParts.of(
+                  phrases.say(
+                      "why-not-would-come-to",
+                      "higher",
+                      Texts.of(higher, "mm"),
+                      "heavier",
+                      Texts.of(heavier, "kg/m2"))),
+              List.of()));
+    }
   }
 
   private Advice.Say say(String phrase, String what) {
