@@ -63,11 +63,7 @@ final class StackHeat {
 
   /** What lacks in insulation right beneath heating that is laid, to what it should have there. */
   private static void beneath(
-      Stack stack,
-      List<StackLayer> beneath,
-      Figures figures,
-      Facts facts,
-      MeasuredFacts found) {
+      Stack stack, List<StackLayer> beneath, Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
     if (stack.layers().stream().noneMatch(one -> one.kind().family().equals("heating"))
         || !basis.hasFigure("insulation-under-heating")) {

@@ -51,7 +51,8 @@ final class FreeFloorMeasure implements Measure {
     double share = basis.figure("share-of-floor-heated");
     if (!placed && !basis.wordIfHeld("fixtures").equals("none") && area * share < free) {
       free = area * share;
-      how += "; nobody has said where fixtures stand: no more than " + Texts.of(share, "") + " of it";
+      how +=
+          "; nobody has said where fixtures stand: no more than " + Texts.of(share, "") + " of it";
     }
     Fact floor = found.add("floor free for heating", free, "m2", how, basis);
     if (floor == null) {

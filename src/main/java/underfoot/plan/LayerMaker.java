@@ -130,9 +130,7 @@ final class LayerMaker {
     List<String> acts = sayings.knowledge().wording().work(same.wording()).asked();
     boolean again = !waited.addAll(sayings.acts().gates(acts, "", same.wording()));
     Wording.Filled filled =
-        again
-            ? sayings.alone(same.wording(), layer)
-            : sayings.fillOfLayer(same.wording(), layer);
+        again ? sayings.alone(same.wording(), layer) : sayings.fillOfLayer(same.wording(), layer);
     boolean general = sayings.knowledge().generalities().contains(same.wording());
     return new Say(filled.parts(), general, sayings.because(same, filled));
   }

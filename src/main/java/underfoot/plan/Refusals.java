@@ -31,6 +31,11 @@ import underfoot.scenario.Place;
 public final class Refusals {
   private static final String OF_THE_WAY = "way-";
 
+  /** What is said of a layer that nothing asks for. */
+  private static final String NOBODY_ASKS = "layer-nobody-asks-for";
+
+  private static final double LEAST_TOLD = 0.1;
+
   private final WhyNot found;
   private final Knowledge knowledge;
   private final Phrases phrases;
@@ -100,8 +105,7 @@ public final class Refusals {
     for (Opinion.Layer layer : opinion.layers()) {
       for (Opinion.Item item : layer.items()) {
         // What is said of the whole way is said of what else was proposed with it.
-        if (item.judgement() == Judgement.MUST_NOT
-            && !item.id().startsWith(OF_THE_WAY)) {
+        if (item.judgement() == Judgement.MUST_NOT && !item.id().startsWith(OF_THE_WAY)) {
           String text =
               String.join(
                   " ",
@@ -115,8 +119,7 @@ public final class Refusals {
     return said;
   }
 
-  private List<Advice.Say> reasons(
-      Optional<ComparedBuildUp> way, Optional<Opinion> opinion) {
+  private List<Advice.Say> reasons(Optional<ComparedBuildUp> way, Optional<Opinion> opinion) {
     List<Advice.Say> reasons = new ArrayList<>();
     Set<String> told = new LinkedHashSet<>();
     Facts facts = found.nearest().map(BuildUp::facts).orElse(found.assessment().facts());
@@ -163,6 +166,9 @@ public final class Refusals {
   private void tried(Opinion tried, List<Advice.Say> reasons) {
     for (Opinion.Layer layer : tried.layers()) {
       for (Opinion.Item item : layer.items()) {
+        if (item.judgement() == Judgement.NOT_SAID || item.id().equals(NOBODY_ASKS)) {
+          continue; // asked is the material alone, and that nothing asks for it is told already
+        }
         String text =
             String.join(
                 " ",
@@ -176,16 +182,16 @@ public final class Refusals {
     if (chosen.isPresent() && tried.heights().isPresent()) {
       double higher = tried.heights().get().rise().mean() - chosen.get().facts().number("rise");
       double heavier = tried.massKgPerM2() - chosen.get().facts().number("mass added");
-      reasons.add(
-          new Advice.Say(
-              TextParts.of(
-                  phrases.say(
-                      "why-not-would-come-to",
-                      "higher",
-                      Texts.of(higher, "mm"),
-                      "heavier",
-                      Texts.of(heavier, "kg/m2"))),
-              List.of()));
+      comesTo(higher, "why-not-higher", "why-not-lower", "mm", reasons);
+      comesTo(heavier, "why-not-heavier", "why-not-lighter", "kg/m2", reasons);
+    }
+  }
+
+  private void comesTo(
+      double more, String rises, String falls, String unit, List<Advice.Say> reasons) {
+    if (Math.abs(more) >= LEAST_TOLD) {
+      String text = phrases.say(more > 0 ? rises : falls, "by", Texts.of(Math.abs(more), unit));
+      reasons.add(new Advice.Say(TextParts.of(text), List.of()));
     }
   }
 

@@ -38,6 +38,9 @@ public record TriedInPlace(String yaml, int order) {
     List<ProposalDraft.Line> lines = new ArrayList<>(draft.layers());
     ProposedKinds.Kind kind = kinds.get(called);
     String id = kind.is().get(0);
+    if (beside.works(id).contains("grout")) {
+      draft.whole().remove("grout"); // it takes the place of what fills the joints
+    }
     int at = -1;
     for (int i = 0; i < lines.size() && at < 0; i++) {
       String here = lines.get(i).id();
@@ -65,7 +68,8 @@ public record TriedInPlace(String yaml, int order) {
     }
     return beside.of(lines.get(at - 1).id(), lines.get(at).id()).rulings().stream()
         .filter(one -> one.answer() == Answer.ONLY_WITH)
-        .flatMap(one -> kinds.names().stream().filter(name -> does(kinds, beside, name, one.between())))
+        .flatMap(
+            one -> kinds.names().stream().filter(name -> does(kinds, beside, name, one.between())))
         .findFirst()
         .map(
             name -> {
@@ -75,8 +79,7 @@ public record TriedInPlace(String yaml, int order) {
         .orElse(0);
   }
 
-  private static boolean does(
-      ProposedKinds kinds, LayersBeside beside, String name, String work) {
+  private static boolean does(ProposedKinds kinds, LayersBeside beside, String name, String work) {
     return beside.works(kinds.get(name).is().get(0)).contains(work);
   }
 

@@ -79,8 +79,7 @@ public final class Advisor {
   public Advisor remembering() {
     return rules.remembers()
         ? this
-        : new Advisor(
-            rules.remembering(), knowledge, appraisal, surveys, passports, onOneCore);
+        : new Advisor(rules.remembering(), knowledge, appraisal, surveys, passports, onOneCore);
   }
 
   /** The rules it thinks by. */

@@ -36,8 +36,7 @@ final class Passports {
       List<String> made = kinds.of(id, MaterialClasses.strictest(knowledge, classes));
       said.addAll(LayersBeside.said(knowledge, LayersBeside.MATERIAL, made.get(0), id));
       for (String filledIn : made.subList(1, made.size())) {
-        List<Fact> all =
-            LayersBeside.said(knowledge, LayersBeside.MATERIAL, filledIn, filledIn);
+        List<Fact> all = LayersBeside.said(knowledge, LayersBeside.MATERIAL, filledIn, filledIn);
         said.addAll(all.subList(1, all.size())); // it is no layer: nothing is said of it as of one
       }
     }

@@ -37,7 +37,9 @@ public final class StackKinds {
     return said(LayersBeside.UPPER, kind, "upper family");
   }
 
-  /** The kind of layer that a layer is by the classes asked of it: a bed of class R2 is of resin. */
+  /**
+   * The kind of layer that a layer is by the classes asked of it: a bed of class R2 is of resin.
+   */
   public LayerKind made(LayerKind layer, List<String> classes) {
     String made = of(layer.id(), MaterialClasses.strictest(knowledge, classes)).get(0);
     return knowledge.layers().has(made) ? knowledge.layers().get(made) : layer;
