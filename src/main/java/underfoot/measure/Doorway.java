@@ -87,7 +87,7 @@ public record Doorway(LevelSurvey survey, WayIn way, Geometry swept, double unde
                 .union(quarter(from, ux, uy, vx, vy, width))
                 .union(quarter(to, -ux, -uy, vx, vy, width));
       }
-      Geometry within = swept.intersection(floor);
+      Geometry within = RoomShape.common(swept, floor);
       if (within.getArea() <= 0) {
         return Optional.empty();
       }

@@ -7,8 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.ItemBoundable;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import underfoot.scenario.Point;
@@ -139,7 +142,7 @@ public final class LevelSurvey {
     if (room.isPresent() && plane.isPresent()) {
       List<Coordinate> beyond = beyond(room.get(), places);
       if (!beyond.isEmpty()) {
-        carriedFrom = beyond.stream().mapToInt(corner -> nearest(places, corner)).toArray();
+        carriedFrom = nearest(places, beyond);
         List<Coordinate> all = new ArrayList<>(places);
         for (int i = 0; i < carriedFrom.length; i++) {
           Coordinate corner = beyond.get(i);
@@ -177,17 +180,34 @@ public final class LevelSurvey {
         .toList();
   }
 
-  private static int nearest(List<Coordinate> known, Coordinate corner) {
-    int nearest = 0;
-    double least = Double.MAX_VALUE;
+  /** Of each of some places, which of the known ones is nearest; of several the first. */
+  private static int[] nearest(List<Coordinate> known, List<Coordinate> places) {
+    STRtree tree = new STRtree();
     for (int i = 0; i < known.size(); i++) {
-      double distance = known.get(i).distance(corner);
-      if (distance < least) {
-        least = distance;
-        nearest = i;
-      }
+      tree.insert(new Envelope(known.get(i)), i);
     }
-    return nearest;
+    return places.stream().mapToInt(place -> nearest(known, tree, place)).toArray();
+  }
+
+  private static int nearest(List<Coordinate> known, STRtree tree, Coordinate place) {
+    Envelope around = new Envelope(place);
+    int some =
+        (int)
+            tree.nearestNeighbour(
+                around, -1, (a, b) -> at(known, a, place).distance(at(known, b, place)));
+    double least = known.get(some).distance(place);
+    around.expandBy(least);
+    int first = some;
+    for (Object one : tree.query(around)) {
+      int i = (int) one;
+      first = i < first && known.get(i).distance(place) <= least ? i : first;
+    }
+    return first;
+  }
+
+  private static Coordinate at(List<Coordinate> known, ItemBoundable item, Coordinate place) {
+    int i = (int) item.getItem();
+    return i < 0 ? place : known.get(i);
   }
 
   private static double height(BestPlane.Values plane, Coordinate place) {
@@ -367,12 +387,6 @@ public final class LevelSurvey {
    * @param part the part, mm
    */
   double highestWithin(Geometry part) {
-    double highest = Double.NaN;
-    for (SurfaceCut.Piece piece : SurfaceCut.of(floor, part)) {
-      for (Coordinate corner : piece.corners()) {
-        highest = Double.isNaN(highest) ? corner.getZ() : Math.max(highest, corner.getZ());
-      }
-    }
-    return highest;
+    return SurfaceCut.highest(floor, part);
   }
 }
