@@ -2,6 +2,8 @@
 
 # --- levels
 [condition][]A sealer or surface membrane lies beneath it=exists Laid( layer in ( "sulfate-sealer", "surface-dpm" ) )
+[condition][]A layer is laid=$thing : Fact( name == "material" )
+[consequence][]Say of that layer that {wording}=say( $thing.about, "{wording}" )
 [condition][]The room has a shower=Fact( name == "shower", about == "", text != "none" )
 [condition][]The floor is often wet or soaked=Fact( name == "wetness", about == "", text in ( "often wet", "soaked" ) )
 

@@ -6,7 +6,9 @@ setlocal
 set "here=%~dp0"
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
-set "quick=-Dunderfoot.handed.over=true -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=10 -XX:+UseSerialGC -XX:InitialRAMPercentage=12 -XX:NewSize=200m -XX:-UsePerfData"
+rem It may have come with a Java of its own.
+if exist "%here%runtime\bin\java.exe" set "java=%here%runtime\bin\java"
+set "quick=-Dunderfoot.handed.over=true -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms320m -XX:NewSize=200m -XX:-UsePerfData"
 rem What starts quickest is not what runs longest.
 if /i "%~1"=="batch" set "quick=-XX:+UseParallelGC"
 if /i "%~1"=="ask" set "quick=-XX:+UseParallelGC"

@@ -12,7 +12,6 @@ import underfoot.measure.PourSurface;
 import underfoot.measure.Surveys;
 import underfoot.measure.Texts;
 import underfoot.measure.TracedFacts;
-import underfoot.measure.WayIn;
 import underfoot.scenario.Scenario;
 
 /** What a build-up leaves at the doors. */
@@ -51,11 +50,12 @@ final class StackDoors {
       }
       Facts known = Facts.over(facts).addAll(one.list());
       trim(door, figures, known, one);
-      if (stack.poured()) {
-        new Wedge(door, figures, known, one).work(doorway, evened, WayIn.of(scenario, facts, door));
+      if (stack.poured() && facts.find("line before the door", door) != null) {
+        new Wedge(door, figures, known, one).work(doorway, evened);
       }
       found.list().addAll(one.list());
     }
+    PourBeforeDoors.of(scenario, surveys, doors, figures, facts, found);
     return found.list();
   }
 

@@ -22,11 +22,14 @@ final class StackHeat {
       return found.list();
     }
     List<StackLayer> above = stack.layers();
+    List<StackLayer> beneath = List.of();
     for (int i = 0; i < stack.layers().size(); i++) {
       if (stack.layers().get(i).kind().family().equals("heating")) {
         above = stack.layers().subList(i + 1, stack.layers().size());
+        beneath = stack.layers().subList(0, i);
       }
     }
+    beneath(stack, beneath, figures, facts, found);
     double resistance = 0;
     List<String> terms = new ArrayList<>();
     for (StackLayer layer : above) {
@@ -56,6 +59,35 @@ final class StackHeat {
             basis);
     split(covering, new TracedFacts(figures, facts), found);
     return found.list();
+  }
+
+  /** What lacks in insulation right beneath heating that is laid, to what it should have there. */
+  private static void beneath(
+      Stack stack, List<StackLayer> beneath, Figures figures, Facts facts, MeasuredFacts found) {
+    TracedFacts basis = new TracedFacts(figures, facts);
+    if (stack.layers().stream().noneMatch(one -> one.kind().family().equals("heating"))
+        || !basis.hasFigure("insulation-under-heating")) {
+      return;
+    }
+    double resistance = 0;
+    for (StackLayer layer : beneath) {
+      double one = LayerWorth.resistanceM2KPerW(layer, figures);
+      if (one > 0) {
+        resistance += one;
+        basis.use(figures.get(layer.kind().conductivity()));
+        LayerWorth.useThickness(layer, figures, facts, basis);
+      }
+    }
+    double enough = basis.figure("insulation-under-heating");
+    found.add(
+        "insulation lacking beneath the heating",
+        Math.max(0, enough - resistance),
+        "m2K/W",
+        "what should be there less thickness / conductivity of the layers beneath the heating: "
+            + Texts.of(enough, "")
+            + " − "
+            + Texts.of(resistance, ""),
+        basis);
   }
 
   private static void split(Fact covering, TracedFacts basis, MeasuredFacts found) {

@@ -9,7 +9,6 @@ import underfoot.measure.MeasuredFacts;
 import underfoot.measure.PourSurface;
 import underfoot.measure.Texts;
 import underfoot.measure.TracedFacts;
-import underfoot.measure.WayIn;
 
 /**
  * The floor before a leaf that has to clear it without being cut, as a profile from the door into
@@ -20,7 +19,6 @@ import underfoot.measure.WayIn;
  */
 final class Wedge {
   private static final String DROP = "drop before the leaf";
-  private static final String STOP = "stop line";
 
   private final String door;
   private final Figures figures;
@@ -54,9 +52,8 @@ final class Wedge {
    *
    * @param doorway the surveyed doorway; empty where readings or the door's place are not known
    * @param pour the surface poured to; empty where there is no survey
-   * @param wayIn the floor before the door; empty where the room or the door's place is not known
    */
-  void work(Optional<Doorway> doorway, Optional<PourSurface> pour, Optional<WayIn> wayIn) {
+  void work(Optional<Doorway> doorway, Optional<PourSurface> pour) {
     TracedFacts ofDrop = new TracedFacts(figures, facts);
     double left = ofDrop.fact("gap left", door);
     double clearance = clearance(ofDrop, left);
@@ -98,7 +95,7 @@ final class Wedge {
         ofStop);
     Fact stopLine =
         found.addAs(
-            STOP,
+            PourBeforeDoors.STOP_LINE,
             door,
             Texts.metres(stop),
             stop,
@@ -115,7 +112,6 @@ final class Wedge {
           "stop line + least pour: " + Texts.metres(stop) + " + " + Texts.metres(least),
           ofPour);
     }
-    wayIn.ifPresent(floor -> before(floor, stop, stopLine));
     TracedFacts ofBed = new TracedFacts(figures, facts).use(stopLine);
     double bed = ofBed.fact("tile bed depth");
     double deep = ofBed.fact("pour most");
@@ -138,28 +134,5 @@ final class Wedge {
             + Texts.of(deep, "mm")
             + ", the base being bare there",
         ofBed);
-  }
-
-  /** How far the room goes on before the door, and how much of it lies before the stop line. */
-  private void before(WayIn wayIn, double stop, Fact stopLine) {
-    TracedFacts ofRoom = new TracedFacts(figures, facts);
-    ofRoom.word("outline");
-    double room = wayIn.room();
-    found.addAs(
-        "room before the door",
-        door,
-        Texts.metres(room),
-        room,
-        "from the middle of the opening square to its wall, to the next wall",
-        ofRoom);
-    TracedFacts ofStrip = new TracedFacts(figures, facts).use(stopLine);
-    ofStrip.word("outline");
-    found.add(
-        "floor before the stop line",
-        door,
-        wayIn.floorWithin(stop),
-        "m2",
-        "floor between the wall of the door and the stop line",
-        ofStrip);
   }
 }

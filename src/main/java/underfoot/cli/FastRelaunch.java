@@ -23,9 +23,8 @@ final class FastRelaunch {
       List.of(
           "-XX:+IgnoreUnrecognizedVMOptions",
           "-XX:TieredStopAtLevel=1",
-          "-XX:C1MaxInlineSize=10",
           "-XX:+UseSerialGC",
-          "-XX:InitialRAMPercentage=12",
+          "-Xms320m",
           "-XX:NewSize=200m",
           "-XX:-UsePerfData",
           "-XX:+UnlockDiagnosticVMOptions",

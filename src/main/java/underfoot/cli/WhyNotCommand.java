@@ -9,7 +9,10 @@ import underfoot.plan.Opinion;
 import underfoot.plan.Planner;
 import underfoot.plan.Refusal;
 import underfoot.plan.Refusals;
+import underfoot.plan.TriedInPlace;
 import underfoot.reasoning.Advisor;
+import underfoot.reasoning.BuildUp;
+import underfoot.reasoning.LayersBeside;
 import underfoot.reasoning.MaterialLookup;
 import underfoot.reasoning.WhyNot;
 import underfoot.report.JsonReport;
@@ -82,18 +85,31 @@ final class WhyNotCommand extends FloorCommand {
               + "'; nearest: "
               + String.join(", ", words.nearest(material)));
     }
+    if (!meant.mayBe().isEmpty()) {
+      throw UserError.usage(
+          "'"
+              + Main.cut(material)
+              + "' may mean several things: "
+              + String.join(", ", meant.mayBe())
+              + "; ask for one of them");
+    }
     Advisor advisor = context.advisor(planner);
-    WhyNot found = context.byRules(() -> WhyNot.of(advisor, floor, meant::isIn));
+    WhyNot found = context.byRules(() -> WhyNot.of(advisor, floor, words.in(meant)));
     Optional<String> called =
         found.standing() == WhyNot.Standing.NOT_ASKED_FOR ? words.called(meant) : Optional.empty();
+    Optional<BuildUp> chosen = found.assessment().chosen();
     Optional<Opinion> said = Optional.empty();
-    if (called.isPresent()) {
-      // No rule lays it on this floor; what rules say against it is found by proposing it.
-      byte[] proposal =
-          ("proposal: x\nlayers:\n  - {kind: " + called.get() + "}\n")
-              .getBytes(StandardCharsets.UTF_8);
+    if (called.isPresent() && chosen.isPresent()) {
+      // No rule lays it on this floor; what rules say of it there is found by proposing it.
+      LayersBeside beside = new LayersBeside(advisor.rules(), advisor.knowledge());
+      TriedInPlace tried =
+          context.byRules(
+              () ->
+                  TriedInPlace.of(
+                      advisor.knowledge(), context.kinds(), beside, chosen.get(), called.get()));
+      byte[] proposal = tried.yaml().getBytes(StandardCharsets.UTF_8);
       Scenario proposed = CommandContext.read(proposals, "", proposal);
-      said = Optional.of(Check.judged(context, advisor, floor, proposed));
+      said = Optional.of(tried.ofIt(Check.judged(context, advisor, floor, proposed)));
     }
     Optional<Opinion> opinion = said;
     return context.byRules(() -> Refusals.of(found, material, meant.askedFor(), opinion, planner));

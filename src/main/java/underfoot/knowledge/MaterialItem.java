@@ -23,6 +23,8 @@ import java.util.Map;
  * @param onlyIf what must be held for it to be bought, as a fact says it, such as {@code bed made
  *     of: resin}; empty for nothing
  * @param notIf what must not be held for it to be bought; empty for nothing
+ * @param floor the fact that tells how much of the floor it is bought for, m2, where that is known;
+ *     empty for the whole
  * @param less facts of floor that it is not bought for, m2, such as what falls to a drain
  * @param asOne whether it is sold in one piece that must not be larger than the amount
  */
@@ -37,6 +39,7 @@ public record MaterialItem(
     Map<String, String> besides,
     String onlyIf,
     String notIf,
+    String floor,
     List<String> less,
     boolean asOne) {
   /** Copies the list. */
@@ -57,6 +60,8 @@ public record MaterialItem(
     /** The length round the room, m. */
     PERIMETER,
     /** The volume of the joints between tiles, L. */
-    JOINTS
+    JOINTS,
+    /** One for the floor, however large that is. */
+    FLOOR
   }
 }

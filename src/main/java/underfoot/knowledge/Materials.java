@@ -50,6 +50,7 @@ public final class Materials {
               besides(entry, figures),
               entry.field("only if"),
               entry.field("not if"),
+              entry.field("floor"),
               entry.lists().getOrDefault("less", List.of()),
               entry.field("sold").equals("as one")));
     }
@@ -91,7 +92,7 @@ public final class Materials {
               + entry.name()
               + "' goes by '"
               + entry.field("by")
-              + "'; write by: area, depth, bed, perimeter or joints");
+              + "'; write by: area, depth, bed, perimeter, joints or floor");
     }
   }
 

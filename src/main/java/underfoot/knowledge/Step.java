@@ -17,6 +17,7 @@ import java.util.List;
  * @param atEnd what has come when it ends, such as light use; may be empty
  * @param inUse whether the room is in use when it ends
  * @param acts what is done in it
+ * @param less facts of floor that nothing is done on in it, m2
  */
 public record Step(
     String id,
@@ -28,10 +29,12 @@ public record Step(
     String atStart,
     String atEnd,
     boolean inUse,
-    List<String> acts) {
-  /** Copies the list. */
+    List<String> acts,
+    List<String> less) {
+  /** Copies the lists. */
   public Step {
     acts = List.copyOf(acts);
+    less = List.copyOf(less);
   }
 
   /** What goes on in a step. */

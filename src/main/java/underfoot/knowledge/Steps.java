@@ -36,7 +36,8 @@ public final class Steps {
               entry.field("at-start"),
               entry.field("at-end"),
               entry.field("in-use").equals("yes"),
-              entry.named("acts")));
+              entry.named("acts"),
+              entry.named("less")));
     }
     return new Steps(byId);
   }

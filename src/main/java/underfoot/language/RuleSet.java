@@ -51,9 +51,12 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
               path, 0, "a rule file stands in the folder of its pass, such as understand/" + path));
     }
     Map<String, Rule> byId = new HashMap<>();
+    List<Rule> kept = new ArrayList<>();
     for (Rule rule : rules) {
       Rule other = byId.putIfAbsent(rule.id(), rule);
-      if (other != null && other.form() != rule.form()) {
+      if (other == null || other.form() == rule.form()) {
+        kept.add(rule);
+      } else {
         faults.add(
             new RuleFaults.Fault(
                 rule.file(),
@@ -67,7 +70,7 @@ public record RuleSet(Vocabulary vocabulary, List<Rule> rules) {
                     + "; give this rule an id of its own"));
       }
     }
-    return new RuleSet(vocabulary, rules);
+    return new RuleSet(vocabulary, kept); // of two with one id the first, so that all else is read
   }
 
   /** The rules as they stand in their files, those for each row of a table once. */

@@ -19,10 +19,12 @@ import underfoot.scenario.Scenario;
  * @param way the opening, and the floor before it
  * @param swept the floor the leaf sweeps within the room, hung on either side; only the opening
  *     where it opens outwards or slides
+ * @param midway how high the floor stands midway in the opening, mm
  * @param under how high the floor stands at its highest under the closed leaf, mm
  * @param swung how high it stands at its highest in all the leaf sweeps, mm; NaN if it is not known
  */
-public record Doorway(LevelSurvey survey, WayIn way, Geometry swept, double under, double swung) {
+public record Doorway(
+    LevelSurvey survey, WayIn way, Geometry swept, double midway, double under, double swung) {
   private static final GeometryFactory SHAPES = RoomShape.SHAPES;
 
   /**
@@ -87,13 +89,14 @@ public record Doorway(LevelSurvey survey, WayIn way, Geometry swept, double unde
                 .union(quarter(from, ux, uy, vx, vy, width))
                 .union(quarter(to, -ux, -uy, vx, vy, width));
       }
-      Geometry within = swept.intersection(floor);
+      Geometry within = RoomShape.common(swept, floor);
       if (within.getArea() <= 0) {
         return Optional.empty();
       }
+      double midway = floorAt(survey, (from.x + to.x) / 2, (from.y + to.y) / 2);
       double under = highest(survey, from, to);
       double swung = survey.highestWithin(within);
-      return Optional.of(new Doorway(survey, way, within, under, swung));
+      return Optional.of(new Doorway(survey, way, within, midway, under, swung));
     }
   }
 
@@ -126,7 +129,7 @@ public record Doorway(LevelSurvey survey, WayIn way, Geometry swept, double unde
   public double depthInTheOpening(PourSurface pour) {
     double x = (way.from().x + way.to().x) / 2;
     double y = (way.from().y + way.to().y) / 2;
-    return Math.max(0, pour.at(x, y) - floorAt(x, y));
+    return Math.max(0, pour.at(x, y) - midway);
   }
 
   /**

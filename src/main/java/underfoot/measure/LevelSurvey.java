@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import underfoot.scenario.Point;
 import underfoot.scenario.Reading;
 import underfoot.scenario.Scenario;
@@ -139,7 +142,9 @@ public final class LevelSurvey {
     if (room.isPresent() && plane.isPresent()) {
       List<Coordinate> beyond = beyond(room.get(), places);
       if (!beyond.isEmpty()) {
-        carriedFrom = beyond.stream().mapToInt(corner -> nearest(places, corner)).toArray();
+        PlaceIndex known = new PlaceIndex(places);
+        carriedFrom =
+            beyond.stream().mapToInt(corner -> known.nearest(corner.x, corner.y)).toArray();
         List<Coordinate> all = new ArrayList<>(places);
         for (int i = 0; i < carriedFrom.length; i++) {
           Coordinate corner = beyond.get(i);
@@ -175,19 +180,6 @@ public final class LevelSurvey {
     return Arrays.stream(ring, 0, ring.length - 1)
         .filter(corner -> !hull.covers(RoomShape.SHAPES.createPoint(corner)))
         .toList();
-  }
-
-  private static int nearest(List<Coordinate> known, Coordinate corner) {
-    int nearest = 0;
-    double least = Double.MAX_VALUE;
-    for (int i = 0; i < known.size(); i++) {
-      double distance = known.get(i).distance(corner);
-      if (distance < least) {
-        least = distance;
-        nearest = i;
-      }
-    }
-    return nearest;
   }
 
   private static double height(BestPlane.Values plane, Coordinate place) {
@@ -260,13 +252,14 @@ public final class LevelSurvey {
       return null;
     }
     Polygon walls = room.get().floor();
+    IndexedPointInAreaLocator within = new IndexedPointInAreaLocator(walls);
+    IndexedFacetDistance off = new IndexedFacetDistance(walls);
     double outside = 0;
     for (Reading reading : readings) {
-      outside =
-          Math.max(
-              outside,
-              walls.distance(
-                  RoomShape.SHAPES.createPoint(new Coordinate(reading.x(), reading.y()))));
+      Coordinate place = new Coordinate(reading.x(), reading.y());
+      if (within.locate(place) == Location.EXTERIOR) {
+        outside = Math.max(outside, off.distance(RoomShape.SHAPES.createPoint(place)));
+      }
     }
     BufferParameters mitred = new BufferParameters();
     mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
@@ -367,12 +360,6 @@ public final class LevelSurvey {
    * @param part the part, mm
    */
   double highestWithin(Geometry part) {
-    double highest = Double.NaN;
-    for (SurfaceCut.Piece piece : SurfaceCut.of(floor, part)) {
-      for (Coordinate corner : piece.corners()) {
-        highest = Double.isNaN(highest) ? corner.getZ() : Math.max(highest, corner.getZ());
-      }
-    }
-    return highest;
+    return SurfaceCut.highest(floor, part);
   }
 }

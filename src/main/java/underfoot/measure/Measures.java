@@ -20,6 +20,7 @@ public final class Measures {
         new MoistureMeasure(),
         new ReadinessMeasure(),
         new HeatMeasure(),
+        new FreeFloorMeasure(),
         new FallMeasure());
   }
 

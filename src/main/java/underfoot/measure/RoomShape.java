@@ -7,6 +7,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import underfoot.scenario.Point;
 import underfoot.scenario.Scenario;
 
@@ -52,6 +55,14 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
     List<Coordinate> corners =
         firstIsLonger ? List.of(c[0], c[1], c[2], c[3]) : List.of(c[1], c[2], c[3], c[0]);
     return new RoomShape(floor, corners);
+  }
+
+  /**
+   * What two shapes have in common. Only edges near both are looked at, so that of a room of many
+   * corners and something small in it the room takes little.
+   */
+  static Geometry common(Geometry one, Geometry other) {
+    return OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION);
   }
 
   /** Floor area, m2. */
@@ -106,10 +117,10 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
     if (to - from > 1) {
       long middle = (from + to) / 2;
       return inRows(
-              bay(from, middle, 0, across, grid).intersection(part), from, middle, across, grid)
-          + inRows(bay(middle, to, 0, across, grid).intersection(part), middle, to, across, grid);
+              floor(common(bay(from, middle, 0, across, grid), part)), from, middle, across, grid)
+          + inRows(floor(common(bay(middle, to, 0, across, grid), part)), middle, to, across, grid);
     }
-    Geometry row = bay(from, to, 0, across, grid).intersection(part);
+    Geometry row = floor(common(bay(from, to, 0, across, grid), part));
     long count = 0;
     for (long j = 0; j < across && !row.isEmpty(); j++) {
       Polygon bay = bay(from, to, j, j + 1, grid);
@@ -117,13 +128,18 @@ public record RoomShape(Polygon floor, List<Coordinate> rectangle) {
       for (int piece = 0; piece < row.getNumGeometries(); piece++) {
         if (row.getGeometryN(piece) instanceof Polygon one
             && one.getEnvelopeInternal().intersects(bay.getEnvelopeInternal())) {
-          held += bay.intersection(one).getArea();
+          held += common(bay, one).getArea();
         }
       }
       // Slivers from rounding are no floor.
       count += held > bay.getArea() * 1e-6 ? 1 : 0;
     }
     return count;
+  }
+
+  /** What of a shape is floor, and not an edge that only touches. */
+  private static Geometry floor(Geometry shape) {
+    return SHAPES.buildGeometry(PolygonExtracter.getPolygons(shape));
   }
 
   /** The bays from one row to another, and from one of each row to another, as one. */

@@ -1,6 +1,7 @@
 package underfoot.measure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -31,16 +32,55 @@ final class SurfaceCut {
   static List<Piece> of(TriangulatedSurface tin, Geometry floor) {
     PreparedGeometry prepared = PreparedGeometryFactory.prepare(floor);
     List<Piece> pieces = new ArrayList<>();
-    for (int number : tin.grid().in(floor.getEnvelopeInternal())) {
+    for (int number : tin.index().in(floor.getEnvelopeInternal())) {
       Coordinate[] c = tin.corners(tin.triangles().get(number));
       Polygon whole = RoomShape.SHAPES.createPolygon(new Coordinate[] {c[0], c[1], c[2], c[0]});
       if (prepared.covers(whole)) {
         pieces.add(new Piece(area(c), c));
       } else if (prepared.intersects(whole)) {
-        cut(c, whole.intersection(floor), pieces);
+        cut(c, RoomShape.common(whole, floor), pieces);
       }
     }
     return pieces;
+  }
+
+  /**
+   * How high a surface stands at its highest over a floor, mm; NaN where it does not reach there.
+   * The highest triangles are looked at first, and none that has no corner above what was found.
+   *
+   * @param tin the surface
+   * @param floor the floor, mm
+   */
+  static double highest(TriangulatedSurface tin, Geometry floor) {
+    PreparedGeometry prepared = PreparedGeometryFactory.prepare(floor);
+    List<Coordinate[]> falling = new ArrayList<>();
+    for (int number : tin.index().in(floor.getEnvelopeInternal())) {
+      falling.add(tin.corners(tin.triangles().get(number)));
+    }
+    falling.sort(Comparator.comparingDouble(c -> -top(c)));
+    double highest = Double.NaN;
+    for (Coordinate[] c : falling) {
+      if (top(c) <= highest) {
+        break;
+      }
+      Polygon whole = RoomShape.SHAPES.createPolygon(new Coordinate[] {c[0], c[1], c[2], c[0]});
+      if (prepared.containsProperly(whole)) {
+        return Double.isNaN(highest) ? top(c) : Math.max(highest, top(c));
+      }
+      if (prepared.intersects(whole)) {
+        List<Piece> pieces = new ArrayList<>();
+        cut(c, RoomShape.common(whole, floor), pieces);
+        for (Piece piece : pieces) {
+          double top = top(piece.corners());
+          highest = Double.isNaN(highest) ? top : Math.max(highest, top);
+        }
+      }
+    }
+    return highest;
+  }
+
+  private static double top(Coordinate[] c) {
+    return Math.max(c[0].getZ(), Math.max(c[1].getZ(), c[2].getZ()));
   }
 
   private static void cut(Coordinate[] c, Geometry part, List<Piece> pieces) {

@@ -23,6 +23,31 @@ public final class Surveys {
   /** By outline, and bays along and across. */
   private final Map<List<Object>, Long> bays = new ConcurrentHashMap<>();
 
+  /** By outline. */
+  private final Map<List<Point>, RoomShape> rooms = new ConcurrentHashMap<>();
+
+  /** By outline and lines. */
+  private final Map<List<Object>, PourLines> lines = new ConcurrentHashMap<>();
+
+  /**
+   * A room in which a pour stops at lines before doors.
+   *
+   * @param outline the room's corners, at least three
+   * @param drawn the lines, each at a wall that there is
+   * @param least how wide a pour is to be worth making, mm
+   */
+  public PourLines pourLines(List<Point> outline, List<PourLines.Line> drawn, double least) {
+    if (rooms.size() >= KEPT) {
+      rooms.clear();
+    }
+    if (lines.size() >= KEPT * KEPT) { // each build-up rises by its own and has its own lines
+      lines.clear();
+    }
+    RoomShape room = rooms.computeIfAbsent(outline, of -> RoomShape.of(of).orElseThrow());
+    return lines.computeIfAbsent(
+        List.of(outline, drawn, least), asked -> PourLines.of(room, outline, drawn, least));
+  }
+
   /**
    * How many of the equal bays of the rectangle about a room hold floor.
    *

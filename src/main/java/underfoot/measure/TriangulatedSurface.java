@@ -21,9 +21,9 @@ public final class TriangulatedSurface {
   private final List<int[]> edges;
 
   /** The triangles by place, and the vertices; made when they are first asked for. */
-  private volatile TriangleGrid grid;
+  private volatile TriangleIndex index;
 
-  private volatile PlaceGrid places;
+  private volatile PlaceIndex places;
 
   private TriangulatedSurface(List<Coordinate> vertices, List<int[]> triangles, List<int[]> edges) {
     this.vertices = List.copyOf(vertices);
@@ -115,7 +115,7 @@ public final class TriangulatedSurface {
   public double heightAt(double x, double y) {
     double best = Double.NaN;
     double bestMiss = 1e-6;
-    for (int number : grid().at(x, y)) {
+    for (int number : index().at(x, y)) {
       int[] triangle = triangles.get(number);
       Coordinate a = vertices.get(triangle[0]);
       Coordinate b = vertices.get(triangle[1]);
@@ -141,20 +141,20 @@ public final class TriangulatedSurface {
 
   /** The vertex nearest to a place; there is at least one. */
   public Coordinate nearest(double x, double y) {
-    PlaceGrid known = places;
+    PlaceIndex known = places;
     if (known == null) {
-      known = new PlaceGrid(vertices);
+      known = new PlaceIndex(vertices);
       places = known;
     }
-    return known.nearest(x, y);
+    return vertices.get(known.nearest(x, y));
   }
 
   /** The triangles by place. */
-  TriangleGrid grid() {
-    TriangleGrid known = grid;
+  TriangleIndex index() {
+    TriangleIndex known = index;
     if (known == null) {
-      known = new TriangleGrid(vertices, triangles);
-      grid = known;
+      known = new TriangleIndex(vertices, triangles);
+      index = known;
     }
     return known;
   }

@@ -1,13 +1,9 @@
 package underfoot.measure;
 
-import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
-import underfoot.knowledge.Facts;
-import underfoot.scenario.Scenario;
 
 /**
  * The floor of a room as it lies before a door: how far it goes on, and how much of it lies within
@@ -20,37 +16,8 @@ import underfoot.scenario.Scenario;
  * @param inY how far y moves for each mm into the room
  */
 public record WayIn(Polygon floor, Coordinate from, Coordinate to, double inX, double inY) {
-  private static final double MM2_PER_M2 = 1e6;
-
   /** How far into the room the middle of the opening is taken, mm, so that no wall counts. */
   private static final double IN_THE_OPENING = 1;
-
-  /**
-   * The way in at a door of a room.
-   *
-   * @param scenario the floor
-   * @param facts where the door's facts are looked up
-   * @param door the door's name
-   * @return empty where the room's outline, or the door's place or width, is not known
-   */
-  public static Optional<WayIn> of(Scenario scenario, Facts facts, String door) {
-    double wall = facts.number("door wall", door);
-    double start = facts.number("door from", door);
-    double width = facts.number("door width", door);
-    List<underfoot.scenario.Point> outline = scenario.outline();
-    Optional<RoomShape> room = RoomShape.of(scenario);
-    if (Double.isNaN(wall + start + width) || wall >= outline.size() || room.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        at(
-            room.get().floor(),
-            outline.get((int) wall),
-            outline.get(((int) wall + 1) % outline.size()),
-            LevelSurvey.turnsLeft(outline),
-            start,
-            width));
-  }
 
   /**
    * The way in through a wall.
@@ -81,26 +48,41 @@ public record WayIn(Polygon floor, Coordinate from, Coordinate to, double inX, d
   /** How far the room goes on before the middle of the opening, square to the wall, mm. */
   public double room() {
     Coordinate middle = middle();
-    double across = floor.getEnvelopeInternal().getDiameter();
-    Coordinate far = new Coordinate(middle.x + across * inX, middle.y + across * inY);
-    Geometry ahead =
-        RoomShape.SHAPES.createLineString(new Coordinate[] {middle, far}).intersection(floor);
-    for (int i = 0; i < ahead.getNumGeometries(); i++) {
-      Geometry stretch = ahead.getGeometryN(i);
-      if (stretch.distance(RoomShape.SHAPES.createPoint(middle)) < IN_THE_OPENING) {
-        return stretch.getLength() + IN_THE_OPENING;
+    Coordinate[] ring = floor.getExteriorRing().getCoordinates();
+    double nearest = Double.POSITIVE_INFINITY;
+    boolean inside = false;
+    for (int i = 1; i < ring.length; i++) {
+      double off = aside(middle, ring[i - 1]);
+      double then = aside(middle, ring[i]);
+      if (off > 0 == then > 0) {
+        continue; // this wall lies to one side of the way in
+      }
+      double from = ahead(middle, ring[i - 1]);
+      double crossed = from + (ahead(middle, ring[i]) - from) * off / (off - then);
+      if (crossed > 0) {
+        inside = !inside;
+        nearest = Math.min(nearest, crossed);
       }
     }
-    return 0;
+    return inside ? nearest + IN_THE_OPENING : 0;
+  }
+
+  private double ahead(Coordinate from, Coordinate place) {
+    return (place.x - from.x) * inX + (place.y - from.y) * inY;
+  }
+
+  private double aside(Coordinate from, Coordinate place) {
+    return (place.y - from.y) * inX - (place.x - from.x) * inY;
   }
 
   /**
-   * The floor between the wall of the door and a line across the room, m2; what lies behind a
-   * corner and is not reached from the door without crossing the line is not counted.
+   * The floor between the wall of the door and a line across the room; what lies behind a corner
+   * and is not reached from the door without crossing the line is left out.
    *
    * @param distance how far the line is from the wall, mm
+   * @return in mm; empty where there is none
    */
-  public double floorWithin(double distance) {
+  Geometry within(double distance) {
     double across = floor.getEnvelopeInternal().getDiameter();
     double ux = inY;
     double uy = -inX;
@@ -115,14 +97,19 @@ public record WayIn(Polygon floor, Coordinate from, Coordinate to, double inX, d
               new Coordinate(left.x + distance * inX, left.y + distance * inY),
               left
             });
-    Geometry within = strip.intersection(floor);
-    Point middle = RoomShape.SHAPES.createPoint(middle());
+    Geometry within = RoomShape.common(strip, floor);
+    Point middle = opening();
     for (int i = 0; i < within.getNumGeometries(); i++) {
       if (within.getGeometryN(i).distance(middle) < IN_THE_OPENING) {
-        return within.getGeometryN(i).getArea() / MM2_PER_M2;
+        return within.getGeometryN(i);
       }
     }
-    return 0;
+    return RoomShape.SHAPES.createPolygon();
+  }
+
+  /** A place just within the opening, at its middle. */
+  Point opening() {
+    return RoomShape.SHAPES.createPoint(middle());
   }
 
   private Coordinate middle() {

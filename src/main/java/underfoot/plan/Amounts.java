@@ -155,9 +155,10 @@ final class Amounts {
       amounts.add(new Amount(item, layer, counted, true, piece(item, layer), used));
       return;
     }
-    Fact area = facts.find("area");
-    boolean whole = area != null;
-    double squareMetres = whole ? Math.max(0, area.number() - less(item, used)) : 1;
+    Fact told = item.floor().isEmpty() ? null : facts.find(item.floor());
+    Fact area = told == null ? facts.find("area") : told;
+    boolean whole = area != null || item.by() == MaterialItem.By.FLOOR;
+    double squareMetres = area != null ? Math.max(0, area.number() - less(item, used)) : 1;
     double amount;
     switch (item.by()) {
       case AREA -> amount = squareMetres;
@@ -182,10 +183,13 @@ final class Amounts {
           amount = Double.NaN;
         }
       }
+      case FLOOR -> amount = 1;
       case JOINTS -> amount = squareMetres * litresOfJoint(used);
       default -> throw new IllegalStateException("no such measure: " + item.by());
     }
-    if (area != null && item.by() != MaterialItem.By.PERIMETER) {
+    if (area != null
+        && item.by() != MaterialItem.By.PERIMETER
+        && item.by() != MaterialItem.By.FLOOR) {
       used.add(area);
     }
     amount *= item.by() == MaterialItem.By.BED ? 1 : rate(item.rate(), used);
@@ -197,11 +201,18 @@ final class Amounts {
 
   /** The floor it is not bought for, m2. */
   private double less(MaterialItem item, List<Object> used) {
+    return less(facts, item.less(), used);
+  }
+
+  /** How much floor several facts tell of, each of whatever it is about, m2. */
+  static double less(Facts facts, List<String> names, List<Object> used) {
     double less = 0;
-    for (String name : item.less()) {
+    for (String name : names) {
       for (String about : facts.abouts(name)) {
         Fact fact = facts.find(name, about);
-        used.add(fact);
+        if (!used.contains(fact)) {
+          used.add(fact);
+        }
         less += fact.number();
       }
     }

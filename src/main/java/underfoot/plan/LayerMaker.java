@@ -14,6 +14,7 @@ import underfoot.buildup.LayerClass;
 import underfoot.buildup.LayerCover;
 import underfoot.buildup.LayerNote;
 import underfoot.buildup.StackLayer;
+import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
 import underfoot.measure.Texts;
@@ -24,6 +25,7 @@ import underfoot.plan.Sayings.Same;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.MaterialClasses;
+import underfoot.reasoning.StackKinds;
 
 /** Makes the layers of the advice: what is asked of each, the strictest demand of several. */
 final class LayerMaker {
@@ -38,10 +40,12 @@ final class LayerMaker {
   private final Assessment assessment;
   private final Sayings sayings;
   private final List<CoverageTarget> targets;
+  private final StackKinds stackKinds;
 
   LayerMaker(Assessment assessment, Sayings sayings) {
     this.assessment = assessment;
     this.sayings = sayings;
+    this.stackKinds = new StackKinds(sayings.knowledge());
     this.targets =
         assessment.of(CoverageTarget.class).stream()
             .sorted(
@@ -63,6 +67,13 @@ final class LayerMaker {
 
   private Layer layer(StackLayer layer, int order, double level) {
     String id = layer.kind().id();
+    LayerKind made =
+        stackKinds.made(
+            layer.kind(),
+            assessment.of(LayerClass.class).stream()
+                .filter(one -> one.layer().equals(id))
+                .map(LayerClass::grade)
+                .toList());
     List<Justification> reasons = sayings.justifier().of(layer.because());
     List<Say> spec = new ArrayList<>(classes(id));
     List<Say> fixing = new ArrayList<>();
@@ -73,7 +84,7 @@ final class LayerMaker {
             .toList();
     Set<String> waited = new HashSet<>(); // said once of a layer, before the first that waits
     for (Same<LayerNote> same : sayings.once(notes, LayerNote::wording)) {
-      (same.all().stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say(same, waited));
+      (same.all().stream().anyMatch(LayerNote::fixing) ? fixing : spec).add(say(same, id, waited));
     }
     List<LayerCover> covers =
         assessment.of(LayerCover.class).stream()
@@ -97,8 +108,8 @@ final class LayerMaker {
     return new Layer(
         id,
         order,
-        layer.kind().name(),
-        layer.kind().material(),
+        made.name(),
+        made.material(),
         layer.kind().family(),
         layer.thickness(),
         level,
@@ -115,11 +126,11 @@ final class LayerMaker {
         Justification.once(because));
   }
 
-  private Say say(Same<LayerNote> same, Set<String> waited) {
+  private Say say(Same<LayerNote> same, String layer, Set<String> waited) {
     List<String> acts = sayings.knowledge().wording().work(same.wording()).asked();
     boolean again = !waited.addAll(sayings.acts().gates(acts, "", same.wording()));
     Wording.Filled filled =
-        again ? sayings.alone(same.wording(), "") : sayings.fill(same.wording(), "");
+        again ? sayings.alone(same.wording(), layer) : sayings.fillOfLayer(same.wording(), layer);
     boolean general = sayings.knowledge().generalities().contains(same.wording());
     return new Say(filled.parts(), general, sayings.because(same, filled));
   }
@@ -196,7 +207,7 @@ final class LayerMaker {
     List<Say> check =
         new ArrayList<>(
             sayings.once(notes, LayerNote::wording).stream()
-                .map(one -> say(one, new HashSet<>()))
+                .map(one -> say(one, "", new HashSet<>()))
                 .toList());
     if (check.isEmpty()) {
       String text = sayings.phrases().say("check-contact", "target", Texts.of(percent, "%"));

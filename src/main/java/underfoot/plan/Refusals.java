@@ -20,6 +20,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.TextParts;
 import underfoot.knowledge.Wording;
+import underfoot.measure.Texts;
 import underfoot.reasoning.Assessment;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.LeastChange;
@@ -30,8 +31,10 @@ import underfoot.scenario.Place;
 public final class Refusals {
   private static final String OF_THE_WAY = "way-";
 
-  /** What is said of layers beside each other; nothing else was proposed that could lie there. */
-  private static final String OF_NEIGHBOURS = "next-";
+  /** What is said of a layer that nothing asks for. */
+  private static final String NOBODY_ASKS = "layer-nobody-asks-for";
+
+  private static final double LEAST_TOLD = 0.1;
 
   private final WhyNot found;
   private final Knowledge knowledge;
@@ -90,7 +93,7 @@ public final class Refusals {
         standing,
         text,
         way,
-        never.isEmpty() ? reasons(way) : never,
+        never.isEmpty() ? reasons(way, opinion) : never,
         failed(),
         never.isEmpty() ? found.changes().stream().map(this::opening).toList() : List.of(),
         askedFor);
@@ -101,10 +104,8 @@ public final class Refusals {
     List<Advice.Say> said = new ArrayList<>();
     for (Opinion.Layer layer : opinion.layers()) {
       for (Opinion.Item item : layer.items()) {
-        // What is said of the whole way is said of what else was proposed with it: nothing was.
-        if (item.judgement() == Judgement.MUST_NOT
-            && !item.id().startsWith(OF_THE_WAY)
-            && !item.id().startsWith(OF_NEIGHBOURS)) {
+        // What is said of the whole way is said of what else was proposed with it.
+        if (item.judgement() == Judgement.MUST_NOT && !item.id().startsWith(OF_THE_WAY)) {
           String text =
               String.join(
                   " ",
@@ -118,7 +119,7 @@ public final class Refusals {
     return said;
   }
 
-  private List<Advice.Say> reasons(Optional<ComparedBuildUp> way) {
+  private List<Advice.Say> reasons(Optional<ComparedBuildUp> way, Optional<Opinion> opinion) {
     List<Advice.Say> reasons = new ArrayList<>();
     Set<String> told = new LinkedHashSet<>();
     Facts facts = found.nearest().map(BuildUp::facts).orElse(found.assessment().facts());
@@ -156,11 +157,42 @@ public final class Refusals {
                   TextParts.of(because.rule().reason() + "."), justifier.of(List.of(because))));
         }
       }
-      default -> {
-        // Nothing refused it; no rule asked for it.
-      }
+      default -> opinion.ifPresent(tried -> tried(tried, reasons));
     }
     return reasons;
+  }
+
+  /** What would come of a thing that no rule asks for, laid where it belongs. */
+  private void tried(Opinion tried, List<Advice.Say> reasons) {
+    for (Opinion.Layer layer : tried.layers()) {
+      for (Opinion.Item item : layer.items()) {
+        if (item.judgement() == Judgement.NOT_SAID || item.id().equals(NOBODY_ASKS)) {
+          continue; // asked is the material alone, and that nothing asks for it is told already
+        }
+        String text =
+            String.join(
+                " ",
+                Stream.of(item.text(), item.consequence(), item.remedy())
+                    .filter(one -> !one.isEmpty())
+                    .toList());
+        reasons.add(new Advice.Say(TextParts.of(text), item.because()));
+      }
+    }
+    Optional<BuildUp> chosen = found.assessment().chosen();
+    if (chosen.isPresent() && tried.heights().isPresent()) {
+      double higher = tried.heights().get().rise().mean() - chosen.get().facts().number("rise");
+      double heavier = tried.massKgPerM2() - chosen.get().facts().number("mass added");
+      comesTo(higher, "why-not-higher", "why-not-lower", "mm", reasons);
+      comesTo(heavier, "why-not-heavier", "why-not-lighter", "kg/m2", reasons);
+    }
+  }
+
+  private void comesTo(
+      double more, String rises, String falls, String unit, List<Advice.Say> reasons) {
+    if (Math.abs(more) >= LEAST_TOLD) {
+      String text = phrases.say(more > 0 ? rises : falls, "by", Texts.of(Math.abs(more), unit));
+      reasons.add(new Advice.Say(TextParts.of(text), List.of()));
+    }
   }
 
   private Advice.Say say(String phrase, String what) {

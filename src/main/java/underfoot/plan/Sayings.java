@@ -54,6 +54,12 @@ record Sayings(
     return rulings.isEmpty() ? filled : acts().told(wording, about, filled, false);
   }
 
+  /** The same of a layer, whose own facts it tells first; acts are forbidden for the whole. */
+  Wording.Filled fillOfLayer(String wording, String layer) {
+    Wording.Filled filled = alone(wording, layer);
+    return rulings.isEmpty() ? filled : acts().told(wording, "", filled, false);
+  }
+
   /** The same of something to put right, whose title begins with what it waits for. */
   Wording.Filled fillRemedy(String wording, String about) {
     Wording.Filled filled = alone(wording, about);

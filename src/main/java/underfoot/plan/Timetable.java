@@ -208,9 +208,11 @@ final class Timetable {
           }
           case BY_AREA -> {
             Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;
+            double floor =
+                area == null ? knowledge.figures().get(AREA_TAKEN).number() : area.number();
             byArea +=
                 (counted.add(work(wait.because())) ? wait.hours() : 0)
-                    * (area == null ? knowledge.figures().get(AREA_TAKEN).number() : area.number());
+                    * Math.max(0, floor - Amounts.less(here, step.less(), used));
             use(taken, used);
           }
           default -> throw new IllegalStateException("no such pace: " + wait.pace());

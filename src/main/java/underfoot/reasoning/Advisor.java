@@ -31,6 +31,7 @@ public final class Advisor {
   private final Knowledge knowledge;
   private final Appraisal appraisal;
   private final Surveys surveys;
+  private final Passports passports;
   private final boolean onOneCore;
 
   /**
@@ -39,7 +40,7 @@ public final class Advisor {
    * @param appraisal works out what a build-up costs and how long it takes
    */
   public Advisor(RuleBase rules, Knowledge knowledge, Appraisal appraisal) {
-    this(rules, knowledge, appraisal, appraisal.surveys(), false);
+    this(rules, knowledge, appraisal, appraisal.surveys(), new Passports(knowledge), false);
   }
 
   private Advisor(
@@ -47,11 +48,13 @@ public final class Advisor {
       Knowledge knowledge,
       Appraisal appraisal,
       Surveys surveys,
+      Passports passports,
       boolean onOneCore) {
     this.rules = rules;
     this.knowledge = knowledge;
     this.appraisal = appraisal;
     this.surveys = surveys;
+    this.passports = passports;
     this.onOneCore = onOneCore;
   }
 
@@ -60,7 +63,7 @@ public final class Advisor {
    * the thread that asks, since handing parts of it to other cores that are busy too only costs.
    */
   public Advisor onOneCore() {
-    return new Advisor(rules, knowledge, appraisal, surveys, true);
+    return new Advisor(rules, knowledge, appraisal, surveys, passports, true);
   }
 
   /** Things to think of one by one, on all cores unless this advisor keeps to one. */
@@ -76,7 +79,7 @@ public final class Advisor {
   public Advisor remembering() {
     return rules.remembers()
         ? this
-        : new Advisor(rules.remembering(), knowledge, appraisal, surveys, onOneCore);
+        : new Advisor(rules.remembering(), knowledge, appraisal, surveys, passports, onOneCore);
   }
 
   /** The rules it thinks by. */
@@ -302,6 +305,7 @@ public final class Advisor {
     int standing = standing(best(offers));
     own.add(StackMeasures.of(scenario, surveys, stack, standing, knowledge.figures(), own.facts()));
     BuildUp laid = buildUp(way, offers, stack, own, common);
+    own.add(passports.of(laid));
     own.add(appraisal.of(scenario, knowledge, laid, floor.parts()));
     own.add(rules.think(Pass.JUDGE, knowledge, own.shown(rules, Pass.JUDGE)));
     act(way, own);

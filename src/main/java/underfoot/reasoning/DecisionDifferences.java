@@ -15,6 +15,7 @@ import underfoot.buildup.Severity;
 import underfoot.buildup.StackLayer;
 import underfoot.buildup.StopFinding;
 import underfoot.buildup.Verdict;
+import underfoot.knowledge.Facts;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -63,34 +64,34 @@ public final class DecisionDifferences {
               new LinkedHashMap<>(),
               new LinkedHashMap<>(),
               new LinkedHashMap<>());
+      Titles titles = Titles.in(assessment);
       for (StopFinding stopFinding : assessment.of(StopFinding.class)) {
-        digest.stopFindings.put(
-            stopFinding.wording(), title(assessment, stopFinding.wording(), ""));
+        digest.stopFindings.put(stopFinding.wording(), titles.of(stopFinding.wording(), ""));
       }
       assessment
           .chosen()
           .ifPresent(
               chosen -> {
+                List<LayerClass> classes = assessment.of(LayerClass.class);
                 for (StackLayer layer : chosen.stack().layers()) {
                   String id = layer.kind().id();
                   digest.layers.put(id, layer.kind().name());
                   digest.thicknesses.put(id, thickness(layer));
-                  digest.classes.put(id, grades(assessment, id));
+                  digest.classes.put(id, grades(assessment.knowledge(), classes, id));
                 }
               });
       for (ClientLimit limit : assessment.of(ClientLimit.class)) {
-        digest.remedies.put(limit.wording(), title(assessment, limit.wording(), ""));
+        digest.remedies.put(limit.wording(), titles.of(limit.wording(), ""));
       }
       for (Remedy remedy : assessment.of(Remedy.class)) {
         digest.remedies.put(
-            id(remedy.wording(), remedy.about()),
-            title(assessment, remedy.wording(), remedy.about()));
+            id(remedy.wording(), remedy.about()), titles.of(remedy.wording(), remedy.about()));
       }
       for (Caution caution : assessment.of(Caution.class)) {
         if (caution.severity() == Severity.DANGER) {
           digest.dangers.put(
               id(caution.wording(), caution.about()),
-              title(assessment, caution.wording(), caution.about()));
+              titles.of(caution.wording(), caution.about()));
         }
       }
       return digest;
@@ -101,23 +102,26 @@ public final class DecisionDifferences {
       return Texts.of(mean, "mm");
     }
 
-    private static String grades(Assessment assessment, String layer) {
+    private static String grades(Knowledge knowledge, List<LayerClass> classes, String layer) {
       List<String> grades = new ArrayList<>();
-      for (LayerClass asked : assessment.of(LayerClass.class)) {
+      for (LayerClass asked : classes) {
         if (asked.layer().equals(layer)) {
           grades.add(asked.grade());
         }
       }
-      return String.join(", ", MaterialClasses.strictest(assessment.knowledge(), grades));
+      return String.join(", ", MaterialClasses.strictest(knowledge, grades));
     }
   }
 
-  private static String title(Assessment assessment, String wording, String about) {
-    Knowledge knowledge = assessment.knowledge();
-    return knowledge
-        .wording()
-        .fill(wording, knowledge.figures(), assessment.factsOfChosen(), about)
-        .title(about);
+  /** What wordings are called on a floor. */
+  private record Titles(Knowledge knowledge, Facts facts) {
+    static Titles in(Assessment assessment) {
+      return new Titles(assessment.knowledge(), assessment.factsOfChosen());
+    }
+
+    String of(String wording, String about) {
+      return knowledge.wording().fill(wording, knowledge.figures(), facts, about).title(about);
+    }
   }
 
   private static String id(String wording, String about) {
@@ -172,7 +176,7 @@ public final class DecisionDifferences {
           Conclusion first = against.get(0);
           String wording =
               first instanceof RuledOut out ? out.wording() : ((StopFinding) first).wording();
-          return phrases.say("otherwise-since", "why", title(other, wording, ""));
+          return phrases.say("otherwise-since", "why", Titles.in(other).of(wording, ""));
         }
       }
     }

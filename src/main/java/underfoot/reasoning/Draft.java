@@ -127,7 +127,8 @@ final class Draft {
     String about = named.equals(Effect.ABOUT) ? ofThing : named;
     String wording = word(effect, Place.WORDING);
     String word = word(effect, Place.WORD);
-    String layer = word(effect, Place.LAYER);
+    String laid = word(effect, Place.LAYER);
+    String layer = laid.equals(Effect.ABOUT) ? ofThing : laid;
     String read = effect.word(Place.FIGURE);
     String step = effect.word(Place.STEP);
     String name = effect.word(Place.FACT);

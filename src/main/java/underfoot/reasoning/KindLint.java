@@ -99,7 +99,7 @@ final class KindLint {
             table,
             column.getValue().line(),
             "no rule asks for the attribute '" + column.getKey() + "'; use it or take it out");
-      } else if (!values.isEmpty()) {
+      } else if (values.size() > 1) { // what is none of the others is told by them
         add(
             table,
             column.getValue().line(),

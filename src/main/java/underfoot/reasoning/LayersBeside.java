@@ -234,7 +234,7 @@ public final class LayersBeside {
   }
 
   /** What a kind does between others, and the family it is of. */
-  Set<String> works(String kind) {
+  public Set<String> works(String kind) {
     return new TreeSet<>(List.of(said(kind, "upper work"), said(kind, "upper family")));
   }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.LayerKind;
 import underfoot.knowledge.MaterialItem;
@@ -55,19 +56,24 @@ public final class MaterialLookup {
    * @param layers kinds of layer; any of them will do
    * @param ways ways of building; any of them will do
    * @param askedFor the ids of the rules that lay or offer one of them
+   * @param mayBe where the words may mean things of several sorts: what these are called
    */
-  public record Meant(Set<String> layers, Set<String> ways, List<String> askedFor) {
-    /** Whether a build-up is one with it. */
-    public boolean isIn(BuildUp buildUp) {
-      return ways.contains(buildUp.way())
-          || buildUp.stack().layers().stream()
-              .anyMatch(layer -> layers.contains(layer.kind().id()));
-    }
-
+  public record Meant(
+      Set<String> layers, Set<String> ways, List<String> askedFor, List<String> mayBe) {
     /** Whether nothing is meant. */
     public boolean isNothing() {
       return layers.isEmpty() && ways.isEmpty();
     }
+  }
+
+  /** Whether a build-up is one with what is meant, be it a layer or what its classes make of it. */
+  public Predicate<BuildUp> in(Meant meant) {
+    StackKinds stacks = new StackKinds(knowledge);
+    return buildUp ->
+        meant.ways().contains(buildUp.way())
+            || buildUp.stack().layers().stream()
+                .anyMatch(layer -> meant.layers().contains(layer.kind().id()))
+            || stacks.of(buildUp).stream().anyMatch(meant.layers()::contains);
   }
 
   /** What is meant by a few words; nothing if they are none of the trade that is known here. */
@@ -84,16 +90,36 @@ public final class MaterialLookup {
     if (ways.isEmpty()) {
       layers.addAll(names.getOrDefault(asked, Set.of()));
     }
+    List<String> mayBe = new ArrayList<>();
+    if (ways.isEmpty() && layers.isEmpty()) {
+      // What a thing is stands at the end of its name: a membrane bed is no membrane.
+      partly(names, name -> name.endsWith(" " + asked), layers, mayBe);
+    }
     if (ways.isEmpty() && layers.isEmpty()) {
       List<String> wanted = Arrays.asList(asked.split(" "));
-      names.forEach(
-          (name, ids) -> {
-            if (Arrays.asList(name.split(" ")).containsAll(wanted)) {
-              layers.addAll(ids);
-            }
-          });
+      partly(names, name -> Arrays.asList(name.split(" ")).containsAll(wanted), layers, mayBe);
     }
-    return new Meant(layers, ways, askedFor(layers, ways));
+    return new Meant(layers, ways, askedFor(layers, ways), mayBe);
+  }
+
+  /** Takes the layers whose names are like what is asked; tells them where they differ in sort. */
+  private void partly(
+      Map<String, Set<String>> names,
+      Predicate<String> alike,
+      Set<String> layers,
+      List<String> mayBe) {
+    names.forEach(
+        (name, ids) -> {
+          if (alike.test(name)) {
+            layers.addAll(ids);
+          }
+        });
+    long sorts = layers.stream().map(id -> knowledge.layers().get(id).family()).distinct().count();
+    if (sorts > 1) {
+      kinds.names().stream()
+          .filter(name -> kinds.get(name).is().stream().anyMatch(layers::contains))
+          .forEach(mayBe::add);
+    }
   }
 
   /** The names most like words that mean nothing, the nearest first. */

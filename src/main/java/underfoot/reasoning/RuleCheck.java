@@ -129,6 +129,9 @@ public final class RuleCheck {
       List<Effect.Place> places = said.effect().verb().places();
       for (int i = 0; i < places.size(); i++) {
         String word = said.effect().words().get(i);
+        if (word.equals(Effect.ABOUT)) {
+          continue;
+        }
         if (Effect.isLookedUp(word)) {
           lookedUp(rule, said, Effect.lookedUp(word));
           continue;

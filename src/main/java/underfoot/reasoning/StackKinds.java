@@ -7,19 +7,42 @@ import underfoot.buildup.StackLayer;
 import underfoot.knowledge.Facts;
 import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
+import underfoot.knowledge.LayerKind;
 
 /** Of what kinds of material a stack is, from the base up, as its passports have it. */
-final class StackKinds {
+public final class StackKinds {
   private static final String LIES_ON = "what the build-up lies on";
   private static final String OF_CLASS = "passport of class";
 
   private final Knowledge knowledge;
+  private final List<Classed> classed = new ArrayList<>();
+
+  /** A kind of material that a class makes of a layer. */
+  private record Classed(String kind, List<String> classes, String family) {}
 
   /**
    * @param knowledge the rows of materials
    */
-  StackKinds(Knowledge knowledge) {
+  public StackKinds(Knowledge knowledge) {
     this.knowledge = knowledge;
+    for (String kind : knowledge.kinds().kinds(LayersBeside.MATERIAL)) {
+      String own = said(LayersBeside.MATERIAL, kind, OF_CLASS);
+      if (!own.isEmpty()) {
+        classed.add(new Classed(kind, List.of(own.split(", ")), family(kind)));
+      }
+    }
+  }
+
+  private String family(String kind) {
+    return said(LayersBeside.UPPER, kind, "upper family");
+  }
+
+  /**
+   * The kind of layer that a layer is by the classes asked of it: a bed of class R2 is of resin.
+   */
+  public LayerKind made(LayerKind layer, List<String> classes) {
+    String made = of(layer.id(), MaterialClasses.strictest(knowledge, classes)).get(0);
+    return knowledge.layers().has(made) ? knowledge.layers().get(made) : layer;
   }
 
   /** What a build-up lies on; empty where nothing known is left of the floor. */
@@ -57,14 +80,12 @@ final class StackKinds {
   List<String> of(String layer, List<String> classes) {
     String itself = layer;
     List<String> above = new ArrayList<>();
-    for (String kind : knowledge.kinds().kinds(LayersBeside.MATERIAL)) {
-      List<String> own = List.of(said(LayersBeside.MATERIAL, kind, OF_CLASS).split(", "));
-      if (classes.stream().anyMatch(own::contains)) {
-        if (said(LayersBeside.UPPER, kind, "upper family")
-            .equals(said(LayersBeside.UPPER, layer, "upper family"))) {
-          itself = kind;
+    for (Classed one : classed) {
+      if (classes.stream().anyMatch(one.classes()::contains)) {
+        if (one.family().equals(family(layer))) {
+          itself = one.kind();
         } else {
-          above.add(kind);
+          above.add(one.kind());
         }
       }
     }

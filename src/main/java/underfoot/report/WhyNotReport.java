@@ -18,6 +18,7 @@ public final class WhyNotReport {
               switch (refusal.standing()) {
                 case "recommended" -> "heading-why-recommended";
                 case "second choice" -> "heading-weighed";
+                case "not asked for" -> "heading-tried";
                 default -> "heading-refused";
               }));
       for (Say say : refusal.reasons()) {

@@ -12,9 +12,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Triangle;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
  * How much levelling compound fills a room of any outline up to a level datum, from readings
@@ -102,25 +99,15 @@ public final class PourVolume {
       this.sites = sites;
       this.roomM2 = room.getArea();
       PreparedGeometry prepared = PreparedGeometryFactory.prepare(room);
+      RoomTriangles within = new RoomTriangles(room);
       for (int[] plane : triangles) {
         Coordinate[] corners = corners(plane);
-        Geometry triangle =
+        Polygon triangle =
             SHAPES.createPolygon(new Coordinate[] {corners[0], corners[1], corners[2], corners[0]});
-        if (prepared.covers(triangle)) {
+        if (prepared.containsProperly(triangle)) {
           pieces.add(new Piece(corners, plane));
-        } else if (prepared.intersects(triangle)) {
-          cut(OverlayNGRobust.overlay(triangle, room, OverlayNG.INTERSECTION), plane);
-        }
-      }
-    }
-
-    private void cut(Geometry inside, int[] plane) {
-      for (int part = 0; part < inside.getNumGeometries(); part++) {
-        if (inside.getGeometryN(part) instanceof Polygon piece && piece.getArea() > 0) {
-          Geometry cut = PolygonTriangulator.triangulate(piece);
-          for (int k = 0; k < cut.getNumGeometries(); k++) {
-            pieces.add(new Piece(cut.getGeometryN(k).getCoordinates(), plane));
-          }
+        } else {
+          within.within(corners, piece -> pieces.add(new Piece(piece, plane)));
         }
       }
     }

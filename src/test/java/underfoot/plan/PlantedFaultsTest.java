@@ -45,7 +45,7 @@ class PlantedFaultsTest {
                       "layer 4: CHECK-72",
                       "layer 5: NEXT-02",
                       "layer 6: NEXT-20",
-                      "layer 6: PASS-12",
+                      "layer 6: PASS-70",
                       "lay the tiles: CHECK-08"))));
 
   private static Opinion judge(Path file) throws Exception {
