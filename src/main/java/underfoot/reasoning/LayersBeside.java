@@ -14,7 +14,6 @@ import underfoot.buildup.Finding;
 import underfoot.buildup.Judgement;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
-import underfoot.knowledge.From;
 import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
@@ -180,18 +179,14 @@ public final class LayersBeside {
     facts.add(itself);
     for (Kinds.Said said : knowledge.kinds().of(fact, kind)) {
       boolean number = said.sort() == Kinds.Sort.FIGURE;
-      RuleNote row = new RuleNote("row", kind, said.reason(), said.source());
       facts.add(
-          new Fact(
-              said.called(),
+          Fact.measured(
               said.called(),
               about,
               number ? knowledge.figures().get(said.value()).text() : said.value(),
               number ? knowledge.figures().get(said.value()).number() : Double.NaN,
-              From.CONCLUDED,
-              "",
-              List.of(),
-              new Derivation(row, List.of(itself))));
+              said.reason(),
+              List.of(itself)));
     }
     return facts;
   }

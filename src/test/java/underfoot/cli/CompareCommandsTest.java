@@ -132,7 +132,7 @@ class CompareCommandsTest {
     assertThat(json("why-not", HEIGHT, "tanking").get("standing").asString())
         .isEqualTo("not asked for");
     Console.Ran text = Console.run("why-not", HEIGHT, "tanking");
-    assertThat(text.out()).contains("No rule asks for it on this floor");
+    assertThat(text.out()).contains("Nothing on this floor asks for tanking");
   }
 
   @Test

@@ -138,7 +138,7 @@ class RefusalTest {
   void what_nothing_asks_for_and_what_is_stopped_with_its_floor() {
     Refusal none = refusal(found(LANDING, Standing.NOT_ASKED_FOR, null, List.of()));
     assertThat(none.standing()).isEqualTo("not asked for");
-    assertThat(none.text()).startsWith("No rule asks for it on this floor");
+    assertThat(none.text()).startsWith("Nothing on this floor asks for");
     assertThat(none.way()).isEmpty();
     assertThat(none.reasons()).isEmpty();
     List<StopFinding> stops = PANTRY.of(StopFinding.class);
