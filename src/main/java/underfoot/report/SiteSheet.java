@@ -22,6 +22,7 @@ import underfoot.plan.SetOut;
  * @param before what stops the work or must be cleared, whole
  * @param dangers what can hurt, whole
  * @param first what else is put right first, whole
+ * @param firstTitles the same by title
  * @param layers each layer from the base up
  * @param measures contact, heights at doors, where tiles begin
  * @param days the work by days, and the days that are waited for
@@ -31,6 +32,7 @@ public record SiteSheet(
     List<String> before,
     List<String> dangers,
     List<String> first,
+    List<String> firstTitles,
     List<LayerLine> layers,
     List<String> measures,
     List<String> days,
@@ -53,6 +55,7 @@ public record SiteSheet(
     before = List.copyOf(before);
     dangers = List.copyOf(dangers);
     first = List.copyOf(first);
+    firstTitles = List.copyOf(firstTitles);
     layers = List.copyOf(layers);
     measures = List.copyOf(measures);
     days = List.copyOf(days);
@@ -66,11 +69,13 @@ public record SiteSheet(
       before.add(TextReport.titled(one.title(), one.parts().must()));
     }
     List<String> first = new ArrayList<>();
+    List<String> firstTitles = new ArrayList<>();
     for (RemedyNote one : advice.remedies()) {
       if (one.hold()) {
         before.add(Texts.sentence(one.title()) + " " + one.parts().must());
       } else {
         first.add(Texts.sentence(one.title()) + " " + one.parts().must());
+        firstTitles.add(Texts.sentence(one.title()));
       }
     }
     List<String> dangers = new ArrayList<>();
@@ -86,6 +91,7 @@ public record SiteSheet(
         before,
         dangers,
         first,
+        firstTitles,
         advice.layers().stream().map(one -> line(one, phrases)).toList(),
         advice.builds() ? measures(advice, phrases) : List.of(),
         days(advice, phrases),

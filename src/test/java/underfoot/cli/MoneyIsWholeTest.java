@@ -64,7 +64,7 @@ class MoneyIsWholeTest {
     }
     String text = ran("advise", floor, "--prices", prices).out();
     assertThat(text.replaceAll("\\s+", " "))
-        .containsPattern("Together at least [0-9.]+ GBP, without tiles, for materials only");
+        .containsPattern("Materials together: at least [0-9.]+ GBP, without tiles");
     String full = ran("advise", floor, "--prices", prices, "--detail", "full").out();
     assertThat(full.replaceAll("\\s+", " ")).contains("No sum can be told for tiles, which");
   }

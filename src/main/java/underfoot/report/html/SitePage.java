@@ -11,14 +11,19 @@ import underfoot.report.SiteSheet;
 
 /** The sheet for the site as a page of A4, for a screen and for paper. */
 public final class SitePage {
+  /** In smaller writing there is room only for the titles of what is put right first. */
+  private static final double WHOLE_FROM = 7;
+
   private final Advice advice;
   private final Phrases speech;
   private final HtmlWriter out;
+  private final boolean whole;
 
-  private SitePage(Advice advice, Phrases speech, HtmlWriter out) {
+  private SitePage(Advice advice, Phrases speech, HtmlWriter out, boolean whole) {
     this.advice = advice;
     this.speech = speech;
     this.out = out;
+    this.whole = whole;
   }
 
   /**
@@ -33,7 +38,7 @@ public final class SitePage {
   public static String of(Advice advice, Phrases speech, MadeBy tool, double points) {
     HtmlWriter out =
         HtmlPage.paper(speech.say("sheet-title", "scenario", advice.scenario()), points);
-    new SitePage(advice, speech, out).write(tool);
+    new SitePage(advice, speech, out, points >= WHOLE_FROM).write(tool);
     return HtmlPage.endPaper(out);
   }
 
@@ -52,7 +57,12 @@ public final class SitePage {
     }
     out.end("div");
     list("sheet-before", "gates", sheet.before());
-    list("heading-first", "", sheet.first());
+    if (whole) {
+      list("heading-first", "", sheet.first());
+    } else if (!sheet.firstTitles().isEmpty()) {
+      heading("heading-first");
+      out.own("p", String.join(" ", sheet.firstTitles()));
+    }
     if (!advice.builds()) {
       out.element("p", speech.say("nothing-is-built"));
       list("heading-danger", "dangers", sheet.dangers());
