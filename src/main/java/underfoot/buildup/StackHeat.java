@@ -30,14 +30,10 @@ final class StackHeat {
       }
     }
     beneath(stack, beneath, figures, facts, found);
-    double resistance = 0;
     List<String> terms = new ArrayList<>();
+    double resistance = resistance(above, figures, facts, basis);
     for (StackLayer layer : above) {
-      double one = LayerWorth.resistanceM2KPerW(layer, figures);
-      if (one > 0) {
-        resistance += one;
-        basis.use(figures.get(layer.kind().conductivity()));
-        LayerWorth.useThickness(layer, figures, facts, basis);
+      if (LayerWorth.resistanceM2KPerW(layer, figures) > 0) {
         terms.add(
             layer.kind().name()
                 + " "
@@ -69,15 +65,7 @@ final class StackHeat {
         || !basis.hasFigure("insulation-under-heating")) {
       return;
     }
-    double resistance = 0;
-    for (StackLayer layer : beneath) {
-      double one = LayerWorth.resistanceM2KPerW(layer, figures);
-      if (one > 0) {
-        resistance += one;
-        basis.use(figures.get(layer.kind().conductivity()));
-        LayerWorth.useThickness(layer, figures, facts, basis);
-      }
-    }
+    double resistance = resistance(beneath, figures, facts, basis);
     double enough = basis.figure("insulation-under-heating");
     found.add(
         "insulation lacking beneath the heating",
@@ -88,6 +76,21 @@ final class StackHeat {
             + " − "
             + Texts.of(resistance, ""),
         basis);
+  }
+
+  /** How several layers together hold heat back, m2K/W; what that rests on goes into the basis. */
+  private static double resistance(
+      List<StackLayer> layers, Figures figures, Facts facts, TracedFacts basis) {
+    double resistance = 0;
+    for (StackLayer layer : layers) {
+      double one = LayerWorth.resistanceM2KPerW(layer, figures);
+      if (one > 0) {
+        resistance += one;
+        basis.use(figures.get(layer.kind().conductivity()));
+        LayerWorth.useThickness(layer, figures, facts, basis);
+      }
+    }
+    return resistance;
   }
 
   private static void split(Fact covering, TracedFacts basis, MeasuredFacts found) {

@@ -52,7 +52,8 @@ public record PourLines(List<Before> doors, boolean beyond) {
    * @param least how wide a pour is to be worth making, mm
    */
   static PourLines of(RoomShape room, List<Point> outline, List<Line> lines, double least) {
-    List<WayIn> ways = lines.stream().map(line -> way(room, outline, line)).toList();
+    boolean left = LevelSurvey.turnsLeft(outline);
+    List<WayIn> ways = lines.stream().map(line -> way(room, outline, left, line)).toList();
     // The farthest lines first: what is reached within a nearer one is then mostly there already.
     List<Integer> order =
         IntStream.range(0, lines.size())
@@ -82,12 +83,12 @@ public record PourLines(List<Before> doors, boolean beyond) {
     return new PourLines(doors, !beyond.buffer(-least / 2).isEmpty());
   }
 
-  private static WayIn way(RoomShape room, List<Point> outline, Line line) {
+  private static WayIn way(RoomShape room, List<Point> outline, boolean left, Line line) {
     return WayIn.at(
         room.floor(),
         outline.get(line.wall()),
         outline.get((line.wall() + 1) % outline.size()),
-        LevelSurvey.turnsLeft(outline),
+        left,
         line.start(),
         line.width());
   }

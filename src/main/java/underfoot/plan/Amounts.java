@@ -158,7 +158,8 @@ final class Amounts {
     Fact told = item.floor().isEmpty() ? null : facts.find(item.floor());
     Fact area = told == null ? facts.find("area") : told;
     boolean whole = area != null || item.by() == MaterialItem.By.FLOOR;
-    double squareMetres = area != null ? Math.max(0, area.number() - less(item, used)) : 1;
+    double squareMetres =
+        area != null ? Math.max(0, area.number() - less(facts, item.less(), used)) : 1;
     double amount;
     switch (item.by()) {
       case AREA -> amount = squareMetres;
@@ -197,11 +198,6 @@ final class Amounts {
     if (!(amount <= 0)) { // also what cannot be worked out is to be bought
       amounts.add(new Amount(item, layer, amount, whole && !Double.isNaN(amount), 0, used));
     }
-  }
-
-  /** The floor it is not bought for, m2. */
-  private double less(MaterialItem item, List<Object> used) {
-    return less(facts, item.less(), used);
   }
 
   /** How much floor several facts tell of, each of whatever it is about, m2. */

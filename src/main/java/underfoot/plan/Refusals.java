@@ -106,17 +106,22 @@ public final class Refusals {
       for (Opinion.Item item : layer.items()) {
         // What is said of the whole way is said of what else was proposed with it.
         if (item.judgement() == Judgement.MUST_NOT && !item.id().startsWith(OF_THE_WAY)) {
-          String text =
-              String.join(
-                  " ",
-                  Stream.of(item.text(), item.consequence(), item.remedy())
-                      .filter(one -> !one.isEmpty())
-                      .toList());
-          said.add(new Advice.Say(TextParts.of(text), item.because()));
+          said.add(whole(item));
         }
       }
     }
     return said;
+  }
+
+  /** All that is said of one point: what it is, what comes of it, and what to do. */
+  private static Advice.Say whole(Opinion.Item item) {
+    String text =
+        String.join(
+            " ",
+            Stream.of(item.text(), item.consequence(), item.remedy())
+                .filter(one -> !one.isEmpty())
+                .toList());
+    return new Advice.Say(TextParts.of(text), item.because());
   }
 
   private List<Advice.Say> reasons(Optional<ComparedBuildUp> way, Optional<Opinion> opinion) {
@@ -169,13 +174,7 @@ public final class Refusals {
         if (item.judgement() == Judgement.NOT_SAID || item.id().equals(NOBODY_ASKS)) {
           continue; // asked is the material alone, and that nothing asks for it is told already
         }
-        String text =
-            String.join(
-                " ",
-                Stream.of(item.text(), item.consequence(), item.remedy())
-                    .filter(one -> !one.isEmpty())
-                    .toList());
-        reasons.add(new Advice.Say(TextParts.of(text), item.because()));
+        reasons.add(whole(item));
       }
     }
     Optional<BuildUp> chosen = found.assessment().chosen();

@@ -13,6 +13,7 @@ import underfoot.buildup.StepTime;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Facts;
+import underfoot.knowledge.Figure;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Step;
 
@@ -207,9 +208,9 @@ final class Timetable {
             use(wait.isScaled(here) ? here.find(StepTime.SPEED) : null, used);
           }
           case BY_AREA -> {
-            Object taken = area == null ? knowledge.figures().get(AREA_TAKEN) : area;
-            double floor =
-                area == null ? knowledge.figures().get(AREA_TAKEN).number() : area.number();
+            Figure usual = knowledge.figures().get(AREA_TAKEN);
+            Object taken = area == null ? usual : area;
+            double floor = area == null ? usual.number() : area.number();
             byArea +=
                 (counted.add(work(wait.because())) ? wait.hours() : 0)
                     * Math.max(0, floor - Amounts.less(here, step.less(), used));

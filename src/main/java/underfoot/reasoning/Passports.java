@@ -2,7 +2,6 @@ package underfoot.reasoning;
 
 import java.util.ArrayList;
 import java.util.List;
-import underfoot.buildup.LayerClass;
 import underfoot.buildup.StackLayer;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
@@ -27,14 +26,9 @@ final class Passports {
   List<Fact> of(BuildUp buildUp) {
     List<Fact> said = new ArrayList<>();
     for (StackLayer layer : buildUp.stack().layers()) {
-      String id = layer.kind().id();
-      List<String> classes =
-          buildUp.of(LayerClass.class).stream()
-              .filter(one -> one.layer().equals(id))
-              .map(LayerClass::grade)
-              .toList();
-      List<String> made = kinds.of(id, MaterialClasses.strictest(knowledge, classes));
-      said.addAll(LayersBeside.said(knowledge, LayersBeside.MATERIAL, made.get(0), id));
+      List<String> made = kinds.of(buildUp, layer);
+      said.addAll(
+          LayersBeside.said(knowledge, LayersBeside.MATERIAL, made.get(0), layer.kind().id()));
       for (String filledIn : made.subList(1, made.size())) {
         List<Fact> all = LayersBeside.said(knowledge, LayersBeside.MATERIAL, filledIn, filledIn);
         said.addAll(all.subList(1, all.size())); // it is no layer: nothing is said of it as of one

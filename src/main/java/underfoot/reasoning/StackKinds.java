@@ -59,15 +59,20 @@ public final class StackKinds {
       kinds.add(beneath);
     }
     for (StackLayer layer : buildUp.stack().layers()) {
-      String id = layer.kind().id();
-      List<String> classes =
-          buildUp.of(LayerClass.class).stream()
-              .filter(one -> one.layer().equals(id))
-              .map(LayerClass::grade)
-              .toList();
-      kinds.addAll(of(id, MaterialClasses.strictest(knowledge, classes)));
+      kinds.addAll(of(buildUp, layer));
     }
     return kinds;
+  }
+
+  /** What a layer of a build-up is by the strictest of the classes that are asked of it there. */
+  List<String> of(BuildUp buildUp, StackLayer layer) {
+    String id = layer.kind().id();
+    List<String> classes =
+        buildUp.of(LayerClass.class).stream()
+            .filter(one -> one.layer().equals(id))
+            .map(LayerClass::grade)
+            .toList();
+    return of(id, MaterialClasses.strictest(knowledge, classes));
   }
 
   /**
