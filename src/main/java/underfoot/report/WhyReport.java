@@ -2,6 +2,7 @@ package underfoot.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,6 +35,7 @@ public final class WhyReport {
   private final Phrases phrases;
   private final TextPage page;
   private final Map<Object, Boolean> told = new IdentityHashMap<>();
+  private final Set<String> saidBefore = new HashSet<>();
   private final Detail detail;
 
   private WhyReport(Knowledge knowledge, Detail detail, TextPage page) {
@@ -114,6 +116,9 @@ public final class WhyReport {
     }
     if (detail == Detail.SHORT) {
       for (Justification why : one.because()) {
+        if (!saidBefore.add(why.rule().id() + ' ' + why.rule().reason())) {
+          continue; // it was the reason of something above
+        }
         String reason =
             phrases.say(
                 "why-in-short",
@@ -123,8 +128,7 @@ public final class WhyReport {
                 why.rule().id(),
                 "status",
                 why.source().status());
-        String again = why.rule().id() + " - " + phrases.say("as-shown-above");
-        page.para(" - ", GAP, told.put(why, true) == null ? reason : again, Tone.PLAIN);
+        page.para(" - ", GAP, reason, Tone.PLAIN);
       }
       return;
     }

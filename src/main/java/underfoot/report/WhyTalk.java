@@ -26,13 +26,20 @@ import underfoot.plan.Premise;
 public final class WhyTalk {
   private static final String GAP = "   ";
 
+  private static final String OF = " @";
+
+  private final Knowledge knowledge;
   private final Phrases phrases;
   private final Function<String, List<String>> notSo;
   private final TextPage page;
   private final Set<String> told = new LinkedHashSet<>();
-  private final Deque<Justification> open = new ArrayDeque<>();
+  private final Deque<Question> open = new ArrayDeque<>();
+
+  /** Something that was said without a reason so far. */
+  private record Question(String what, Justification answer) {}
 
   private WhyTalk(Knowledge knowledge, Function<String, List<String>> notSo, TextPage page) {
+    this.knowledge = knowledge;
     this.phrases = new Phrases(knowledge.wording());
     this.notSo = notSo;
     this.page = page;
@@ -82,7 +89,7 @@ public final class WhyTalk {
       TextPage page) {
     WhyTalk talk = new WhyTalk(knowledge, notSo, page);
     for (Justification one : start) {
-      talk.ask(one, one == start.get(0) ? "talk-why" : "talk-and-why");
+      talk.ask(of(one), one == start.get(0) ? "talk-why" : "talk-and-why");
     }
     page.blank();
     page.para(talk.phrases.say("talk-decided", "what", String.join("; ", decided)));
@@ -129,13 +136,17 @@ public final class WhyTalk {
     page.faint(phrases.say("talk-end"));
   }
 
-  private void ask(Justification one, String phrase) {
-    if (told.contains(key(one))) {
+  private void ask(Question one, String phrase) {
+    if (told.contains(key(one.answer()))) {
       return;
     }
     page.blank();
-    page.bold(phrases.say(phrase, "what", one.rule().title()));
-    answer(one);
+    page.bold(phrases.say(phrase, "what", one.what()));
+    answer(one.answer());
+  }
+
+  private static Question of(Justification one) {
+    return new Question(one.rule().title(), one);
   }
 
   private static String key(Justification one) {
@@ -161,7 +172,9 @@ public final class WhyTalk {
         TextPage.Tone.PLAIN);
     List<String> went = new ArrayList<>();
     for (Premise fact : one.facts()) {
-      went.add(said(fact));
+      if (!fact.fact().endsWith(OF + fact.value())) { // a thing is itself
+        went.add(said(fact));
+      }
       deeper(fact);
     }
     for (Figure figure : one.figures()) {
@@ -179,14 +192,32 @@ public final class WhyTalk {
       String words = String.join("; ", not.stream().map(Texts::lower).toList());
       page.para(GAP, GAP, phrases.say("talk-not-so", "what", words), TextPage.Tone.PLAIN);
     }
-    WhyReport.deeper(one).forEach(open::add);
+    WhyReport.deeper(one).forEach(rule -> open.add(of(rule)));
   }
 
   private void deeper(Premise fact) {
     if (fact.because() != null) {
-      open.add(fact.because());
+      open.add(
+          new Question(
+              phrases.say("talk-concluded", "fact", named(fact), "value", fact.value()),
+              fact.because()));
     }
     fact.uses().forEach(this::deeper);
+  }
+
+  /** What a fact is called, and of which layer it is. */
+  private String named(Premise fact) {
+    int at = fact.fact().indexOf(OF);
+    if (at < 0) {
+      return fact.fact();
+    }
+    String about = fact.fact().substring(at + OF.length());
+    return phrases.say(
+        "talk-of",
+        "fact",
+        fact.fact().substring(0, at),
+        "what",
+        knowledge.layers().has(about) ? Texts.lower(knowledge.layers().get(about).name()) : about);
   }
 
   private String said(Premise fact) {
@@ -200,7 +231,7 @@ public final class WhyTalk {
     return phrases.say(
         id,
         "fact",
-        fact.fact(),
+        named(fact),
         "value",
         fact.value(),
         "line",
