@@ -54,6 +54,7 @@ final class PageServer implements AutoCloseable {
           "", new Part("page/page.html", "text/html"),
           "page.js", new Part("page/page.js", "text/javascript"),
           "plan.js", new Part("page/plan.js", "text/javascript"),
+          "doors.js", new Part("page/doors.js", "text/javascript"),
           "page.css", new Part("page/page.css", "text/css"),
           "report.css", new Part("report/html/page.css", "text/css"));
 
