@@ -79,8 +79,9 @@ window.addEventListener("storage", (event) => {
 });
 
 // --- asking the program
+const tab = Math.random().toString(36).slice(2, 12); // tells this tab's requests from another's
 async function send(what, request) {
-  const response = await fetch(what, {
+  const response = await fetch(what + "?" + tab, {
     method: "POST",
     headers: { "Content-Type": "application/json" },
     body: JSON.stringify({ answers: now().answers, taken: now().taken, units, ...request }),

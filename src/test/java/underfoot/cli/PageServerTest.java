@@ -46,7 +46,8 @@ class PageServerTest {
 
   @Test
   void the_page_and_its_parts_are_served_and_ask_nothing_of_other_machines() throws Exception {
-    for (String part : new String[] {"", "page.js", "plan.js", "doors.js", "page.css", "report.css"}) {
+    for (String part :
+        new String[] {"", "page.js", "plan.js", "doors.js", "page.css", "report.css"}) {
       String answer = get(at.getPath() + part, host(), "");
       assertThat(answer).startsWith("HTTP/1.1 200").contains("default-src 'none'");
       String body = answer.substring(answer.indexOf("\r\n\r\n"));
