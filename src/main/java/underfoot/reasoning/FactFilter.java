@@ -1,6 +1,7 @@
 package underfoot.reasoning;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,12 +21,16 @@ import underfoot.language.Rule;
 
 /**
  * What the rules of one pass can match at all. Every pattern of the vocabulary names what it is
- * about, so what bears none of the names that a pass asks for need not be shown to its sessions.
- * That is most of what is known, and showing it is most of the cost.
+ * about, and most the value it must have, so what bears none of the names and values that a pass
+ * asks for need not be shown to its sessions. That is most of what is known, and showing it is most
+ * of the cost.
  */
 final class FactFilter {
-  /** The names that patterns of a type ask for; null if one of them may match anything. */
-  private final Map<Type, Set<String>> asked = new EnumMap<>(Type.class);
+  /**
+   * The names that patterns of a type ask for, each with the values they ask for; null for any name
+   * or any value.
+   */
+  private final Map<Type, Map<String, Set<String>>> asked = new EnumMap<>(Type.class);
 
   private volatile Seen seen;
 
@@ -40,19 +45,29 @@ final class FactFilter {
   }
 
   private void read(Pattern pattern) {
-    String name =
-        switch (pattern.type()) {
-          case FACT -> pattern.name();
-          case UNKNOWN, FIGURE -> pattern.word("name");
-          case CONCLUSION -> pattern.word("rule");
-          case LAID, REMEDY, CAUTION, FINDING -> "";
-        };
+    switch (pattern.type()) {
+      case FACT, UNKNOWN, FIGURE ->
+          pattern.asked().forEach(one -> ask(pattern.type(), one.name(), one.value()));
+      case CONCLUSION -> ask(Type.CONCLUSION, pattern.word("rule"), "");
+      case LAID, REMEDY, CAUTION, FINDING -> ask(pattern.type(), "", "");
+    }
+  }
+
+  private void ask(Type type, String name, String value) {
     if (name.isEmpty()) {
-      asked.put(pattern.type(), null);
-    } else if (!asked.containsKey(pattern.type())) {
-      asked.put(pattern.type(), new HashSet<>(Set.of(name)));
-    } else if (asked.get(pattern.type()) != null) {
-      asked.get(pattern.type()).add(name);
+      asked.put(type, null);
+      return;
+    }
+    if (asked.containsKey(type) && asked.get(type) == null) {
+      return;
+    }
+    Map<String, Set<String>> names = asked.computeIfAbsent(type, any -> new HashMap<>());
+    if (value.isEmpty()) {
+      names.put(name, null);
+    } else if (!names.containsKey(name)) {
+      names.put(name, new HashSet<>(Set.of(value)));
+    } else if (names.get(name) != null) {
+      names.get(name).add(value);
     }
   }
 
@@ -69,27 +84,31 @@ final class FactFilter {
   /** Whether a rule of the pass might match it. */
   boolean sees(Object one) {
     if (one instanceof Fact fact) {
-      return sees(Type.FACT, fact.name());
+      return sees(Type.FACT, fact.name(), fact.text());
     }
     if (one instanceof Figure figure) {
-      return sees(Type.FIGURE, figure.name());
+      return sees(Type.FIGURE, figure.name(), "");
     }
     if (one instanceof Unknown unknown) {
-      return sees(Type.UNKNOWN, unknown.name());
+      return sees(Type.UNKNOWN, unknown.name(), "");
     }
     return one instanceof Conclusion conclusion
-        && (sees(Type.CONCLUSION, conclusion.getRule())
+        && (sees(Type.CONCLUSION, conclusion.getRule(), "")
             || (one instanceof Laid && asked.containsKey(Type.LAID))
             || (one instanceof Remedy && asked.containsKey(Type.REMEDY))
             || (one instanceof Caution && asked.containsKey(Type.CAUTION))
             || (one instanceof Finding && asked.containsKey(Type.FINDING)));
   }
 
-  private boolean sees(Type type, String name) {
+  private boolean sees(Type type, String name, String value) {
     if (!asked.containsKey(type)) {
       return false;
     }
-    Set<String> names = asked.get(type);
-    return names == null || names.contains(name);
+    Map<String, Set<String>> names = asked.get(type);
+    if (names == null) {
+      return true;
+    }
+    Set<String> values = names.get(name);
+    return values == null ? names.containsKey(name) : values.contains(value);
   }
 }

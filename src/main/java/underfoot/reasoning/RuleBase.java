@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.function.Supplier;
 import org.kie.api.KieBase;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
@@ -23,12 +22,17 @@ public final class RuleBase {
   private final FutureTask<RuleSet> set;
   private final Map<Pass, FutureTask<Network>> networks;
   private final PassCache cache;
+  private final boolean recalls;
 
   private RuleBase(
-      FutureTask<RuleSet> set, Map<Pass, FutureTask<Network>> networks, PassCache cache) {
+      FutureTask<RuleSet> set,
+      Map<Pass, FutureTask<Network>> networks,
+      PassCache cache,
+      boolean recalls) {
     this.set = set;
     this.networks = networks;
     this.cache = cache;
+    this.recalls = recalls;
   }
 
   /**
@@ -36,10 +40,11 @@ public final class RuleBase {
    *
    * @param rules the engine's network of them
    * @param filter what they can match at all
+   * @param live which of them could fire on what is shown
    */
-  record Network(KieBase rules, FactFilter filter) {
+  record Network(KieBase rules, FactFilter filter, LiveRules live) {
     static Network of(List<Rule> rules) {
-      return new Network(RuleCompiler.compile(rules), new FactFilter(rules));
+      return new Network(RuleCompiler.compile(rules), new FactFilter(rules), new LiveRules(rules));
     }
   }
 
@@ -48,7 +53,7 @@ public final class RuleBase {
     for (Pass pass : Pass.values()) {
       networks.put(pass, new FutureTask<>(() -> Network.of(get(set).of(pass))));
     }
-    return new RuleBase(set, networks, null);
+    return new RuleBase(set, networks, null, false);
   }
 
   /** Makes a rule base of rules already read. */
@@ -105,21 +110,35 @@ public final class RuleBase {
   RuleBase with(Pass pass, List<Rule> changed) {
     Map<Pass, FutureTask<Network>> others = new EnumMap<>(networks);
     others.put(pass, new FutureTask<>(() -> Network.of(changed)));
-    return new RuleBase(set, others, null);
+    return new RuleBase(set, others, null, false);
   }
 
   /**
-   * The same rules with a memory of their own, for comparing one floor with its variants: a pass
-   * that can tell no difference is not run again. What it remembers is right in its values, but its
-   * reasons may be those of another variant.
+   * The same rules with a memory, for comparing one floor with its variants: a pass that can tell
+   * no difference is not run again. What it remembers is right in its values, but its reasons may
+   * be those of another variant.
    */
   RuleBase remembering() {
-    return new RuleBase(set, networks, new PassCache());
+    return new RuleBase(set, networks, cache == null ? new PassCache() : cache, true);
+  }
+
+  /**
+   * The same rules, noting what they conclude of a floor for its variants to remember. Nothing is
+   * recalled here, so what is said of the floor has its own reasons, in whichever order its ways
+   * are worked out.
+   */
+  RuleBase noting() {
+    return new RuleBase(set, networks, new PassCache(), false);
   }
 
   /** Whether it has a memory. */
   boolean remembers() {
     return cache != null;
+  }
+
+  /** Whether it recalls what it has in its memory. */
+  boolean recalls() {
+    return recalls;
   }
 
   /** All that its passes concluded; empty if it has no memory. */
@@ -151,9 +170,16 @@ public final class RuleBase {
 
   /** The same for what was looked through before. */
   List<Object> think(Pass pass, Knowledge knowledge, PassInput shown) {
-    Supplier<List<Object>> conclude =
-        () -> RuleSession.conclude(pass, network(pass), knowledge, shown.things());
-    return cache == null ? conclude.get() : cache.find(pass, shown.digest(), conclude);
+    Network network = network(pass);
+    if (cache == null) {
+      return RuleSession.conclude(pass, network, knowledge, shown.things());
+    }
+    PassInput matched = shown.matchedBy(network.live(), knowledge.kinds());
+    return cache.find(
+        pass,
+        matched.digest(),
+        recalls,
+        () -> RuleSession.conclude(pass, network, knowledge, matched.things()));
   }
 
   /** Whether rules of a pass might match it. */
