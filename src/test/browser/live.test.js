@@ -109,6 +109,13 @@ async function takeUp(page, words) {
   await asked(page);
 }
 
+/** Asks once more what was answered. */
+async function takeBack(page, words) {
+  await page.evaluate(() => (document.getElementById('said-part').open = true));
+  await page.getByRole('button', { name: 'Change: ' + words }).click();
+  await asked(page);
+}
+
 const ROOM = 'What shape and size is the room?';
 const SPOTS = 'Have you measured spot heights over the floor?';
 
@@ -389,6 +396,139 @@ test('a room is drawn and its levels are put with keys alone, and the level map 
     assert.ok(yaml.includes('outline: [[0 m, 0 m], [3 m, 0 m], [3 m, 1.8 m], [0 m, 1.8 m]]'), yaml);
     assert.match(yaml, /readings: \[\[0\.2 m, 0\.2 m, 0 mm\], \[2\.8 m, 0\.3 m, -4 mm\], \[0\.5 m, 1\.5 m, -9 mm\]\]/);
     assert.match(await drawn(page, 'map'), /<svg/);
+  });
+});
+
+const HALL = [
+  'scenario: Hall', 'practice: uk',
+  'room: {use: hall, storey: ground floor, outline: [[0 m, 0 m], [4 m, 0 m], [4 m, 2 m], [0 m, 2 m]], doors: [{name: front door, wall: 0}, {name: kitchen door, wall: 2, from: 0.5 m, width: 762 mm, opens: into the room, hinge: left}]}',
+  'subfloor: {deck: square-edged boards}', 'tile: {material: porcelain, length: 600 mm, width: 300 mm}',
+].join('\n');
+const DOOR = 'room.doors[].wall@front door';
+
+/** The hall with a door whose place is asked, and the plan of it. */
+async function atTheDoor(page) {
+  await page.setInputFiles('#open', { name: 'hall.yaml', mimeType: 'text/plain', buffer: Buffer.from(HALL) });
+  await page.waitForFunction(() => /front door/.test(document.getElementById('said').textContent));
+  await takeBack(page, 'front door: Which wall is it in?');
+  assert.equal(await question(page), DOOR);
+  await page.waitForSelector('#plan .room');
+  assert.equal(await page.locator('#plan .leaf.other').count(), 1, 'the other door is drawn with its leaf');
+}
+const doorOf = (yaml, name) => yaml.split(/(?=- name: )/).find((one) => one.includes(`- name: ${name}`)).replace(/ *#.*\n/g, '');
+
+test('a door is drawn on its wall with a pointer, with its swing, undone and dragged, kept in the file and read back', async () => {
+  let file;
+  await opened({}, async (page) => {
+    await atTheDoor(page);
+    const take = page.getByRole('button', { name: 'Take this door' });
+    assert.ok(await take.isDisabled());
+    await tap(page, 3.9, 0.5);
+    await tap(page, 3.9, 1.4);
+    assert.equal(await page.locator('#plan .leaf.own').count(), 1);
+    assert.equal(await page.locator('#plan .swept').count(), 2);
+    await page.click('#undo');
+    assert.ok(await take.isDisabled(), 'the second side is taken back');
+    await tap(page, 3.9, 1.3);
+    const [fromX, fromY] = await put(page, 4, 1.3);
+    const [toX, toY] = await put(page, 4, 1.5);
+    await page.mouse.move(fromX, fromY);
+    await page.mouse.down();
+    await page.mouse.move(toX, toY, { steps: 5 });
+    await page.mouse.up();
+    assert.equal(await page.inputValue('input[aria-label="How wide"]'), '1 m');
+    await page.selectOption('select[aria-label="Which way it opens"]', 'out of the room');
+    await page.selectOption('select[aria-label="Hinges, seen from inside"]', 'right');
+    await page.fill('input[aria-label="How wide"]', '838 mm');
+    await page.keyboard.press('Tab');
+    await take.click();
+    await page.waitForFunction((id) => document.getElementById('card').dataset.id !== id, DOOR);
+    await asked(page);
+    const chips = (await page.locator('.chips li span').allTextContents()).sort();
+    assert.deepEqual(chips, ['Door from: 0.5 m', 'Door hinge: right', 'Door wall: 1', 'Door width: 838 mm', 'Opens: out of the room']);
+    file = await saved(page, 'door.yaml');
+  });
+  const door = doorOf(readFileSync(file, 'utf8'), 'front door');
+  for (const said of [/wall: 1\n/, /from: 0\.5 m\n/, /width: 838 mm\n/, /opens: out of the room\n/, /hinge: right\n/]) assert.match(door, said);
+  await opened({}, async (page) => {
+    await page.setInputFiles('#open', file);
+    await page.waitForFunction(() => /Door hinge, front door: right/.test(document.getElementById('said').textContent));
+    await page.reload();
+    await asked(page);
+    await takeBack(page, 'front door: Which wall is it in?');
+    await page.waitForSelector('#plan .leaf.own', { state: 'attached' }); // a line along a wall has no height
+    assert.equal(await page.inputValue('select[aria-label="Hinges, seen from inside"]'), 'right');
+  });
+});
+
+test('a door is put, hung, turned and undone with keys alone; where another stands it is refused', async () => {
+  await opened({}, async (page) => {
+    await atTheDoor(page);
+    await page.focus('#plan');
+    const press = async (key, times = 1) => {
+      for (let n = 0; n < times; n++) await page.keyboard.press(key);
+    };
+    const where = () => page.textContent('#card .where');
+    await press('Shift+ArrowLeft', 1);
+    assert.match(await where(), /2 m along wall 3/);
+    await press('Shift+ArrowLeft', 2);
+    await press('Enter');
+    await press('ArrowLeft', 8);
+    await press('Enter');
+    assert.match(await where(), /in wall 3, 0\.2 m from its corner and 0\.8 m wide/);
+    await press('o');
+    assert.match(await where(), /opens out of the room/);
+    await press('h');
+    assert.match(await where(), /Hinges on the right/);
+    await press('Backspace');
+    await press('Control+z');
+    assert.equal(await page.inputValue('select[aria-label="Which way it opens"]'), 'into the room');
+    await page.fill('#words', 'wall 2, 0.4 m from the corner, 0.8 m wide');
+    await press('Enter');
+    await page.waitForFunction(() => /same place as/.test(document.getElementById('wrong').textContent));
+    assert.equal(await question(page), DOOR);
+    await page.getByRole('button', { name: 'Take this door' }).press('Enter');
+    await page.waitForFunction((id) => document.getElementById('card').dataset.id !== id, DOOR);
+    await asked(page);
+    const door = doorOf(readFileSync(await saved(page, 'keys.yaml'), 'utf8'), 'front door');
+    for (const said of [/wall: 3\n/, /from: 0\.2 m\n/, /width: 0\.8 m\n/, /opens: into the room\n/, /hinge: left\n/]) assert.match(door, said);
+  });
+});
+
+test('what is drawn is undone step by step, also what was dragged, cleared and typed', async () => {
+  await opened({}, async (page) => {
+    await say(page, NEWCOMER);
+    await takeUp(page, ROOM);
+    await page.click('.drawing-board > summary');
+    assert.ok(await page.isDisabled('#undo'));
+    for (const [x, y] of [[0, 0], [3, 0], [3, 2]]) await tap(page, x, y);
+    await page.getByRole('button', { name: 'Clear' }).click();
+    assert.equal(await page.locator('#plan .corner-dot').count(), 0);
+    await page.click('#undo');
+    assert.equal(await page.locator('#plan .corner-dot').count(), 3);
+    await page.fill('input[aria-label="Corner 2, along"]', '3.5 m');
+    await page.keyboard.press('Tab');
+    await page.click('#undo');
+    assert.equal(await page.inputValue('input[aria-label="Corner 2, along"]'), '3 m');
+    await page.focus('#plan');
+    await page.keyboard.press('Control+z');
+    assert.equal(await page.locator('#plan .corner-dot').count(), 2);
+  });
+});
+
+test('the sheet, the list and the whole advice are taken along', async () => {
+  await opened({}, async (page) => {
+    await say(page, NEWCOMER);
+    await advised(page);
+    for (const [what, name, begins] of [['sheet', 'my-floor-sheet.pdf', '%PDF'], ['list', 'my-floor-list.pdf', '%PDF'], ['share', 'my-floor-advice.html', '<!DOCTYPE html>']]) {
+      if (what === 'share') await tools(page);
+      const [download] = await Promise.all([page.waitForEvent('download'), page.click('#' + what)]);
+      assert.equal(download.suggestedFilename(), name);
+      const file = join(folder, name);
+      await download.saveAs(file);
+      const text = readFileSync(file, 'latin1');
+      assert.ok(text.startsWith(begins), text.slice(0, 40));
+    }
   });
 });
 

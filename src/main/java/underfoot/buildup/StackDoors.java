@@ -88,7 +88,7 @@ final class StackDoors {
     for (String name : List.of("readings", "rise most")) {
       basis.use(facts.find(name));
     }
-    for (String name : List.of("door wall", "door from", "door width", "opens")) {
+    for (String name : List.of("door wall", "door from", "door width", "opens", "door hinge")) {
       if (facts.find(name, door) != null) {
         basis.use(facts.find(name, door));
       }

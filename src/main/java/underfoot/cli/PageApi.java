@@ -59,6 +59,9 @@ final class PageApi {
           "why",
           "cost",
           "file",
+          "sheet",
+          "list",
+          "share",
           "open");
 
   /** What of it takes long. */
@@ -124,11 +127,12 @@ final class PageApi {
           case "next" -> next(known);
           case "question" -> question(known, request);
           case "left" -> left(named, late);
-          case "first" -> first(named);
+          case "first" -> first(named, late);
           case "file" -> Map.of("file", named.file());
           case "why" -> lines(known, request, conversation::why);
           case "cost" -> lines(known, request, conversation::cost);
           case "report" -> report(named.answers());
+          case "sheet", "list", "share" -> papers(what, named.answers());
           default -> advice(named);
         };
     RecordWriter.write(answer, true, Map.of(), out);
@@ -288,8 +292,11 @@ final class PageApi {
 
   private record First(String id, String words) {}
 
-  private Map<String, Object> first(Known known) {
-    List<OpenPoint> first = conversation.first(known, FIRST_THINGS);
+  private Map<String, Object> first(Known known, BooleanSupplier late) {
+    List<OpenPoint> first = conversation.first(known, FIRST_THINGS, late);
+    if (late.getAsBoolean()) {
+      return Map.of("late", true);
+    }
     return Map.of(
         "first", first.stream().map(one -> new First(one.place().id(), one.words())).toList());
   }
@@ -313,6 +320,7 @@ final class PageApi {
     Answers answers = known.answers();
     Map<String, Object> told = new LinkedHashMap<>();
     told.put("drawn", PageDrawn.of(answers));
+    told.put("doors", PageDrawn.doors(answers));
     Optional<Assessment> assessment = conversation.interview().assessment(answers);
     if (assessment.isPresent()) {
       try {
@@ -357,6 +365,13 @@ final class PageApi {
   }
 
   private record Note(String title, String text) {}
+
+  /** A page to take along. */
+  private Map<String, Object> papers(String what, Answers answers) throws UserError {
+    return answers.complete()
+        ? PagePapers.of(what, thorough.advise(answers.scenario()), phrases, madeBy)
+        : Map.of();
+  }
 
   /** The whole advice with its reasons, worked out as {@code advise} does. */
   private Map<String, Object> report(Answers answers) throws UserError {

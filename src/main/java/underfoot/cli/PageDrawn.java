@@ -1,5 +1,6 @@
 package underfoot.cli;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,27 @@ final class PageDrawn {
       }
     }
     return drawn;
+  }
+
+  private static final String DOORS = "room.doors[].";
+  private static final List<String> OF_A_DOOR = List.of("wall", "from", "width", "opens", "hinge");
+
+  /** Where the doors are, as far as it is said: a number by its size in mm, a word as it is. */
+  static List<Map<String, Object>> doors(Answers answers) {
+    Scenario room = answers.scenario();
+    List<Map<String, Object>> doors = new ArrayList<>();
+    for (String name : room.entries("room.doors[]")) {
+      Map<String, Object> door = new LinkedHashMap<>();
+      door.put("name", name);
+      for (String word : OF_A_DOOR) {
+        room.find(DOORS + word, name)
+            .filter(StatedFact::known)
+            .ifPresent(
+                one -> door.put(word, one.definition().of().isEmpty() ? one.number() : one.text()));
+      }
+      doors.add(door);
+    }
+    return doors;
   }
 
   private static List<List<Double>> corners(List<Point> points) {

@@ -14,6 +14,7 @@ import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -43,6 +44,7 @@ final class PageServer implements AutoCloseable {
   private static final int FINE = 200;
   private static final int REFUSED = 403;
   private static final int NOT_THERE = 404;
+  private static final int MOST_PAGES = 300;
   private static final int WRONG_METHOD = 405;
   private static final int TOO_LARGE = 413;
   private static final int WRONG_KIND = 415;
@@ -54,6 +56,7 @@ final class PageServer implements AutoCloseable {
           "", new Part("page/page.html", "text/html"),
           "page.js", new Part("page/page.js", "text/javascript"),
           "plan.js", new Part("page/plan.js", "text/javascript"),
+          "doors.js", new Part("page/doors.js", "text/javascript"),
           "page.css", new Part("page/page.css", "text/css"),
           "report.css", new Part("report/html/page.css", "text/css"));
 
@@ -87,7 +90,7 @@ final class PageServer implements AutoCloseable {
   private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, PageServer::worker);
   private final CountDownLatch stopped = new CountDownLatch(1);
   private final Semaphore heavy = new Semaphore(1, true);
-  private final AtomicLong newest = new AtomicLong();
+  private final Map<String, AtomicLong> newest = new ConcurrentHashMap<>();
   private final PageApi desk;
   private final Site site;
   private final String token;
@@ -292,16 +295,18 @@ final class PageServer implements AutoCloseable {
     }
     StringWriter out = new StringWriter();
     if (what.equals("say")) {
-      newest.incrementAndGet(); // what was asked of an earlier state nobody waits for any more
+      // What this page asked of an earlier state nobody waits for any more.
+      PageApi.HEAVY.forEach(one -> newest(one, exchange).incrementAndGet());
     }
     if (PageApi.HEAVY.contains(what)) {
       // One after another: they use all cores as it is, and the advice must not wait for them. What
-      // somebody asked before the last waits no longer: the page may have been left since.
-      long ticket = newest.incrementAndGet();
+      // the same page asked before the last of its kind waits no longer.
+      AtomicLong last = newest(what, exchange);
+      long ticket = last.incrementAndGet();
       heavy.acquireUninterruptibly();
       try {
-        if (ticket == newest.get()) {
-          desk.answer(what, body, () -> ticket != newest.get(), out);
+        if (ticket == last.get()) {
+          desk.answer(what, body, () -> ticket != last.get(), out);
         } else {
           out.write("{\"late\":true}");
         }
@@ -312,6 +317,15 @@ final class PageServer implements AutoCloseable {
       desk.answer(what, body, () -> false, out);
     }
     send(exchange, FINE, "application/json; charset=utf-8", out.toString());
+  }
+
+  /** Counts what one page asks of one kind; two pages do not wait for each other for ever. */
+  private AtomicLong newest(String what, HttpExchange exchange) {
+    String page = exchange.getRequestURI().getRawQuery();
+    if (newest.size() > MOST_PAGES) {
+      newest.clear(); // what is under way is then finished, though nobody may wait for it
+    }
+    return newest.computeIfAbsent(what + '?' + page, one -> new AtomicLong());
   }
 
   private static void send(HttpExchange exchange, int code, String kind, String text)

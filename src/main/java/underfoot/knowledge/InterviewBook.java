@@ -177,7 +177,7 @@ public final class InterviewBook {
         throw new KnowledgeFault(entry.file(), entry.line(), what);
       }
     }
-    for (String other : List.of("sides", "or", "same as")) {
+    for (String other : List.of("sides", "or", "same as", "after")) {
       if (!help.text(other).isEmpty()) {
         fact(book, help.text(other), entry);
       }

@@ -17,8 +17,8 @@ import underfoot.scenario.Scenario;
  *
  * @param survey the levels of the room
  * @param way the opening, and the floor before it
- * @param swept the floor the leaf sweeps within the room, hung on either side; only the opening
- *     where it opens outwards or slides
+ * @param swept the floor the leaf sweeps within the room, hung on either side where it is not said
+ *     on which; only the opening where it opens outwards or slides
  * @param midway how high the floor stands midway in the opening, mm
  * @param under how high the floor stands at its highest under the closed leaf, mm
  * @param swung how high it stands at its highest in all the leaf sweeps, mm; NaN if it is not known
@@ -59,7 +59,27 @@ public record Doorway(
     // Where it is not said, it is taken to open into the room, which asks more of the floor.
     boolean into = opens == null || opens.text().equals("into the room");
     // Corners may run either way round; the room lies on the side of the wall where its area is.
-    return survey.doorway(new Place(a, b, survey.turnsLeft(), start, width, into));
+    boolean left = survey.turnsLeft();
+    Fact hinge = facts.find("door hinge", door);
+    // Seen from inside the room, the wall runs from right to left where the room lies to its left.
+    boolean atTheEnd = hinge != null && hinge.text().equals("left") == left;
+    Swing swing =
+        !into
+            ? Swing.NONE
+            : hinge == null ? Swing.EITHER : atTheEnd ? Swing.FROM_THE_END : Swing.FROM_THE_START;
+    return survey.doorway(new Place(a, b, left, start, width, swing));
+  }
+
+  /** How a leaf sweeps the room. */
+  enum Swing {
+    /** It opens outwards or slides. */
+    NONE,
+    /** Hung on the side of the opening that its wall comes to first. */
+    FROM_THE_START,
+    /** Hung on the other side. */
+    FROM_THE_END,
+    /** Nobody said on which side it is hung: on either. */
+    EITHER
   }
 
   /**
@@ -70,9 +90,9 @@ public record Doorway(
    * @param left whether the room lies to the left of the way from a to b
    * @param start how far from a the opening begins, mm
    * @param width how wide it is, mm
-   * @param into whether the leaf opens into the room
+   * @param swing how its leaf sweeps the room
    */
-  record Place(Point a, Point b, boolean left, double start, double width, boolean into) {
+  record Place(Point a, Point b, boolean left, double start, double width, Swing swing) {
     Optional<Doorway> in(LevelSurvey survey) {
       Polygon floor = survey.room().orElseThrow().floor();
       WayIn way = WayIn.at(floor, a, b, left, start, width);
@@ -83,11 +103,11 @@ public record Doorway(
       double vx = way.inX();
       double vy = way.inY();
       Geometry swept = strip(from, to, vx, vy, IN_THE_OPENING);
-      if (into) {
-        swept =
-            swept
-                .union(quarter(from, ux, uy, vx, vy, width))
-                .union(quarter(to, -ux, -uy, vx, vy, width));
+      if (swing == Swing.EITHER || swing == Swing.FROM_THE_START) {
+        swept = swept.union(quarter(from, ux, uy, vx, vy, width));
+      }
+      if (swing == Swing.EITHER || swing == Swing.FROM_THE_END) {
+        swept = swept.union(quarter(to, -ux, -uy, vx, vy, width));
       }
       Geometry within = RoomShape.common(swept, floor);
       if (within.getArea() <= 0) {

@@ -1,6 +1,9 @@
 package underfoot.plan;
 
 import java.util.List;
+import underfoot.knowledge.Fact;
+import underfoot.knowledge.Facts;
+import underfoot.plan.setout.Field;
 
 /**
  * The room as it is drawn.
@@ -43,8 +46,40 @@ public record RoomPlan(
    * @param y1 one side, mm
    * @param x2 the other side, mm
    * @param y2 the other side, mm
+   * @param opens which way its leaf opens; empty if it is not said
+   * @param hinge on which side it is hung, seen from inside the room; empty if it is not said
    */
-  public record Door(String name, int wall, double x1, double y1, double x2, double y2) {
+  public record Door(
+      String name,
+      int wall,
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      String opens,
+      String hinge) {
+    static Door of(Field.Opening at, Facts facts) {
+      return new Door(
+          at.name(),
+          at.wall(),
+          at.from().x,
+          at.from().y,
+          at.to().x,
+          at.to().y,
+          said("opens", at, facts),
+          said("door hinge", at, facts));
+    }
+
+    private static String said(String name, Field.Opening at, Facts facts) {
+      Fact fact = facts.find(name, at.name());
+      return fact == null ? "" : fact.text();
+    }
+
+    /** Whether it has a leaf of which it is known how it swings. */
+    public boolean swings() {
+      return !hinge.isEmpty() && opens.endsWith(" the room");
+    }
+
     /** Its place in the wall. */
     public Stretch stretch() {
       return new Stretch(x1, y1, x2, y2);

@@ -98,9 +98,7 @@ final class SetOuts {
     scenario.outline().forEach(corner -> corners.add(new double[] {corner.x(), corner.y()}));
     List<RoomPlan.Door> doors = new ArrayList<>();
     for (Field.Opening door : doors(scenario, facts)) {
-      doors.add(
-          new RoomPlan.Door(
-              door.name(), door.wall(), door.from().x, door.from().y, door.to().x, door.to().y));
+      doors.add(RoomPlan.Door.of(door, facts));
     }
     List<RoomPlan.Part> parts = new ArrayList<>();
     for (Zone zone : scenario.zones()) {

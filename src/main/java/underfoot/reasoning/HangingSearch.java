@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import underfoot.buildup.Verdict;
 import underfoot.reasoning.Interview.Hanging;
 import underfoot.scenario.Answers;
@@ -32,8 +33,10 @@ final class HangingSearch {
    * @param answers all that was said
    * @param inOrder all places in the order they are asked
    * @param most how many at most
+   * @param late whether nobody waits for it any more; then no more is tried, and what is told is
+   *     not all
    */
-  List<Hanging> first(Answers answers, List<Place> inOrder, int most) {
+  List<Hanging> first(Answers answers, List<Place> inOrder, int most, BooleanSupplier late) {
     Scenario scenario = answers.scenario();
     Advisor quick = advisor.remembering();
     Assessment now = quick.advise(scenario);
@@ -56,7 +59,7 @@ final class HangingSearch {
                   List<WhatIf.Otherwise> changes = new ArrayList<>();
                   for (String value : place.fact().otherwise()) {
                     Optional<Scenario> other = TriedValues.changed(scenario, place, value);
-                    if (other.isEmpty()) {
+                    if (other.isEmpty() || late.getAsBoolean()) {
                       continue;
                     }
                     Assessment then = quick.advise(other.get());

@@ -301,10 +301,11 @@ public final class Interview {
    *
    * @param answers all that was said
    * @param most how many at most
+   * @param late whether nobody waits for it any more; then what is told is not all
    */
-  public List<Hanging> first(Answers answers, int most) {
+  public List<Hanging> first(Answers answers, int most, BooleanSupplier late) {
     return answers.complete()
-        ? new HangingSearch(advisor, differences).first(answers, inOrder(answers), most)
+        ? new HangingSearch(advisor, differences).first(answers, inOrder(answers), most, late)
         : List.of();
   }
 

@@ -77,12 +77,21 @@ final class Trials {
         || together("soon", place, (one, other) -> !one.equals(other));
   }
 
-  /** Whether it is asked of every floor, and nothing that answers it as well was said. */
+  /**
+   * Whether it is asked of every floor on which what it comes after is known, and nothing that
+   * answers it as well was said.
+   */
   private boolean isAlwaysAsked(Place place) {
     InterviewBook.Help help = order.help(place.fact());
     return place.zone().isEmpty()
         && !help.text("always").isEmpty()
-        && !known.containsKey(help.text("or"));
+        && !known.containsKey(help.text("or"))
+        && isAfter(help.text("after"), place);
+  }
+
+  private boolean isAfter(String key, Place place) {
+    return key.isEmpty()
+        || known.containsKey(place.beside(scenario.book().find(key).orElseThrow()).id());
   }
 
   /** With the likely values of it and of what goes together with it. */

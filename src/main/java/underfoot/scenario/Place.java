@@ -36,9 +36,17 @@ public record Place(FactDefinition fact, String about, String zone) {
     return (ofZone ? 2 : 0) + (id.contains("@") ? 1 : 0);
   }
 
-  /** The place of another fact of the same floor: of the same part, if parts say it themselves. */
+  /**
+   * The place of another fact of the same floor: of the same part, if parts say it themselves, and
+   * of the same entry, if it is of the same list.
+   */
   public Place beside(FactDefinition other) {
-    return new Place(other, "", other.isSaidByZones() ? zone : "");
+    return new Place(other, isOfEntry(other) ? about : "", other.isSaidByZones() ? zone : "");
+  }
+
+  /** Whether another fact is told of the same entry of a list, such as of the same door. */
+  public boolean isOfEntry(FactDefinition other) {
+    return !about.isEmpty() && !other.list().isEmpty() && other.list().equals(fact.list());
   }
 
   /** The name of the thing it is about, with the part of the room it lies in; mostly empty. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import underfoot.buildup.Remedy;
@@ -166,15 +167,19 @@ public final class Conversation {
       return new Reply(known, List.of(), false, objection.strip(), "");
     }
     Known now = known;
+    for (Heard.One one : heard.facts()) {
+      // What is said anew of one thing is held against itself, not against what it was before.
+      now = asked.isOfEntry(one.place().fact()) ? now.without(one.place()) : now;
+    }
     List<Reply.Told> told = new ArrayList<>();
     String objection = heard.objection();
     for (Heard.One one : heard.facts()) {
-      boolean first = one.place().equals(asked);
+      boolean first = one.place().equals(asked) || asked.isOfEntry(one.place().fact());
       try {
         now = now.with(one);
-        told.add(told(now, one, first));
+        told.add(told(now, one, one.place().equals(asked)));
       } catch (ScenarioFaults e) {
-        objection = first ? objection(fact, one.value(), e) : objection; // others are asked
+        objection = first ? objection(one.place().fact(), e) : objection; // others are asked
         if (first) {
           return new Reply(known, List.of(), false, objection, "");
         }
@@ -206,7 +211,7 @@ public final class Conversation {
   }
 
   /** The objection to an answer that is none, with how to say it. */
-  private static String objection(FactDefinition fact, String said, ScenarioFaults faults) {
+  private static String objection(FactDefinition fact, ScenarioFaults faults) {
     Fault fault = faults.faults().get(0);
     String what = fault.what().replaceFirst("^" + Pattern.quote(fact.word()) + ": ", "");
     String how = fault.how().strip();
@@ -296,7 +301,12 @@ public final class Conversation {
 
   /** What to find out first, the weightiest first. */
   public List<OpenPoint> first(Known known, int most) {
-    return OpenPoint.of(interview, phrases, named(known), most);
+    return first(known, most, () -> false);
+  }
+
+  /** The same, unless nobody waits for it any more; then what is told is not all. */
+  public List<OpenPoint> first(Known known, int most, BooleanSupplier late) {
+    return OpenPoint.of(interview, phrases, named(known), most, late);
   }
 
   /** The advice in one line: the answer, the way, the rise, and how much comes first. */

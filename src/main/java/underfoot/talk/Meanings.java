@@ -52,7 +52,8 @@ final class Meanings {
   List<Found> meant(Place asked, List<String> tokens, List<String> content, Known said) {
     List<Found> all = new ArrayList<>();
     for (FactDefinition fact : facts.definitions()) {
-      if (fact.ofEntries() && !fact.equals(asked.fact()) || !Lexicon.isWorded(fact)) {
+      boolean other = fact.ofEntries() && !asked.isOfEntry(fact) && !fact.equals(asked.fact());
+      if (other || !Lexicon.isWorded(fact)) {
         continue;
       }
       String sides = book.help(asked.fact()).text("sides");

@@ -68,8 +68,9 @@ final class Numbers {
       }
     }
     for (Measured one : open) {
-      FactDefinition beside = beside(one, tokens, claimed);
-      boolean mine = beside == null || beside.equals(asked.fact()) || open.size() == 1;
+      FactDefinition beside = beside(asked, one, tokens);
+      boolean counted = asked.fact().kind() == Kind.COUNT && one.first().unit().isEmpty();
+      boolean mine = counted || beside == null || beside.equals(asked.fact()) || open.size() == 1;
       if (mine && isFree(asked, heard) && put(asked, true, one, said, heard)) {
         continue;
       }
@@ -104,7 +105,7 @@ final class Numbers {
       if (!decade
           && (two
               ? !isAsked && !apostrophe
-              : !isAsked && !isYear(tokens, i) && !standsAlone(tokens, i))) {
+              : !isAsked && !isYear(tokens, i) && !standsAlone(asked, tokens, i))) {
         continue;
       }
       int number = Integer.parseInt(year.group(1)) + (two ? CENTURY : 0);
@@ -155,7 +156,7 @@ final class Numbers {
   }
 
   /** Whether a number stands for itself: no unit, no other side and no tile beside it. */
-  private boolean standsAlone(List<String> tokens, int i) {
+  private boolean standsAlone(Place asked, List<String> tokens, int i) {
     List<Measured> all = new Measured.Finder(book.sayings(), tokens).all();
     return all.stream()
         .filter(one -> one.from() <= i && i < one.to())
@@ -163,7 +164,7 @@ final class Numbers {
             one ->
                 one.form() == Form.ONE
                     && one.first().unit().isEmpty()
-                    && beside(one, tokens, new boolean[tokens.size()]) == null);
+                    && beside(asked, one, tokens) == null);
   }
 
   private boolean inUsual(int year) {
@@ -194,11 +195,12 @@ final class Numbers {
   }
 
   /** The fact of which words stand nearest to a number; null if none do. */
-  private FactDefinition beside(Measured one, List<String> tokens, boolean[] claimed) {
+  private FactDefinition beside(Place asked, Measured one, List<String> tokens) {
     FactDefinition best = null;
     int least = FAR;
     for (FactDefinition fact : facts.definitions()) {
-      if (!isAnywhere(fact) || !fits(fact, one)) {
+      boolean other = fact.ofEntries() && !asked.isOfEntry(fact);
+      if (other || !isAnywhere(fact) || !fits(fact, one)) {
         continue;
       }
       for (String words : book.help(fact).list("beside")) {
@@ -250,7 +252,10 @@ final class Numbers {
       Matcher usual = USUAL.matcher(book.help(fact).text("usual"));
       boolean two = one.form() == Form.PAIR || one.form() == Form.SQUARE;
       boolean own = fact.dimension() != null && fact.dimension() != Dimension.LENGTH;
-      if (isAnywhere(fact) && fits(fact, one) && (two && usual.matches() || own && unit(one))) {
+      if (isAnywhere(fact)
+          && !fact.ofEntries()
+          && fits(fact, one)
+          && (two && usual.matches() || own && unit(one))) {
         Optional<Amount> first = withUnit(fact, one.first());
         Optional<Amount> second = two ? withUnit(fact, one.second()) : first;
         if (own || first.isPresent() && second.isPresent() && within(usual, first, second)) {

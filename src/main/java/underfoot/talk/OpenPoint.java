@@ -2,6 +2,7 @@ package underfoot.talk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import underfoot.knowledge.InterviewBook.Taken;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
@@ -23,8 +24,10 @@ public record OpenPoint(Place place, String words) {
    * @param phrases the phrase book
    * @param known all that was said, and what was only taken
    * @param most how many at most
+   * @param late whether nobody waits for it any more
    */
-  static List<OpenPoint> of(Interview interview, Phrases phrases, Known known, int most) {
+  static List<OpenPoint> of(
+      Interview interview, Phrases phrases, Known known, int most, BooleanSupplier late) {
     List<OpenPoint> first = new ArrayList<>();
     for (Place place : interview.inOrder(known.answers())) {
       if (known.isGuess(place)) { // what hangs on the others is less
@@ -37,7 +40,7 @@ public record OpenPoint(Place place, String words) {
         break;
       }
     }
-    for (Interview.Hanging one : interview.first(known.answers(), most)) {
+    for (Interview.Hanging one : interview.first(known.answers(), most, late)) {
       if (first.size() < most) {
         WhatIf.Otherwise change = one.changes().get(0);
         String changes =

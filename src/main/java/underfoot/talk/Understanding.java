@@ -167,7 +167,8 @@ public final class Understanding {
       boolean first = one.place().equals(asked);
       boolean known =
           said.answers().said(one.place()).filter(it -> !it.equals(Answers.UNKNOWN)).isPresent();
-      if (first || putRight || !known || said.isGuess(one.place())) {
+      boolean ofEntry = asked.isOfEntry(one.place().fact()); // who moves a door says all of it
+      if (first || ofEntry || putRight || !known || said.isGuess(one.place())) {
         Taken taken = one.taken();
         String since = taken.certain() ? sayings.text("since perhaps") : taken.since();
         Taken now = perhaps ? new Taken(taken.value(), false, since) : taken;

@@ -79,8 +79,9 @@ window.addEventListener("storage", (event) => {
 });
 
 // --- asking the program
+const tab = Math.random().toString(36).slice(2, 12); // tells this tab's requests from another's
 async function send(what, request) {
-  const response = await fetch(what, {
+  const response = await fetch(what + "?" + tab, {
     method: "POST",
     headers: { "Content-Type": "application/json" },
     body: JSON.stringify({ answers: now().answers, taken: now().taken, units, ...request }),
@@ -117,6 +118,7 @@ const tried = (work) => work().catch(silent);
 // --- showing what is known now
 function shown() {
   turn++;
+  board = null;
   for (const mark of ["asked", "advised", "left", "settled"]) delete document.body.dataset[mark];
   heard(now().heard);
   $("left-count").textContent = "Working out what is still open …";
@@ -172,9 +174,10 @@ function card(one) {
     choices.querySelectorAll("button").forEach((b) => b.setAttribute("aria-pressed", String(picked.has(b.dataset.value))));
     input.value = [...picked].join(", ");
   }
-  const drawn = ["points", "rectangle", "readings"].includes(one.kind) ? plan(one, (text) => answer(one, text, "")) : null;
+  const onPlan = one.plan === "doorway" ? doorway : ["points", "rectangle", "readings"].includes(one.kind) ? plan : null;
+  const drawn = onPlan && onPlan(one, (text) => answer(one.plan ? { id: one.id.replace(/\[\]\.[^@]*/, "[].wall") } : one, text, ""));
   const known = one.said && one.said !== "unknown" ? one.said.replace(/\n/g, ", ") : "";
-  if (known && !drawn) input.value = known;
+  if (known && (!drawn || one.plan)) input.value = known;
   const free = make("div", { class: "row free" },
     make("label", { for: "words", class: "or", text: one.choices.length ? "In your own words, or choose below" : "In your own words" }), input, make("button", { type: "submit", class: "main", id: "say", text: "Go on" }));
   const rest = make("div", { class: "row" },
@@ -205,13 +208,20 @@ function card(one) {
     else { wrong.textContent = one.mayBeUnknown ? "Say something, or press “I do not know”." : "Say something first."; input.focus(); }
   };
   if (now().objection) wrong.textContent = now().objection;
-  if (drawn) ask("advice", (reply) => {
-    const places = reply.drawn || {};
-    const others = Object.keys(places).filter((id) => id !== one.id && id.includes("@")).map((id) => ({ name: id.slice(id.indexOf("@") + 1), corners: places[id] }));
-    drawn.drawn(places[one.id] || [], places["room.outline"] || [], others);
-    showAdvice(reply);
-  });
+  board = drawn && { one, drawn };
+  if (advised.turn === turn) onBoardNow();
   focusOn(input);
+}
+
+let board = null; // the plan on the card
+let advised = { turn: 0, reply: null }; // what was last told of the floor, and when
+/** Where the program says that everything in the room is, on the plan of the card. */
+function onBoardNow() {
+  if (!board) return;
+  const { one, drawn } = board;
+  const places = advised.reply.drawn || {};
+  const around = Object.keys(places).filter((id) => id !== one.id && id.includes("@")).map((id) => ({ name: id.slice(id.indexOf("@") + 1), corners: places[id] }));
+  drawn.drawn({ points: places[one.id] || [], room: places["room.outline"] || [], around, doors: advised.reply.doors || [] });
 }
 
 const show = (...nodes) => $("card").replaceChildren(...nodes.filter(Boolean));
@@ -285,11 +295,14 @@ function ended(offer) {
     make("p", { text: offer || "No other answer would change the advice." }),
     make("div", { class: "row" },
       offer && make("button", { type: "button", class: "main", id: "go-on", text: "Go on asking", onclick: () => step({ offered: true }) }),
-      make("button", { type: "button", text: "Print the advice", onclick: () => $("print").click() }),
-      make("button", { type: "button", text: "Save as a file", onclick: () => $("save").click() }),
-      make("button", { type: "button", id: "back", text: "Back", onclick: back, disabled: at === 0 })));
+      make("button", { type: "button", text: "Sheet to build from", onclick: () => $("sheet").click() }),
+      make("button", { type: "button", text: "List for the shop", onclick: () => $("list").click() }),
+      make("button", { type: "button", text: "Save my answers", onclick: () => $("save").click() }),
+      make("button", { type: "button", id: "back", text: "Back", onclick: back, disabled: at === 0 })),
+    make("div", { id: "end-find", hidden: true }, make("h3", { text: "Find out first" }), make("ol", { id: "end-things" })));
   $("card").dataset.id = "";
   focusOn(null);
+  if (found.turn === turn) things(found.reply);
 }
 
 const change = (id) => step({ ask: id });
@@ -354,6 +367,8 @@ async function styled(host, markup) {
 const notes = (list) => (list || []).map((one) => make("li", {}, make("strong", { text: one.title + ". " }), one.text));
 
 function showAdvice(reply) {
+  advised = { turn, reply };
+  onBoardNow();
   const there = Boolean(reply.verdict);
   $("answer").hidden = $("seen").hidden = $("whole").hidden = !there;
   $("waiting").hidden = there;
@@ -386,10 +401,19 @@ function showAdvice(reply) {
   document.body.dataset.advised = String(turn);
 }
 
+let found = { turn: 0, reply: null }; // what is to be found out first, and when that was told
+function things(reply) {
+  // They stand in the advice; when all is asked they stand where the question stood as well.
+  for (const [part, list] of [["find", "things"], ["end-find", "end-things"]]) {
+    if (!$(part)) continue;
+    $(list).replaceChildren(...reply.first.map((one) => make("li", {}, one.words + " ",
+      make("button", { type: "button", class: "inline", text: "Answer it", onclick: () => change(one.id) }))));
+    $(part).hidden = reply.first.length === 0;
+  }
+}
 function showFirst(reply) {
-  $("things").replaceChildren(...reply.first.map((one) => make("li", {}, one.words + " ",
-    make("button", { type: "button", class: "inline", text: "Answer it", onclick: () => change(one.id) }))));
-  $("find").hidden = reply.first.length === 0;
+  found = { turn, reply };
+  things(reply);
   document.body.dataset.settled = String(turn);
 }
 
@@ -423,13 +447,22 @@ $("open").addEventListener("change", (event) => tried(async () => {
   if (reply.wrong) { tell(reply.wrong); return; }
   step({ answers: reply.answers, taken: reply.taken, offered: false });
 }));
-$("save").addEventListener("click", () => tried(async () => {
-  const reply = await send("file", {});
-  const link = make("a", { href: URL.createObjectURL(new Blob([reply.file], { type: "application/yaml" })), download: "my-floor.yaml" });
+function give(content, type, name) {
+  const link = make("a", { href: URL.createObjectURL(new Blob([content], { type })), download: name });
   link.click();
   URL.revokeObjectURL(link.href);
-  tell("Saved as my-floor.yaml, where your browser puts files.");
-}));
+  tell(`Saved as ${name}, where your browser puts files.`);
+}
+$("save").addEventListener("click", () => tried(async () => give((await send("file", {})).file, "application/yaml", "my-floor.yaml")));
+// The sheet and the list are a page of paper each; the whole advice is one file that needs nothing else.
+for (const what of ["sheet", "list", "share"]) {
+  $(what).addEventListener("click", () => tried(async () => {
+    if ($("answer").hidden) { tell("There is no advice yet. " + $("waiting").textContent); return; }
+    tell("Being worked out …");
+    const { name, kind, bytes } = await send(what, {});
+    give(Uint8Array.from(atob(bytes), (one) => one.charCodeAt(0)), kind, "my-floor-" + name);
+  }));
+}
 $("print").addEventListener("click", () => tried(async () => {
   if (!$("answer").hidden) await showReport(await send("report", {}));
   window.print();

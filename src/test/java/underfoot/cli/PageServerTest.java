@@ -10,6 +10,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
@@ -45,7 +46,8 @@ class PageServerTest {
 
   @Test
   void the_page_and_its_parts_are_served_and_ask_nothing_of_other_machines() throws Exception {
-    for (String part : new String[] {"", "page.js", "page.css", "report.css"}) {
+    for (String part :
+        new String[] {"", "page.js", "plan.js", "doors.js", "page.css", "report.css"}) {
       String answer = get(at.getPath() + part, host(), "");
       assertThat(answer).startsWith("HTTP/1.1 200").contains("default-src 'none'");
       String body = answer.substring(answer.indexOf("\r\n\r\n"));
@@ -71,6 +73,28 @@ class PageServerTest {
     assertThat(post("open", "{\"file\":\"room: {use: hall}\"}", origin())).contains("\"hall\"");
     assertThat(post("open", "{\"file\":\"room: {use: pond}\"}", origin())).contains("wrong");
     assertThat(post("advice", "not json", origin())).startsWith("HTTP/1.1 200");
+  }
+
+  @Test
+  void the_sheet_the_list_and_the_whole_advice_are_given_to_be_taken_along() throws Exception {
+    String answers =
+        "{\"answers\":{\"room.use\":\"hall\",\"subfloor.deck\":\"concrete slab\","
+            + "\"tile.material\":\"porcelain\",\"tile.length\":\"600 mm\",\"tile.width\":\"600 mm\"}}";
+    for (String[] one :
+        new String[][] {
+          {"sheet", "sheet.pdf", "%PDF"},
+          {"list", "list.pdf", "%PDF"},
+          {"share", "advice.html", "<!DOCTYPE html>"},
+        }) {
+      String answer = post(one[0], answers, origin());
+      assertThat(answer).startsWith("HTTP/1.1 200").contains("\"" + one[1] + "\"");
+      String bytes = answer.replaceFirst("(?s)^.*\"bytes\" : \"([^\"]*)\".*$", "$1");
+      byte[] file = Base64.getDecoder().decode(bytes.replaceAll("\\s", ""));
+      assertThat(new String(file, StandardCharsets.ISO_8859_1)).startsWith(one[2]);
+      assertThat(post(one[0], "{\"answers\":{\"room.use\":\"hall\"}}", origin()))
+          .startsWith("HTTP/1.1 200")
+          .doesNotContain("bytes");
+    }
   }
 
   @Test

@@ -85,6 +85,24 @@ class DoorwayTest {
   }
 
   @Test
+  void a_leaf_whose_hinges_are_known_sweeps_one_quarter_circle_on_the_side_seen_from_inside() {
+    // Looking from the room at wall 0 along y = 0, the left hand is where x is greater.
+    for (String[] one :
+        new String[][] {
+          {ANTICLOCKWISE, "wall: 0, from: 1 m"}, {CLOCKWISE, "wall: 3, from: 2.2 m"},
+        }) {
+      String door = one[1] + ", width: 800 mm, opens: into the room, hinge: ";
+      for (String side : new String[] {"left", "right"}) {
+        Doorway doorway = door(room(one[0], door + side, 0, 0));
+        assertThat(doorway.swept().getArea())
+            .isCloseTo(Math.PI / 4 * 800 * 800, within(0.004 * 800 * 800));
+        double middle = doorway.swept().getCentroid().getX();
+        assertThat(middle > 1400).as(side).isEqualTo(side.equals("left"));
+      }
+    }
+  }
+
+  @Test
   void a_leaf_sweeps_no_floor_beyond_the_walls() {
     // In a passage 0.5 m deep the quarter circles are cut off.
     Scenario passage =

@@ -23,6 +23,9 @@ final class RoomDrawing {
   private static final double BESIDE = 14;
   private static final double LETTERS = 8.5;
 
+  /** By how many straight lines the way of a leaf is drawn. */
+  private static final int ARC = 12;
+
   private final RoomPlan room;
   private final Svg svg;
   private final double scale;
@@ -121,6 +124,7 @@ final class RoomDrawing {
       line(door.x1(), door.y1(), door.x2(), door.y2(), Ink.PAPER, 4.4);
       tick(door.stretch(), 0);
       tick(door.stretch(), 1);
+      leaf(door);
     }
     Map<Integer, List<RoomPlan.Door>> doors =
         room.doors().stream().collect(Collectors.groupingBy(RoomPlan.Door::wall));
@@ -203,6 +207,28 @@ final class RoomDrawing {
   private double[] outward(Stretch wall) {
     double by = (turnsLeft ? 1 : -1) / wall.length();
     return new double[] {(wall.y2() - wall.y1()) * by, -(wall.x2() - wall.x1()) * by};
+  }
+
+  /** The leaf of a door, open, and what it sweeps. */
+  private void leaf(RoomPlan.Door door) {
+    if (!door.swings()) {
+      return;
+    }
+    Stretch way = door.stretch();
+    // Seen from inside the room, a wall runs from right to left where the room lies to its left.
+    double hinge = door.hinge().equals("left") == turnsLeft ? 1 : 0;
+    double[] out = outward(way);
+    double side = door.opens().startsWith("into") ? -1 : 1;
+    double[] arc = new double[2 * ARC + 2];
+    for (int i = 0; i <= ARC; i++) {
+      double angle = Math.PI / 2 * i / ARC;
+      double along = Math.abs(hinge - Math.sin(angle)); // from the open leaf to the shut one
+      double off = way.length() * Math.cos(angle) * side;
+      arc[2 * i] = way.x(along) + off * out[0];
+      arc[2 * i + 1] = way.y(along) + off * out[1];
+    }
+    line(way.x(hinge), way.y(hinge), arc[0], arc[1], Ink.INK, 1.6);
+    svg.stroke(Svg.path(drawn(arc)), Ink.FAINT, 0.8, "3 2");
   }
 
   private void tick(Stretch door, double share) {
