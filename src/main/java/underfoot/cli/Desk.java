@@ -43,7 +43,7 @@ final class Desk {
     Planner here = planner.by(context.prices(scenario));
     Advisor spread = context.advisor(here);
     Advisor once = forMany ? spread.onOneCore() : spread;
-    Advisor advisor = trials ? once.remembering() : once;
+    Advisor advisor = trials ? once.noting() : once;
     return context.byRules(() -> advice(scenario, here, advisor));
   }
 

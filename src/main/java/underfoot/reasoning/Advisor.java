@@ -72,14 +72,24 @@ public final class Advisor {
   }
 
   /**
-   * The same advisor with a memory, for one floor and its variants; itself if it has one. What it
-   * says first, of the floor itself, has its own reasons; reasons of a variant may be recalled from
-   * another, so a variant is compared, not explained.
+   * The same advisor with a memory, that of {@link #noting} if it noted something; itself if it
+   * recalls already. Its reasons may be recalled from another floor, so what it says is compared,
+   * not explained.
    */
   public Advisor remembering() {
-    return rules.remembers()
-        ? this
-        : new Advisor(rules.remembering(), knowledge, appraisal, surveys, passports, onOneCore);
+    return rules.recalls() ? this : by(rules.remembering());
+  }
+
+  /**
+   * The same advisor, noting what is concluded of one floor for those who try variants of it. What
+   * it says has its own reasons.
+   */
+  public Advisor noting() {
+    return by(rules.noting());
+  }
+
+  private Advisor by(RuleBase others) {
+    return new Advisor(others, knowledge, appraisal, surveys, passports, onOneCore);
   }
 
   /** The rules it thinks by. */

@@ -1,6 +1,7 @@
 package underfoot.reasoning;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,12 +21,16 @@ import underfoot.language.Rule;
 
 /**
  * What the rules of one pass can match at all. Every pattern of the vocabulary names what it is
- * about, so what bears none of the names that a pass asks for need not be shown to its sessions.
- * That is most of what is known, and showing it is most of the cost.
+ * about, and most the value it must have, so what bears none of the names and values that a pass
+ * asks for need not be shown to its sessions. That is most of what is known, and showing it is most
+ * of the cost.
  */
 final class FactFilter {
-  /** The names that patterns of a type ask for; null if one of them may match anything. */
-  private final Map<Type, Set<String>> asked = new EnumMap<>(Type.class);
+  /**
+   * The names that patterns of a type ask for, each with the values they ask for; null for any name
+   * or any value.
+   */
+  private final Map<Type, Map<String, Set<String>>> asked = new EnumMap<>(Type.class);
 
   private volatile Seen seen;
 
@@ -49,10 +54,19 @@ final class FactFilter {
         };
     if (name.isEmpty()) {
       asked.put(pattern.type(), null);
-    } else if (!asked.containsKey(pattern.type())) {
-      asked.put(pattern.type(), new HashSet<>(Set.of(name)));
-    } else if (asked.get(pattern.type()) != null) {
-      asked.get(pattern.type()).add(name);
+    } else if (!asked.containsKey(pattern.type()) || asked.get(pattern.type()) != null) {
+      ask(asked.computeIfAbsent(pattern.type(), any -> new HashMap<>()), name, pattern);
+    }
+  }
+
+  private static void ask(Map<String, Set<String>> names, String name, Pattern pattern) {
+    String value = pattern.type() == Type.FACT ? pattern.value() : "";
+    if (value.isEmpty()) {
+      names.put(name, null);
+    } else if (!names.containsKey(name)) {
+      names.put(name, new HashSet<>(Set.of(value)));
+    } else if (names.get(name) != null) {
+      names.get(name).add(value);
     }
   }
 
@@ -69,27 +83,31 @@ final class FactFilter {
   /** Whether a rule of the pass might match it. */
   boolean sees(Object one) {
     if (one instanceof Fact fact) {
-      return sees(Type.FACT, fact.name());
+      return sees(Type.FACT, fact.name(), fact.text());
     }
     if (one instanceof Figure figure) {
-      return sees(Type.FIGURE, figure.name());
+      return sees(Type.FIGURE, figure.name(), "");
     }
     if (one instanceof Unknown unknown) {
-      return sees(Type.UNKNOWN, unknown.name());
+      return sees(Type.UNKNOWN, unknown.name(), "");
     }
     return one instanceof Conclusion conclusion
-        && (sees(Type.CONCLUSION, conclusion.getRule())
+        && (sees(Type.CONCLUSION, conclusion.getRule(), "")
             || (one instanceof Laid && asked.containsKey(Type.LAID))
             || (one instanceof Remedy && asked.containsKey(Type.REMEDY))
             || (one instanceof Caution && asked.containsKey(Type.CAUTION))
             || (one instanceof Finding && asked.containsKey(Type.FINDING)));
   }
 
-  private boolean sees(Type type, String name) {
+  private boolean sees(Type type, String name, String value) {
     if (!asked.containsKey(type)) {
       return false;
     }
-    Set<String> names = asked.get(type);
-    return names == null || names.contains(name);
+    Map<String, Set<String>> names = asked.get(type);
+    if (names == null) {
+      return true;
+    }
+    Set<String> values = names.get(name);
+    return values == null ? names.containsKey(name) : values.contains(value);
   }
 }

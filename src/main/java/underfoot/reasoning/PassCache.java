@@ -21,11 +21,13 @@ final class PassCache {
    *
    * @param pass the pass
    * @param shown a digest of what rules can tell of all that it is shown
+   * @param recall whether what was concluded of the same before may be told
    * @param conclude how, if it was not shown the same before
    */
-  List<Object> find(Pass pass, ByteBuffer shown, Supplier<List<Object>> conclude) {
+  List<Object> find(
+      Pass pass, ByteBuffer shown, boolean recall, Supplier<List<Object>> conclude) {
     List<Object> key = List.of(pass, shown);
-    List<Object> known = remembered.get(key);
+    List<Object> known = recall ? remembered.get(key) : null;
     if (known == null) { // not computeIfAbsent: nobody may hold a lock while thinking
       known = List.copyOf(conclude.get());
       remembered.put(key, known);

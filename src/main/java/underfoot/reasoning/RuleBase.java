@@ -23,12 +23,17 @@ public final class RuleBase {
   private final FutureTask<RuleSet> set;
   private final Map<Pass, FutureTask<Network>> networks;
   private final PassCache cache;
+  private final boolean recalls;
 
   private RuleBase(
-      FutureTask<RuleSet> set, Map<Pass, FutureTask<Network>> networks, PassCache cache) {
+      FutureTask<RuleSet> set,
+      Map<Pass, FutureTask<Network>> networks,
+      PassCache cache,
+      boolean recalls) {
     this.set = set;
     this.networks = networks;
     this.cache = cache;
+    this.recalls = recalls;
   }
 
   /**
@@ -48,7 +53,7 @@ public final class RuleBase {
     for (Pass pass : Pass.values()) {
       networks.put(pass, new FutureTask<>(() -> Network.of(get(set).of(pass))));
     }
-    return new RuleBase(set, networks, null);
+    return new RuleBase(set, networks, null, false);
   }
 
   /** Makes a rule base of rules already read. */
@@ -105,21 +110,35 @@ public final class RuleBase {
   RuleBase with(Pass pass, List<Rule> changed) {
     Map<Pass, FutureTask<Network>> others = new EnumMap<>(networks);
     others.put(pass, new FutureTask<>(() -> Network.of(changed)));
-    return new RuleBase(set, others, null);
+    return new RuleBase(set, others, null, false);
   }
 
   /**
-   * The same rules with a memory of their own, for comparing one floor with its variants: a pass
-   * that can tell no difference is not run again. What it remembers is right in its values, but its
-   * reasons may be those of another variant.
+   * The same rules with a memory, for comparing one floor with its variants: a pass that can tell
+   * no difference is not run again. What it remembers is right in its values, but its reasons may
+   * be those of another variant.
    */
   RuleBase remembering() {
-    return new RuleBase(set, networks, new PassCache());
+    return new RuleBase(set, networks, cache == null ? new PassCache() : cache, true);
+  }
+
+  /**
+   * The same rules, noting what they conclude of a floor for its variants to remember. Nothing is
+   * recalled here, so what is said of the floor has its own reasons, in whichever order its ways
+   * are worked out.
+   */
+  RuleBase noting() {
+    return new RuleBase(set, networks, new PassCache(), false);
   }
 
   /** Whether it has a memory. */
   boolean remembers() {
     return cache != null;
+  }
+
+  /** Whether it recalls what it has in its memory. */
+  boolean recalls() {
+    return recalls;
   }
 
   /** All that its passes concluded; empty if it has no memory. */
@@ -153,7 +172,7 @@ public final class RuleBase {
   List<Object> think(Pass pass, Knowledge knowledge, PassInput shown) {
     Supplier<List<Object>> conclude =
         () -> RuleSession.conclude(pass, network(pass), knowledge, shown.things());
-    return cache == null ? conclude.get() : cache.find(pass, shown.digest(), conclude);
+    return cache == null ? conclude.get() : cache.find(pass, shown.digest(), recalls, conclude);
   }
 
   /** Whether rules of a pass might match it. */

@@ -120,8 +120,9 @@ public record WhyNot(
    * @param with whether a build-up is one with the material asked about
    */
   public static WhyNot of(Advisor thinker, Scenario scenario, Predicate<BuildUp> with) {
-    Advisor advisor = thinker.remembering(); // one memory for the floor and all its variants
-    Assessment assessment = advisor.advise(scenario);
+    Advisor noting = thinker.noting(); // one memory for the floor and all its variants
+    Assessment assessment = noting.advise(scenario);
+    Advisor advisor = noting.remembering();
     if (assessment.buildUps().isEmpty()) {
       List<Conclusion> stops = new ArrayList<>(assessment.of(StopFinding.class));
       return new WhyNot(
