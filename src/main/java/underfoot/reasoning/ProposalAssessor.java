@@ -73,7 +73,7 @@ public final class ProposalAssessor {
       known.addAll(assessment.general());
       known.addAll(stated(proposal));
     } else {
-      fit = Optional.of(ProposalMatch.best(kindsOf(proposal, layers), assessment.buildUps()));
+      fit = Optional.of(ProposalMatch.best(kindsOf(proposal, layers), assessment.buildUps(), new StackKinds(knowledge)));
       BuildUp one = built(assessment, proposal, layers, fit.get());
       built = Optional.of(one);
       known.addAll(one.facts().all());

@@ -45,6 +45,14 @@ public final class StackKinds {
     return knowledge.layers().has(made) ? knowledge.layers().get(made) : layer;
   }
 
+  /** The classes that make a layer of a kind; none if no class does. */
+  public List<String> classes(String kind) {
+    return classed.stream()
+        .filter(one -> one.kind().equals(kind))
+        .flatMap(one -> one.classes().stream())
+        .toList();
+  }
+
   /** What a build-up lies on; empty where nothing known is left of the floor. */
   public static String beneath(Facts facts) {
     String named = facts.text(LIES_ON);
