@@ -9,7 +9,6 @@ import java.util.Set;
 import underfoot.scenario.Node;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.ScenarioFaults;
-import underfoot.scenario.YamlTree;
 
 /**
  * Reads a file of the knowledge base: named entries, each a text or a small table of texts, lists
@@ -72,7 +71,7 @@ final class Entries {
   static List<Entry> readFile(RuleFiles files, String path) throws KnowledgeFault {
     Node tree;
     try {
-      tree = YamlTree.read(path, files.read(path), MOST_BYTES);
+      tree = files.tree(path, MOST_BYTES);
     } catch (ScenarioFaults e) {
       throw new KnowledgeFault(path, e.faults().get(0).line(), e.faults().get(0).what());
     }

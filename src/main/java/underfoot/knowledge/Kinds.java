@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import underfoot.scenario.Node;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.ScenarioFaults;
-import underfoot.scenario.YamlTree;
 
 /**
  * What there is to say of each kind of a thing: a table a file in {@code rules/kinds}, a row a
@@ -148,7 +147,7 @@ public final class Kinds {
     List<Table> tables = new ArrayList<>();
     for (String path : files.list("kinds", ".yaml")) {
       try {
-        Node tree = YamlTree.read(path, files.read(path), MOST_BYTES);
+        Node tree = files.tree(path, MOST_BYTES);
         tables.add(new Reader(path, named, sources).table(tree));
       } catch (ScenarioFaults e) {
         throw new KnowledgeFault(path, e.faults().get(0).line(), e.faults().get(0).what());

@@ -10,7 +10,6 @@ import java.util.Set;
 import underfoot.scenario.Node;
 import underfoot.scenario.RuleFiles;
 import underfoot.scenario.ScenarioFaults;
-import underfoot.scenario.YamlTree;
 
 /**
  * What lessons are made of: topics in the order in which they build up, kinds of question, and what
@@ -154,7 +153,7 @@ public record LessonBook(List<Item> topics, List<Item> kinds, List<Item> variati
 
   private static List<Item> read(RuleFiles files, String path) throws KnowledgeFault {
     try {
-      Node tree = YamlTree.read(path, files.read(path), MOST_BYTES);
+      Node tree = files.tree(path, MOST_BYTES);
       List<Item> items = new ArrayList<>();
       for (Node.Entry entry : keys(path, tree).entries()) {
         items.add(item(path, entry.key(), keys(path, entry.value())));

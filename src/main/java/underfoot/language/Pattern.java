@@ -1,5 +1,6 @@
 package underfoot.language;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,6 +90,45 @@ public record Pattern(Quantity quantity, String variable, Type type, List<Constr
     String says = word("says");
     int colon = says.indexOf(": ");
     return colon < 0 ? word("text") : says.substring(colon + 2);
+  }
+
+  /**
+   * What a thing may be called for a pattern to match it.
+   *
+   * @param name its name; empty for any
+   * @param value the value it must have; empty for any
+   */
+  public record Asked(String name, String value) {}
+
+  /** All that things it matches may be called, one of them at a time; whatever else must hold. */
+  public List<Asked> asked() {
+    List<String> says = words("says");
+    if (!says.isEmpty()) {
+      return says.stream()
+          .map(one -> one.split(": ", 2))
+          .map(one -> one.length < 2 ? new Asked("", "") : new Asked(one[0], one[1]))
+          .toList();
+    }
+    List<Asked> asked = new ArrayList<>();
+    List<String> texts = words("text");
+    for (String name : words("name")) {
+      if (texts.isEmpty()) {
+        asked.add(new Asked(name, ""));
+      }
+      texts.forEach(text -> asked.add(new Asked(name, text)));
+    }
+    return asked.isEmpty() ? List.of(new Asked("", "")) : asked;
+  }
+
+  private List<String> words(String field) {
+    for (Constraint constraint : constraints) {
+      if (constraint.field().equals(field)
+          && constraint.operator() == Constraint.Operator.IS
+          && constraint.with() instanceof Operand.Words words) {
+        return words.words();
+      }
+    }
+    return List.of();
   }
 
   /** Whether it asks for a fact that is there. */

@@ -45,22 +45,23 @@ final class FactFilter {
   }
 
   private void read(Pattern pattern) {
-    String name =
-        switch (pattern.type()) {
-          case FACT -> pattern.name();
-          case UNKNOWN, FIGURE -> pattern.word("name");
-          case CONCLUSION -> pattern.word("rule");
-          case LAID, REMEDY, CAUTION, FINDING -> "";
-        };
-    if (name.isEmpty()) {
-      asked.put(pattern.type(), null);
-    } else if (!asked.containsKey(pattern.type()) || asked.get(pattern.type()) != null) {
-      ask(asked.computeIfAbsent(pattern.type(), any -> new HashMap<>()), name, pattern);
+    switch (pattern.type()) {
+      case FACT, UNKNOWN, FIGURE ->
+          pattern.asked().forEach(one -> ask(pattern.type(), one.name(), one.value()));
+      case CONCLUSION -> ask(Type.CONCLUSION, pattern.word("rule"), "");
+      case LAID, REMEDY, CAUTION, FINDING -> ask(pattern.type(), "", "");
     }
   }
 
-  private static void ask(Map<String, Set<String>> names, String name, Pattern pattern) {
-    String value = pattern.type() == Type.FACT ? pattern.value() : "";
+  private void ask(Type type, String name, String value) {
+    if (name.isEmpty()) {
+      asked.put(type, null);
+      return;
+    }
+    if (asked.containsKey(type) && asked.get(type) == null) {
+      return;
+    }
+    Map<String, Set<String>> names = asked.computeIfAbsent(type, any -> new HashMap<>());
     if (value.isEmpty()) {
       names.put(name, null);
     } else if (!names.containsKey(name)) {

@@ -60,16 +60,7 @@ final class Held {
 
   /** What a pass is shown of it; what is held of the floor is looked through once for all. */
   PassInput shown(RuleBase rules, Pass pass) {
-    PassInput ofFloor =
-        floor.shown.computeIfAbsent(
-            pass,
-            any -> {
-              PassInput all = rules.shown(pass, floor.all);
-              if (rules.remembers()) {
-                all.digest(); // once for all, too
-              }
-              return all;
-            });
+    PassInput ofFloor = floor.shown.computeIfAbsent(pass, any -> rules.shown(pass, floor.all));
     return rules.shown(pass, ofFloor, own());
   }
 

@@ -24,8 +24,7 @@ final class PassCache {
    * @param recall whether what was concluded of the same before may be told
    * @param conclude how, if it was not shown the same before
    */
-  List<Object> find(
-      Pass pass, ByteBuffer shown, boolean recall, Supplier<List<Object>> conclude) {
+  List<Object> find(Pass pass, ByteBuffer shown, boolean recall, Supplier<List<Object>> conclude) {
     List<Object> key = List.of(pass, shown);
     List<Object> known = recall ? remembered.get(key) : null;
     if (known == null) { // not computeIfAbsent: nobody may hold a lock while thinking

@@ -6,38 +6,35 @@ import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
 import underfoot.knowledge.Fact;
+import underfoot.knowledge.Kinds;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.InputFile;
 
 /**
  * What a pass is shown: all that its rules can match. What is held of a floor is looked through
- * once, and each way of building adds its own. Safe to share between threads.
+ * once, and each way of building adds its own.
+ *
+ * @param things all of it, in the order it came
  */
-final class PassInput {
-  private final List<Object> things;
-
-  /** Of all things; never fed again once it stands here. Null until it is asked for. */
-  private volatile MessageDigest told;
-
-  private PassInput(List<Object> things, MessageDigest told) {
-    this.things = things;
-    this.told = told;
-  }
+record PassInput(List<Object> things) {
 
   /** What a pass can match of what is held. */
   static PassInput of(FactFilter interest, Iterable<?> held) {
     List<Object> things = new ArrayList<>();
     add(interest, held, things);
-    return new PassInput(things, null);
+    return new PassInput(things);
   }
 
   /** The same, and what the pass can match of more. */
   PassInput and(FactFilter interest, Iterable<?> more) {
-    List<Object> own = new ArrayList<>();
-    add(interest, more, own);
     List<Object> all = new ArrayList<>(things);
-    all.addAll(own);
-    return new PassInput(all, told == null ? null : tell(copy(told), own));
+    add(interest, more, all);
+    return new PassInput(all);
+  }
+
+  /** What of it the rules that could fire on it can match. */
+  PassInput matchedBy(LiveRules live, Kinds kinds) {
+    return new PassInput(live.matched(kinds, things));
   }
 
   private static void add(FactFilter interest, Iterable<?> held, List<Object> things) {
@@ -48,33 +45,14 @@ final class PassInput {
     }
   }
 
-  /** All of it, in the order it came. */
-  List<Object> things() {
-    return things;
-  }
-
   /** What rules can tell of all of it, in short: the same for two that they cannot tell apart. */
   ByteBuffer digest() {
-    if (told == null) {
-      told = tell(InputFile.digest(), things);
-    }
-    return ByteBuffer.wrap(copy(told).digest());
-  }
-
-  private static MessageDigest copy(MessageDigest digest) {
-    try {
-      return (MessageDigest) digest.clone();
-    } catch (CloneNotSupportedException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  private static MessageDigest tell(MessageDigest digest, List<Object> things) {
+    MessageDigest digest = InputFile.digest();
     for (Object one : things) {
       String line = line(one);
       digest.update((line.length() + ":" + line).getBytes(StandardCharsets.UTF_8));
     }
-    return digest;
+    return ByteBuffer.wrap(digest.digest());
   }
 
   private static String line(Object one) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.function.Supplier;
 import org.kie.api.KieBase;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.RuleNote;
@@ -41,10 +40,11 @@ public final class RuleBase {
    *
    * @param rules the engine's network of them
    * @param filter what they can match at all
+   * @param live which of them could fire on what is shown
    */
-  record Network(KieBase rules, FactFilter filter) {
+  record Network(KieBase rules, FactFilter filter, LiveRules live) {
     static Network of(List<Rule> rules) {
-      return new Network(RuleCompiler.compile(rules), new FactFilter(rules));
+      return new Network(RuleCompiler.compile(rules), new FactFilter(rules), new LiveRules(rules));
     }
   }
 
@@ -170,9 +170,16 @@ public final class RuleBase {
 
   /** The same for what was looked through before. */
   List<Object> think(Pass pass, Knowledge knowledge, PassInput shown) {
-    Supplier<List<Object>> conclude =
-        () -> RuleSession.conclude(pass, network(pass), knowledge, shown.things());
-    return cache == null ? conclude.get() : cache.find(pass, shown.digest(), recalls, conclude);
+    Network network = network(pass);
+    if (cache == null) {
+      return RuleSession.conclude(pass, network, knowledge, shown.things());
+    }
+    PassInput matched = shown.matchedBy(network.live(), knowledge.kinds());
+    return cache.find(
+        pass,
+        matched.digest(),
+        recalls,
+        () -> RuleSession.conclude(pass, network, knowledge, matched.things()));
   }
 
   /** Whether rules of a pass might match it. */

@@ -76,7 +76,7 @@ public final class FactBook {
     Map<String, Node> trees = new LinkedHashMap<>();
     for (String path : paths) {
       try {
-        trees.put(path, YamlTree.read(path, files.read(path), LARGEST_FILE));
+        trees.put(path, files.tree(path, LARGEST_FILE));
       } catch (ScenarioFaults e) {
         faults.addAll(e.faults());
       }

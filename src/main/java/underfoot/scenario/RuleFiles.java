@@ -14,6 +14,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
@@ -55,6 +56,18 @@ public interface RuleFiles {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * A YAML file as a tree.
+   *
+   * @param path its path within the rule base
+   * @param most how many bytes it may have
+   * @throws ScenarioFaults if it is not one plain YAML document
+   * @throws UncheckedIOException if there is no such file or it cannot be read
+   */
+  default Node tree(String path, int most) throws ScenarioFaults {
+    return YamlTree.read(path, read(path), most);
   }
 
   /** The rule base shipped with the program. */
@@ -137,9 +150,17 @@ public interface RuleFiles {
   final class Shipped implements RuleFiles {
     private static final String ROOT = "rules/";
 
+    private final KeptTrees trees = KeptTrees.shipped();
     private List<String> names;
 
     private Shipped() {}
+
+    @Override
+    public Node tree(String path, int most) throws ScenarioFaults {
+      byte[] content = read(path);
+      Optional<Node> kept = trees.find(path, content);
+      return kept.isPresent() ? kept.get() : YamlTree.read(path, content, most);
+    }
 
     @Override
     public List<String> list(String folder, String suffix) {
@@ -158,7 +179,10 @@ public interface RuleFiles {
 
     @Override
     public List<String> all() {
-      return names().stream().filter(name -> !name.equals("index.txt")).sorted().toList();
+      return names().stream()
+          .filter(name -> !name.equals("index.txt") && !name.equals(KeptTrees.FILE))
+          .sorted()
+          .toList();
     }
 
     @Override

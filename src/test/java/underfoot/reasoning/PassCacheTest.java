@@ -67,6 +67,24 @@ class PassCacheTest {
   }
 
   @Test
+  void what_is_noted_of_a_floor_is_said_of_it_with_its_own_reasons() throws Exception {
+    for (Path file : Floors.examples().subList(0, 3)) {
+      Scenario floor =
+          Floors.reader().read(file.getFileName().toString(), Files.readAllBytes(file));
+      assertThat(reasons(Floors.advisor().noting().advise(floor)))
+          .isEqualTo(reasons(Floors.advisor().advise(floor)));
+    }
+  }
+
+  /** How each fact of each way came to be held. */
+  private static List<String> reasons(Assessment assessment) {
+    return assessment.buildUps().stream()
+        .flatMap(way -> way.facts().all().stream())
+        .map(fact -> fact + " " + fact.how() + " " + fact.because())
+        .toList();
+  }
+
+  @Test
   void what_is_said_of_a_variant_does_not_depend_on_those_before_it() throws Exception {
     Scenario floor = Floors.read("plain");
     Advisor forwards = Floors.advisor().remembering();
