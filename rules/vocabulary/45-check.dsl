@@ -55,6 +55,8 @@
 [condition][]As proposed it is ruled out=$thing : Fact( name == "proposal ruled out" )
 [condition][]The floor must not be tiled as it is=$thing : Fact( name == "floor stopped" )
 [condition][]One piece of work comes before another that it must follow=$thing : Fact( name == "work out of turn" )
+[condition][]The order of work has {work} after {other}=$late : Fact( name == "place in the work", about == "{work}" ) Fact( name == "place in the work", about == "{other}", number < $late.number )
+[condition][]The order of work leaves out {work}=Fact( name == "left out of the work", about == "{work}" )
 [condition][]A gap all round is called for=exists Caution( wording == "movement-perimeter" )
 [condition][]A compound is to be poured=exists Fact( says == "layer family: leveller" )
 [condition][]The joint is narrower than asked=$narrow : Fact( name == "proposed joint", about == "" ) Fact( name == "least joint", about == "", number > $narrow.number )

@@ -13,6 +13,9 @@ import underfoot.working.HeatSplit;
 
 /** How the layers over floor heating hold its heat back. */
 final class StackHeat {
+  /** What is done where a layer brings heating. */
+  private static final String LAYS_HEATING = "lay heating";
+
   private StackHeat() {}
 
   static List<Fact> of(Stack stack, Figures figures, Facts facts) {
@@ -24,7 +27,7 @@ final class StackHeat {
     List<StackLayer> above = stack.layers();
     List<StackLayer> beneath = List.of();
     for (int i = 0; i < stack.layers().size(); i++) {
-      if (stack.layers().get(i).kind().family().equals("heating")) {
+      if (heats(stack.layers().get(i))) {
         above = stack.layers().subList(i + 1, stack.layers().size());
         beneath = stack.layers().subList(0, i);
       }
@@ -57,11 +60,16 @@ final class StackHeat {
     return found.list();
   }
 
+  /** Whether heating lies in a layer: panels, a cable, or a membrane that holds one. */
+  private static boolean heats(StackLayer layer) {
+    return layer.kind().acts().contains(LAYS_HEATING);
+  }
+
   /** What lacks in insulation right beneath heating that is laid, to what it should have there. */
   private static void beneath(
       Stack stack, List<StackLayer> beneath, Figures figures, Facts facts, MeasuredFacts found) {
     TracedFacts basis = new TracedFacts(figures, facts);
-    if (stack.layers().stream().noneMatch(one -> one.kind().family().equals("heating"))
+    if (stack.layers().stream().noneMatch(StackHeat::heats)
         || !basis.hasFigure("insulation-under-heating")) {
       return;
     }

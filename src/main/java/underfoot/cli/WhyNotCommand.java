@@ -1,10 +1,13 @@
 package underfoot.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import underfoot.knowledge.Derivation;
+import underfoot.plan.ChosenOtherwise;
 import underfoot.plan.Opinion;
 import underfoot.plan.Planner;
 import underfoot.plan.Refusal;
@@ -20,6 +23,7 @@ import underfoot.report.TextPage;
 import underfoot.report.WhyNotReport;
 import underfoot.scenario.FactBook;
 import underfoot.scenario.Scenario;
+import underfoot.scenario.ScenarioFaults;
 
 /** {@code why-not SCENARIO MATERIAL}: why something else is not what is recommended. */
 @Command(
@@ -31,8 +35,6 @@ import underfoot.scenario.Scenario;
       "refused it, the fact it failed on, and the smallest change that would let it in."
     })
 final class WhyNotCommand extends FloorCommand {
-  private static final String KIND_OF_LAYER = "layers[].kind";
-
   @Parameters(
       index = "0",
       paramLabel = "SCENARIO",
@@ -73,17 +75,15 @@ final class WhyNotCommand extends FloorCommand {
     FactBook proposals = context.proposalFacts();
     MaterialLookup words =
         new MaterialLookup(
-            context.knowledge(),
-            context.rules().set().rules(),
-            context.kinds(),
-            proposals.find(KIND_OF_LAYER).orElseThrow());
+            context.knowledge(), context.rules().set().rules(), context.kinds(), proposals);
     MaterialLookup.Meant meant = words.find(material);
     if (meant.isNothing()) {
       throw UserError.usage(
           "No layer and no way of building is called '"
               + Main.cut(material)
               + "'; nearest: "
-              + String.join(", ", words.nearest(material)));
+              + String.join(", ", words.nearest(material))
+              + ". Another value of something else is tried by compare --with KEY=VALUE.");
     }
     if (!meant.mayBe().isEmpty()) {
       throw UserError.usage(
@@ -94,24 +94,67 @@ final class WhyNotCommand extends FloorCommand {
               + "; ask for one of them");
     }
     Advisor advisor = context.advisor(planner);
-    WhyNot found = context.byRules(() -> WhyNot.of(advisor, floor, words.in(meant)));
-    Optional<String> called =
-        found.standing() == WhyNot.Standing.NOT_ASKED_FOR ? words.called(meant) : Optional.empty();
+    if (meant.fact().isPresent()) {
+      return otherwise(context, floor, advisor, material, meant.fact().get());
+    }
+    WhyNot whole = context.byRules(() -> WhyNot.of(advisor, floor, words.in(meant)));
+    WhyNot found =
+        meant.grade().isPresent()
+            ? context.byRules(
+                () ->
+                    WhyNot.ofClass(
+                        advisor, whole, List.copyOf(meant.layers()), meant.grade().get().grade()))
+            : whole;
+    boolean tried =
+        found.standing() == WhyNot.Standing.NOT_ASKED_FOR || found.standing().isOtherClass();
+    Optional<String> called = tried ? words.called(meant) : Optional.empty();
     Optional<BuildUp> chosen = found.assessment().chosen();
     Optional<Opinion> said = Optional.empty();
     if (called.isPresent() && chosen.isPresent()) {
-      // No rule lays it on this floor; what rules say of it there is found by proposing it.
+      // No rule lays it so on this floor; what rules say of it there is found by proposing it.
       LayersBeside beside = new LayersBeside(advisor.rules(), advisor.knowledge());
-      TriedInPlace tried =
+      Optional<String> grade = meant.grade().map(MaterialLookup.OfClass::grade);
+      TriedInPlace inPlace =
           context.byRules(
               () ->
                   TriedInPlace.of(
-                      advisor.knowledge(), context.kinds(), beside, chosen.get(), called.get()));
-      byte[] proposal = tried.yaml().getBytes(StandardCharsets.UTF_8);
+                      advisor.knowledge(),
+                      context.kinds(),
+                      beside,
+                      chosen.get(),
+                      called.get(),
+                      grade));
+      byte[] proposal = inPlace.yaml().getBytes(StandardCharsets.UTF_8);
       Scenario proposed = CommandContext.read(proposals, "", proposal);
-      said = Optional.of(tried.ofIt(Check.judged(context, advisor, floor, proposed)));
+      said = Optional.of(inPlace.ofIt(Check.judged(context, advisor, floor, proposed)));
     }
     Optional<Opinion> opinion = said;
-    return context.byRules(() -> Refusals.of(found, material, meant.askedFor(), opinion, planner));
+    List<Derivation> laid = found.nearest().map(one -> words.because(one, meant)).orElse(List.of());
+    return context.byRules(
+        () ->
+            Refusals.of(
+                found,
+                material,
+                found.standing().isOfClass() ? List.of() : meant.askedFor(),
+                laid,
+                opinion,
+                planner));
+  }
+
+  /** What comes of another value of what is chosen like a material. */
+  private static Refusal otherwise(
+      CommandContext context,
+      Scenario floor,
+      Advisor advisor,
+      String material,
+      MaterialLookup.OfFact asked)
+      throws UserError {
+    try {
+      Scenario changed = floor.with(asked.fact().key(), "", asked.value());
+      return context.byRules(
+          () -> ChosenOtherwise.of(advisor.remembering(), floor, changed, material, asked));
+    } catch (ScenarioFaults faults) {
+      throw UserError.usage(faults.text().stripTrailing());
+    }
   }
 }

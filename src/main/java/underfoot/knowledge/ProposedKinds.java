@@ -30,13 +30,15 @@ public final class ProposedKinds {
    * @param serves the kinds of layer it may stand for without harm
    * @param instead the kinds of layer that people put it in the place of, though it is none
    * @param waits the step of waiting that follows it, by the kind of layer it is
+   * @param scales the scales that its classes stand on; empty if it has none
    */
   public record Kind(
       String name,
       List<String> is,
       List<String> serves,
       List<String> instead,
-      Map<String, String> waits) {}
+      Map<String, String> waits,
+      List<String> scales) {}
 
   /**
    * Loads the names.
@@ -73,7 +75,8 @@ public final class ProposedKinds {
               is,
               layers(entry, "serves as", layers),
               layers(entry, "instead of", layers),
-              Map.copyOf(byLayer)));
+              Map.copyOf(byLayer),
+              List.copyOf(entry.lists().getOrDefault("classes", List.of()))));
     }
     Map<String, List<String>> work = new LinkedHashMap<>();
     for (Entries.Entry entry : Entries.readFile(files, WORK)) {

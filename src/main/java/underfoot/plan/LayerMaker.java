@@ -181,10 +181,9 @@ final class LayerMaker {
           asked.sort(
               Comparator.comparing((LayerClass one) -> !one.grade().equals(grade))
                   .thenComparing(one -> one.because().rule().key()));
-          String text =
-              sayings
-                  .phrases()
-                  .say("at-least-class", "scale", Texts.capital(scale), "class", grade);
+          String own = "at-least-" + scale.replace(' ', '-');
+          String id = sayings.phrases().has(own) ? own : "at-least-class";
+          String text = sayings.phrases().say(id, "scale", Texts.capital(scale), "class", grade);
           said.add(
               new Say(
                   TextParts.of(text),

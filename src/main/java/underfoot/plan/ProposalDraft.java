@@ -15,6 +15,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.ProposedKinds;
 import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.MaterialClasses;
+import underfoot.reasoning.StackKinds;
 
 /**
  * A proposal that can still be changed: a build-up that the rules laid, as somebody would write it
@@ -92,9 +93,16 @@ public record ProposalDraft(List<Line> layers, Map<String, String> whole) {
       Knowledge knowledge, ProposedKinds kinds, BuildUp buildUp, StackLayer layer, String above) {
     String id = layer.kind().id();
     Map<String, String> keys = new LinkedHashMap<>();
+    List<String> asked = id.equals("tile") ? List.of() : classes(knowledge, buildUp, id);
+    StackKinds stackKinds = new StackKinds(knowledge);
+    // A class that is all its own is said by the name, as a bed that may be thick.
+    String made = stackKinds.made(layer.kind(), asked).id();
+    List<String> own = stackKinds.classes(made);
+    boolean named = own.size() == 1 && asked.contains(own.get(0));
+    List<String> classes = asked.stream().filter(one -> !named || !own.contains(one)).toList();
     String kind =
         kinds.names().stream()
-            .filter(name -> kinds.get(name).is().contains(id))
+            .filter(name -> kinds.get(name).is().contains(named ? made : id))
             .findFirst()
             .orElseThrow(() -> new IllegalStateException("nobody can propose " + id));
     keys.put("kind", kind);
@@ -102,7 +110,6 @@ public record ProposalDraft(List<Line> layers, Map<String, String> whole) {
       double tenths = Math.ceil(layer.thickness().mean() * TENTHS - HAIR) / TENTHS;
       keys.put("thickness", number(tenths) + " mm");
     }
-    List<String> classes = id.equals("tile") ? List.of() : classes(knowledge, buildUp, id);
     if (!classes.isEmpty()) {
       keys.put("class", "[" + String.join(", ", classes) + "]");
     }
@@ -123,7 +130,7 @@ public record ProposalDraft(List<Line> layers, Map<String, String> whole) {
     if (id.equals("tile-bed") && notch != null) {
       keys.put("notch", notch.text());
     }
-    String step = kinds.get(kind).waits().get(id);
+    String step = kinds.get(kind).waits().get(named ? made : id);
     buildUp.of(StepTime.class).stream()
         .filter(wait -> wait.step().equals(step))
         .mapToDouble(wait -> wait.hours(buildUp.facts()))

@@ -73,7 +73,10 @@ public final class ProposalAssessor {
       known.addAll(assessment.general());
       known.addAll(stated(proposal));
     } else {
-      fit = Optional.of(ProposalMatch.best(kindsOf(proposal, layers), assessment.buildUps()));
+      StackKinds byClass = new StackKinds(advisor.knowledge());
+      fit =
+          Optional.of(
+              ProposalMatch.best(kindsOf(proposal, layers), assessment.buildUps(), byClass));
       BuildUp one = built(assessment, proposal, layers, fit.get());
       built = Optional.of(one);
       known.addAll(one.facts().all());

@@ -1,6 +1,7 @@
 package underfoot.reasoning;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -324,19 +325,28 @@ final class ProposalComparison {
     }
     String before = null;
     for (String now : choices.chosen()) {
-      if (before != null && first(now) < first(before)) {
+      if (before != null && !steps(now).isEmpty() && first(now) < first(before)) {
         worked("work out of turn", now, before);
       }
-      before = now;
+      before = steps(now).isEmpty() ? before : now;
     }
   }
 
   private int first(String work) {
-    return kinds.work().get(work).stream()
+    return steps(work).stream()
         .map(step -> knowledge.steps().get(step))
         .mapToInt(Step::place)
         .min()
         .orElse(0);
+  }
+
+  /** The steps that a piece of work stands for in this build-up; any of them if it has none. */
+  private List<String> steps(String work) {
+    Set<String> timed = new HashSet<>();
+    fit.buildUp().of(StepTime.class).forEach(one -> timed.add(one.step()));
+    List<String> all = kinds.work().get(work);
+    List<String> here = all.stream().filter(timed::contains).toList();
+    return here.isEmpty() ? all : here;
   }
 
   // --- facts

@@ -71,8 +71,9 @@ public record ProposalMatch(
    *
    * @param proposed what each layer of the proposal is called, from the bottom
    * @param buildUps at least one build-up, the best first
+   * @param byClass what a layer is by the classes asked of it
    */
-  static ProposalMatch best(List<Kind> proposed, List<BuildUp> buildUps) {
+  static ProposalMatch best(List<Kind> proposed, List<BuildUp> buildUps, StackKinds byClass) {
     Map<String, Double> weights = new HashMap<>();
     for (BuildUp buildUp : buildUps) {
       for (StackLayer layer : buildUp.stack().layers()) {
@@ -83,7 +84,7 @@ public record ProposalMatch(
     weights.replaceAll((id, count) -> 1 / count);
     ProposalMatch best = null;
     for (BuildUp buildUp : buildUps) {
-      ProposalMatch fit = of(proposed, buildUp, weights);
+      ProposalMatch fit = of(proposed, buildUp, weights, byClass);
       if (best == null || fit.likeness > best.likeness + 1e-9) {
         best = fit;
       }
@@ -92,13 +93,15 @@ public record ProposalMatch(
   }
 
   private static ProposalMatch of(
-      List<Kind> proposed, BuildUp buildUp, Map<String, Double> weights) {
+      List<Kind> proposed, BuildUp buildUp, Map<String, Double> weights, StackKinds byClass) {
     List<StackLayer> parts = buildUp.stack().layers();
+    Map<String, String> made = new HashMap<>();
+    parts.forEach(part -> made.put(part.kind().id(), byClass.of(buildUp, part).get(0)));
     Place[] places = new Place[proposed.size()];
     boolean[] taken = new boolean[parts.size()];
-    inTurn(proposed, parts, weights, places, taken);
+    inTurn(proposed, parts, weights, made, places, taken);
     for (How how : List.of(How.IS, How.SERVES_AS, How.STANDS_IN_FOR)) {
-      outOfTurn(proposed, parts, how, places, taken);
+      outOfTurn(proposed, parts, how, made, places, taken);
     }
     double matched = 0;
     double all = 0;
@@ -156,9 +159,9 @@ public record ProposalMatch(
     return mark < 0 ? "" : layers.get(mark);
   }
 
-  private static How how(Kind kind, StackLayer part) {
+  private static How how(Kind kind, StackLayer part, Map<String, String> made) {
     String id = part.kind().id();
-    if (kind.is().contains(id)) {
+    if (kind.is().contains(id) || kind.is().contains(made.get(id))) {
       return How.IS;
     }
     if (kind.serves().contains(id)) {
@@ -172,6 +175,7 @@ public record ProposalMatch(
       List<Kind> proposed,
       List<StackLayer> parts,
       Map<String, Double> weights,
+      Map<String, String> made,
       Place[] places,
       boolean[] taken) {
     int n = proposed.size();
@@ -181,16 +185,16 @@ public record ProposalMatch(
       for (int j = m - 1; j >= 0; j--) {
         best[i][j] =
             Math.max(
-                worth(proposed, i, parts, j, weights) + best[i + 1][j + 1],
+                worth(proposed, i, parts, j, weights, made) + best[i + 1][j + 1],
                 Math.max(best[i + 1][j], best[i][j + 1]));
       }
     }
     int i = 0;
     int j = 0;
     while (i < n && j < m) {
-      double worth = worth(proposed, i, parts, j, weights);
+      double worth = worth(proposed, i, parts, j, weights, made);
       if (worth > 0 && best[i][j] == worth + best[i + 1][j + 1]) {
-        places[i] = new Place(how(proposed.get(i), parts.get(j)), parts.get(j), true);
+        places[i] = new Place(how(proposed.get(i), parts.get(j), made), parts.get(j), true);
         taken[j] = true;
         i++;
         j++;
@@ -204,22 +208,32 @@ public record ProposalMatch(
 
   /** What a match is worth; a bed or primer that carries another layer than it should, little. */
   private static double worth(
-      List<Kind> proposed, int i, List<StackLayer> parts, int j, Map<String, Double> weights) {
+      List<Kind> proposed,
+      int i,
+      List<StackLayer> parts,
+      int j,
+      Map<String, Double> weights,
+      Map<String, String> made) {
     StackLayer part = parts.get(j);
-    double worth = WORTH.get(how(proposed.get(i), part)) * weights.get(part.kind().id());
+    double worth = WORTH.get(how(proposed.get(i), part, made)) * weights.get(part.kind().id());
     boolean carries =
         !CARRIERS.contains(part.kind().family())
             || i + 1 == proposed.size()
             || j + 1 == parts.size()
-            || how(proposed.get(i + 1), parts.get(j + 1)) != How.NOT_ASKED;
+            || how(proposed.get(i + 1), parts.get(j + 1), made) != How.NOT_ASKED;
     return carries ? worth : worth * CARRIES_ANOTHER;
   }
 
   private static void outOfTurn(
-      List<Kind> proposed, List<StackLayer> parts, How how, Place[] places, boolean[] taken) {
+      List<Kind> proposed,
+      List<StackLayer> parts,
+      How how,
+      Map<String, String> made,
+      Place[] places,
+      boolean[] taken) {
     for (int i = 0; i < places.length; i++) {
       for (int j = 0; j < parts.size() && places[i] == null; j++) {
-        if (!taken[j] && how(proposed.get(i), parts.get(j)) == how) {
+        if (!taken[j] && how(proposed.get(i), parts.get(j), made) == how) {
           places[i] = new Place(how, parts.get(j), false);
           taken[j] = true;
         }

@@ -81,7 +81,28 @@ final class ProposalNeighbours {
       }
     }
     wrong().forEach(one -> facts.add(told("beside its neighbours", one.about(), "wrong")));
+    work(facts);
     return facts;
+  }
+
+  /** In which place each piece of work stands in the order of work, and which are left out. */
+  private void work(List<Fact> facts) {
+    Optional<StatedFact> order = proposal.find("order of work");
+    if (order.isEmpty() || !(order.get().value() instanceof Value.Choices choices)) {
+      return;
+    }
+    List<String> chosen = choices.chosen();
+    for (String work : order.get().definition().of()) {
+      int place = chosen.indexOf(work);
+      facts.add(
+          Fact.measured(
+              place < 0 ? "left out of the work" : "place in the work",
+              work,
+              place < 0 ? "yes" : Integer.toString(place + 1),
+              place < 0 ? Double.NaN : place + 1,
+              "the order of work that is proposed",
+              List.of()));
+    }
   }
 
   private static Fact told(String name, String label, String text) {

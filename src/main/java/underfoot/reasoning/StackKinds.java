@@ -45,8 +45,16 @@ public final class StackKinds {
     return knowledge.layers().has(made) ? knowledge.layers().get(made) : layer;
   }
 
+  /** The classes that make a layer of a kind; none if no class does. */
+  public List<String> classes(String kind) {
+    return classed.stream()
+        .filter(one -> one.kind().equals(kind))
+        .flatMap(one -> one.classes().stream())
+        .toList();
+  }
+
   /** What a build-up lies on; empty where nothing known is left of the floor. */
-  static String beneath(Facts facts) {
+  public static String beneath(Facts facts) {
     String named = facts.text(LIES_ON);
     return named.isEmpty() ? facts.text("base") : facts.text(named);
   }
@@ -82,7 +90,7 @@ public final class StackKinds {
    * @param layer the kind of layer
    * @param classes the classes of its materials
    */
-  List<String> of(String layer, List<String> classes) {
+  public List<String> of(String layer, List<String> classes) {
     String itself = layer;
     List<String> above = new ArrayList<>();
     for (Classed one : classed) {

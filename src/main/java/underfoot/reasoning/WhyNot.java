@@ -13,12 +13,14 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Criterion;
+import underfoot.buildup.LayerClass;
 import underfoot.buildup.OfferedWay;
 import underfoot.buildup.RuledOut;
 import underfoot.buildup.StopFinding;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.From;
+import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Unknown;
 import underfoot.scenario.FactDefinition;
 import underfoot.scenario.Kind;
@@ -65,7 +67,25 @@ public record WhyNot(
     /** No build-up with it was worked out: no rule asks for it on this floor. */
     NOT_ASKED_FOR,
     /** The floor as a whole is stopped, so nothing was worked out. */
-    FLOOR_STOPPED
+    FLOOR_STOPPED,
+    /** The material is laid, and this is the class asked of it. */
+    CLASS_ASKED,
+    /** The material is laid, and a higher class is asked of it. */
+    CLASS_SHORT,
+    /** The material is laid, and a lower class would do. */
+    CLASS_MORE,
+    /** The material is laid, and no class of that sort is asked of it. */
+    CLASS_NOT_ASKED;
+
+    /** Whether it is laid, and what was asked is its class. */
+    public boolean isOfClass() {
+      return this == CLASS_ASKED || this == CLASS_NOT_ASKED || isOtherClass();
+    }
+
+    /** Whether it is laid, but of another class than is asked. */
+    public boolean isOtherClass() {
+      return this == CLASS_SHORT || this == CLASS_MORE;
+    }
   }
 
   /**
@@ -124,7 +144,7 @@ public record WhyNot(
           nearest,
           List.of(),
           List.of(),
-          openings(advisor, assessment, everyFact(scenario), with));
+          openings(advisor, assessment, everyFact(scenario), letIn(assessment, with)));
     }
     BuildUp buildUp = nearest.get();
     if (assessment.chosen().filter(chosen -> chosen == buildUp).isPresent()) {
@@ -148,7 +168,102 @@ public record WhyNot(
         nearest,
         refusals,
         failed,
-        openings(advisor, assessment, about(scenario, failed), with));
+        openings(advisor, assessment, about(scenario, failed), letIn(assessment, with)));
+  }
+
+  /**
+   * The same of a class of a material that is laid in what is recommended: whether it is what is
+   * asked of it there, and which rules ask for more. Where no class is asked, all stays as it is.
+   *
+   * @param thinker who thought the floor through
+   * @param found what was found of the material whatever its class; recommended, or not asked for,
+   *     or ruled out where nothing stands
+   * @param layers the kinds of layer that the material may be
+   * @param grade the class
+   */
+  public static WhyNot ofClass(Advisor thinker, WhyNot found, List<String> layers, String grade) {
+    Knowledge knowledge = found.assessment().knowledge();
+    List<String> scale = knowledge.scales().get(MaterialClasses.scaleOf(knowledge, grade));
+    Optional<BuildUp> recommended = found.assessment().chosen();
+    boolean nowhere = found.standing() == Standing.NOT_ASKED_FOR;
+    boolean laid =
+        found.standing() == Standing.RECOMMENDED
+            || (found.standing() == Standing.RULED_OUT && recommended.isEmpty());
+    List<LayerClass> asked =
+        (laid ? found.nearest() : recommended)
+            .map(one -> asked(one, layers, scale))
+            .orElse(List.of());
+    int most = most(asked, scale);
+    int mine = scale.indexOf(grade);
+    if (laid && asked.isEmpty()) {
+      return new WhyNot(
+          found.assessment(),
+          Standing.CLASS_NOT_ASKED,
+          found.nearest(),
+          List.of(),
+          List.of(),
+          List.of());
+    }
+    if (asked.isEmpty() || !(laid || nowhere) || (nowhere && mine <= most)) {
+      return found;
+    }
+    Standing standing =
+        mine == most
+            ? Standing.CLASS_ASKED
+            : mine < most ? Standing.CLASS_SHORT : Standing.CLASS_MORE;
+    List<Conclusion> because = new ArrayList<>();
+    asked.stream()
+        .sorted(Comparator.comparingInt(one -> -scale.indexOf(one.grade())))
+        .filter(one -> scale.indexOf(one.grade()) >= Math.min(most, mine + 1))
+        .forEach(because::add);
+    if (!laid) {
+      return new WhyNot(
+          found.assessment(),
+          found.standing(),
+          found.nearest(),
+          because,
+          List.of(),
+          found.changes());
+    }
+    if (standing != Standing.CLASS_SHORT) {
+      return new WhyNot(
+          found.assessment(), standing, found.nearest(), because, List.of(), List.of());
+    }
+    Advisor advisor = thinker.remembering();
+    Predicate<Assessment> would =
+        then ->
+            then.chosen()
+                .map(one -> asked(one, layers, scale))
+                .filter(one -> !one.isEmpty() && most(one, scale) <= mine)
+                .isPresent();
+    List<Fact> failed = failed(found.nearest().get().facts().all(), because);
+    return new WhyNot(
+        found.assessment(),
+        standing,
+        found.nearest(),
+        because,
+        failed,
+        openings(advisor, found.assessment(), about(found.assessment().scenario(), failed), would));
+  }
+
+  private static int most(List<LayerClass> asked, List<String> scale) {
+    return asked.stream().mapToInt(one -> scale.indexOf(one.grade())).max().orElse(-1);
+  }
+
+  /** What is asked, by a scale of classes, of the topmost layer that is of such a material. */
+  private static List<LayerClass> asked(BuildUp buildUp, List<String> layers, List<String> scale) {
+    List<LayerClass> all =
+        buildUp.of(LayerClass.class).stream().filter(one -> scale.contains(one.grade())).toList();
+    List<String> stack = buildUp.stack().layers().stream().map(layer -> layer.kind().id()).toList();
+    Predicate<LayerClass> itself = one -> layers.contains(one.layer());
+    boolean laid = all.stream().anyMatch(itself);
+    int top =
+        all.stream()
+            .filter(one -> !laid || itself.test(one))
+            .mapToInt(one -> stack.indexOf(one.layer()))
+            .max()
+            .orElse(-1);
+    return all.stream().filter(one -> stack.indexOf(one.layer()) == top).toList();
   }
 
   /** The first criterion by which it is behind the build-up recommended. */
@@ -222,16 +337,22 @@ public record WhyNot(
     return scenario.givens();
   }
 
-  /** Other values of facts, and changes in steps, with which a build-up with it stands. */
-  private static List<Opening> openings(
-      Advisor advisor, Assessment assessment, List<StatedFact> givens, Predicate<BuildUp> with) {
+  /** Whether a build-up with it stands. */
+  private static Predicate<Assessment> letIn(Assessment assessment, Predicate<BuildUp> with) {
     // Where nothing stands anyway, it is let in if it is worked out at all.
     boolean nothingStands = assessment.everyBuildUp().stream().noneMatch(BuildUp::stands);
     boolean workedOut = assessment.everyBuildUp().stream().anyMatch(with);
-    Predicate<Assessment> stands =
-        then ->
-            then.everyBuildUp().stream()
-                .anyMatch(one -> (one.stands() || (nothingStands && !workedOut)) && with.test(one));
+    return then ->
+        then.everyBuildUp().stream()
+            .anyMatch(one -> (one.stands() || (nothingStands && !workedOut)) && with.test(one));
+  }
+
+  /** Other values of facts, and changes in steps, with which it is let in. */
+  private static List<Opening> openings(
+      Advisor advisor,
+      Assessment assessment,
+      List<StatedFact> givens,
+      Predicate<Assessment> stands) {
     List<Opening> openings = new ArrayList<>(stepwise(advisor, assessment, stands));
     Set<String> changed = new LinkedHashSet<>();
     openings.forEach(one -> one.asked().forEach(asked -> changed.add(asked.fact().key())));

@@ -1,5 +1,6 @@
 package underfoot.report;
 
+import java.util.List;
 import underfoot.knowledge.Phrases;
 import underfoot.plan.Advice.Say;
 import underfoot.plan.Refusal;
@@ -19,6 +20,8 @@ public final class WhyNotReport {
                 case "recommended" -> "heading-why-recommended";
                 case "second choice" -> "heading-weighed";
                 case "not asked for" -> "heading-tried";
+                case "class asked", "class short", "class more" -> "heading-why-class";
+                case "may be chosen", "as described", "held" -> "heading-with-it";
                 default -> "heading-refused";
               }));
       for (Say say : refusal.reasons()) {
@@ -55,16 +58,23 @@ public final class WhyNotReport {
 
   private static void openings(Refusal refusal, Phrases phrases, TextPage page) {
     boolean asks =
-        !refusal.standing().equals("recommended") && !refusal.standing().equals("must never");
+        List.of("second choice", "ruled out", "not asked for", "class short", "floor stopped")
+            .contains(refusal.standing());
     if (refusal.changes().isEmpty()) {
-      if (asks) {
+      if (asks && refusal.way().isPresent()) {
         page.blank();
         page.para(phrases.say("no-opening"));
       }
       return;
     }
-    boolean second = refusal.standing().equals("second choice");
-    page.heading(phrases.say(second ? "heading-openings-first" : "heading-openings"));
+    page.heading(
+        phrases.say(
+            switch (refusal.standing()) {
+              case "second choice" -> "heading-openings-first";
+              case "not asked for" -> "heading-what-asks";
+              case "class short" -> "heading-would-do";
+              default -> "heading-openings";
+            }));
     for (Refusal.Opening one : refusal.changes()) {
       page.item(
           phrases.say(

@@ -87,6 +87,37 @@ class CommandsTest {
         .startsWith("A concrete slab with everything known");
   }
 
+  @Test
+  void an_id_that_two_rules_bear_is_refused_by_every_command_with_its_line(@TempDir Path dir)
+      throws Exception {
+    Path own = ownRules(dir);
+    Files.writeString(
+        own.resolve("judge/99-twice.dslr"),
+        "rule \"SLIP-01 the same id once more\"\n@reason(\"Trial\")\n"
+            + "@source(\"common-practice\")\nwhen\n    The build-up is known\nthen\n"
+            + "    Note slip-ask-dry\nend\n");
+    String rules = own.toString();
+    String[][] commands = {
+      {"advise", SLAB},
+      {"why", SLAB},
+      {"why-not", SLAB, "tanking"},
+      {"check", SLAB, "scenarios/proposals/pva-for-a-primer.yaml"},
+      {"compare", SLAB},
+      {"lesson", SLAB},
+      {"rules", "--lint"},
+      {"rules", "SLIP-01"},
+      {"batch", SLAB}
+    };
+    for (String[] command : commands) {
+      String[] all = java.util.Arrays.copyOf(command, command.length + 2);
+      all[command.length] = "--rules";
+      all[command.length + 1] = rules;
+      Console.Ran ran = Console.run(all);
+      assertThat(ran.exit()).as(String.join(" ", command)).isEqualTo(3);
+      assertThat(ran.err()).contains("judge/99-twice.dslr:1").contains("SLIP-01");
+    }
+  }
+
   private static Path ownRules(Path dir) throws Exception {
     Path own = dir.resolve("rules");
     try (var files = Files.walk(Path.of("rules"))) {

@@ -49,6 +49,7 @@ class RefusalTest {
         found,
         "a board",
         List.of("BOARD-01"),
+        List.of(),
         opinion.length == 0 ? Optional.empty() : Optional.of(opinion[0]),
         new Planner(KNOWLEDGE.prices()));
   }
