@@ -3,6 +3,7 @@ package underfoot.knowledge;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import underfoot.scenario.RuleFiles;
 
@@ -38,7 +39,14 @@ public final class ProposedKinds {
       List<String> serves,
       List<String> instead,
       Map<String, String> waits,
-      List<String> scales) {}
+      List<String> scales) {
+    /** The step of waiting that follows it where it does the work of a layer; empty if none. */
+    public Optional<String> waitAs(String layer) {
+      String own = waits.get(layer);
+      boolean serving = own == null && serves.contains(layer) && is.size() == 1;
+      return Optional.ofNullable(serving ? waits.get(is.get(0)) : own);
+    }
+  }
 
   /**
    * Loads the names.

@@ -255,7 +255,7 @@ final class ProposalComparison {
   }
 
   private void waits(String label, StackLayer part) {
-    String step = kind(label).waits().get(part.kind().id());
+    String step = kind(label).waitAs(part.kind().id()).orElse("");
     StepTime longest = null;
     for (StepTime wait : fit.buildUp().of(StepTime.class)) {
       if (wait.step().equals(step)

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
+import underfoot.buildup.Conclusion;
 import underfoot.buildup.Finding;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
@@ -177,7 +178,7 @@ class RuleCasesTest {
   static String says(Advisor advisor, RuleCase one) throws Exception {
     return one.proposal().isEmpty()
         ? RuleSays.of(one.rule(), priced(advisor, one.fires()).advise(floor(one, one.fires())))
-        : RuleSays.of(one.rule(), new ArrayDeque<>(findings(advisor, one, one.fires())));
+        : RuleSays.of(one.rule(), new ArrayDeque<>(ofProposal(advisor, one, one.fires())));
   }
 
   /** What each rule is to conclude on the floor of its first case. */
@@ -212,7 +213,7 @@ class RuleCasesTest {
       throws Exception {
     return one.proposal().isEmpty()
         ? Voice.of(priced(advisor, changes), floor(one, changes))
-        : Voice.of(findings(advisor, one, changes));
+        : Voice.of(ofProposal(advisor, one, changes));
   }
 
   /** The same advisor by the shipped prices, less what the changes take out of them. */
@@ -236,6 +237,16 @@ class RuleCasesTest {
   static List<Finding> findings(Advisor advisor, RuleCase one, Map<String, String> changes)
       throws Exception {
     return Proposals.examine(advisor, floor(one, changes), proposal(one, changes)).findings();
+  }
+
+  /** What is found in the proposal of a case, and what else is concluded of it as it is built. */
+  private static List<Conclusion> ofProposal(
+      Advisor advisor, RuleCase one, Map<String, String> changes) throws Exception {
+    ProposalAssessment made =
+        Proposals.examine(advisor, floor(one, changes), proposal(one, changes));
+    List<Conclusion> all = new ArrayList<>(made.findings());
+    made.built().ifPresent(built -> all.addAll(built.concluded()));
+    return all;
   }
 
   /** The floor of a case, changed. */

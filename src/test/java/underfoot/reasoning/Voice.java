@@ -50,9 +50,9 @@ record Voice(String rule, String way, String about) {
   }
 
   /** Who had something to say of a proposal. */
-  static Set<Voice> of(Iterable<Finding> findings) {
+  static Set<Voice> of(Iterable<? extends Conclusion> concluded) {
     Set<Voice> voices = new HashSet<>();
-    gather(findings, "", voices);
+    gather(concluded, "", voices);
     return voices;
   }
 
