@@ -45,6 +45,7 @@ final class ZonedFloor {
     private final Map<Double, Assessment> madeUp = new HashMap<>();
     private double makeUp;
     private double tried;
+    private double told;
     private Assessment assessment;
 
     Part(String name, double surface, Scenario floor) {
@@ -79,20 +80,50 @@ final class ZonedFloor {
     if (!settled) { // counting the parts made it go another way, and that the first again
       parts.get(0).assessment = advise(parts.get(0), parts.get(0).makeUp);
     }
+    boolean told = false;
+    for (int round = 0; !told && round < MOST_ROUNDS; round++) {
+      told = !stepped();
+    }
     double room = parts.get(0).level();
     List<ZonePart> zones = new ArrayList<>();
     for (Part part : parts.subList(1, parts.size())) {
-      double step = part.level() - room;
-      if (Math.abs(step) > SAME_LEVEL) {
-        List<Fact> levels = new ArrayList<>(List.of(step(step)));
-        if (part.tried > 0) {
-          levels.add(toMakeUp(part.tried));
-        }
-        part.assessment = advise(part, levels);
-      }
-      zones.add(new ZonePart(part.name, part.surface, part.assessment, part.level(), step));
+      zones.add(
+          new ZonePart(
+              part.name, part.surface, part.assessment, part.level(), part.level() - room));
     }
     return parts.get(0).assessment.with(zones);
+  }
+
+  /**
+   * Tells each part what step is left at its line, and the rest of the room what the parts are now;
+   * whether there was anything new to tell.
+   */
+  private boolean stepped() {
+    double room = parts.get(0).level();
+    boolean changed = false;
+    for (Part part : parts.subList(1, parts.size())) {
+      double step = part.level() - room;
+      double left = Math.abs(step) > SAME_LEVEL ? step : 0;
+      if (!(Math.abs(left - part.told) > SAME_LEVEL)) {
+        continue;
+      }
+      List<Fact> levels = new ArrayList<>();
+      if (left != 0) {
+        levels.add(step(left));
+      }
+      double up = left == 0 ? part.makeUp : part.tried;
+      if (up > 0) {
+        levels.add(toMakeUp(up));
+      }
+      part.told = left;
+      part.assessment = advise(part, levels);
+      changed = true;
+    }
+    if (changed) {
+      besides = parts.subList(1, parts.size()).stream().map(part -> part.assessment).toList();
+      parts.get(0).assessment = advise(parts.get(0), parts.get(0).makeUp);
+    }
+    return changed;
   }
 
   /**
