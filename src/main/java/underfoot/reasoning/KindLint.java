@@ -19,6 +19,8 @@ import underfoot.scenario.Kind;
 
 /** Rows and attributes of kinds that no rule asks for, and values of facts without a row. */
 final class KindLint {
+  private static final String WAY = "build-up";
+
   private final Knowledge knowledge;
   private final Set<String> compared = new HashSet<>();
   private final Set<String> readWhole;
@@ -51,6 +53,7 @@ final class KindLint {
       lint.attributes(table);
       lint.rows(table);
     }
+    lint.ways(rules);
     return lint.faults;
   }
 
@@ -137,6 +140,25 @@ final class KindLint {
             row.line(),
             "'" + row.kind() + "' is no value of a fact; add it in facts or take the row out");
       }
+    }
+  }
+
+  /** Of a way without a row nobody knows what of the old floor stays, so nothing is put right. */
+  private void ways(List<Rule> rules) {
+    List<Kinds.Table> tables =
+        knowledge.kinds().tables().stream().filter(one -> one.facts().containsKey(WAY)).toList();
+    Set<String> offered = new TreeSet<>();
+    for (Rule rule : rules) {
+      rule.effects().stream()
+          .filter(effect -> effect.verb() == Effect.Verb.OFFER)
+          .forEach(effect -> offered.add(effect.word(Effect.Place.WAY)));
+    }
+    for (Kinds.Table table : tables) {
+      offered.stream()
+          .filter(way -> tables.stream().noneMatch(one -> has(one, way)))
+          .forEach(
+              way ->
+                  add(table, 0, "'" + way + "', a way that rules offer, has no row; give it one"));
     }
   }
 
