@@ -117,11 +117,14 @@ final class AskedWords {
   Optional<MaterialLookup.OfFact> ofFact(String words, boolean alone) {
     List<String> asked = tokens(words);
     for (FactDefinition fact : knowledge.facts().definitions()) {
-      String part = fact.key().split("[.\\[]")[0];
-      if (fact.kind() != Kind.CHOICE || !knowledge.scales().get(CHOSEN).contains(part)) {
+      Optional<String> part =
+          knowledge.scales().get(CHOSEN).stream()
+              .filter(one -> fact.key().startsWith(one + '.'))
+              .findFirst();
+      if (fact.kind() != Kind.CHOICE || part.isEmpty()) {
         continue;
       }
-      List<String> noun = tokens(part);
+      List<String> noun = tokens(part.get());
       for (Map.Entry<String, String> one : valued(fact).entrySet()) {
         List<String> value = tokens(one.getKey());
         boolean told = asked.containsAll(noun) && !asked.equals(noun);

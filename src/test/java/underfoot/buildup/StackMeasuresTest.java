@@ -182,8 +182,8 @@ class StackMeasuresTest {
   }
 
   private static LayerKind kind(String id, String family, String conductivity) {
-    return new LayerKind(
-        id, id, id, family, 0, "none", "", conductivity, "", false, List.of(), "", "");
+    List<String> acts = family.equals("heating") ? List.of("lay heating") : List.of();
+    return new LayerKind(id, id, id, family, 0, "none", "", conductivity, "", false, acts, "", "");
   }
 
   @Test

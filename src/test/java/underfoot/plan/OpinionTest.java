@@ -83,14 +83,18 @@ class OpinionTest {
     // Left too short a time, and in the wrong place: so it does not agree as well.
     assertThat(coating.items())
         .extracting(Opinion.Item::id)
-        .containsExactly("too-soon", "layer-out-of-turn");
+        .containsExactly("too-soon", "layer-out-of-turn", "say-corners-banded");
     assertThat(coating.judgement()).isEqualTo(Judgement.SHORT_OF);
     // What is not said comes before what agrees, and counts for nothing.
     Opinion.Layer compound = layers.get(5);
     assertThat(compound.items())
         .extracting(Opinion.Item::id)
         .containsExactly(
-            "next-compound-over-seal", "next-not-soaked", "say-leveller-class", "say-wait");
+            "next-compound-over-seal",
+            "next-not-soaked",
+            "say-leveller-class",
+            "say-wait",
+            "say-gaps-shut");
     assertThat(compound.judgement().isFault()).isTrue();
     // The bed under the tiles does not say how thick it is: 2 mm are taken.
     assertThat(layers.get(6).said()).isEmpty();
