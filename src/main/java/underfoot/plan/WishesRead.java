@@ -71,7 +71,8 @@ final class WishesRead {
   /** The things for which a wish is not met; the empty name is the whole floor. */
   private static List<String> missed(Read read, TableRow wish) {
     List<String> laid = list(wish, "laid");
-    if (read.advice().layers().stream().anyMatch(layer -> laid.contains(layer.family()))) {
+    if (read.advice().layers().stream()
+        .anyMatch(layer -> laid.contains(layer.family()) || laid.contains(layer.id()))) {
       return List.of();
     }
     String missed = wish.text("missed", "");
