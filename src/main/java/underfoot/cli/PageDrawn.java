@@ -13,6 +13,9 @@ import underfoot.scenario.Value;
 
 /** What the page draws on the plan of the room, by the ids of what was asked. */
 final class PageDrawn {
+  private static final String DOORS = "room.doors[]";
+  private static final List<String> OF_A_DOOR = List.of("wall", "from", "width", "opens", "hinge");
+
   private PageDrawn() {}
 
   /** The room, what lies and stands in it, and its spot levels in millimetres, as it is drawn. */
@@ -43,18 +46,15 @@ final class PageDrawn {
     return drawn;
   }
 
-  private static final String DOORS = "room.doors[].";
-  private static final List<String> OF_A_DOOR = List.of("wall", "from", "width", "opens", "hinge");
-
   /** Where the doors are, as far as it is said: a number by its size in mm, a word as it is. */
   static List<Map<String, Object>> doors(Answers answers) {
     Scenario room = answers.scenario();
     List<Map<String, Object>> doors = new ArrayList<>();
-    for (String name : room.entries("room.doors[]")) {
+    for (String name : room.entries(DOORS)) {
       Map<String, Object> door = new LinkedHashMap<>();
       door.put("name", name);
       for (String word : OF_A_DOOR) {
-        room.find(DOORS + word, name)
+        room.find(DOORS + '.' + word, name)
             .filter(StatedFact::known)
             .ifPresent(
                 one -> door.put(word, one.definition().of().isEmpty() ? one.number() : one.text()));

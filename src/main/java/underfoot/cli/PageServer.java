@@ -38,13 +38,15 @@ final class PageServer implements AutoCloseable {
   /** More than a page keeps busy, so that one which thinks for long keeps no other from loading. */
   private static final int WORKERS = 64;
 
+  /** Of so many pages and kinds of request the last is kept in mind. */
+  private static final int MOST_PAGES = 300;
+
   /** A request that has not come whole by then is dropped, so that half ones hold no worker. */
   private static final String MOST_SECONDS_TO_ASK = "5";
 
   private static final int FINE = 200;
   private static final int REFUSED = 403;
   private static final int NOT_THERE = 404;
-  private static final int MOST_PAGES = 300;
   private static final int WRONG_METHOD = 405;
   private static final int TOO_LARGE = 413;
   private static final int WRONG_KIND = 415;

@@ -23,6 +23,7 @@ import underfoot.reasoning.BuildUp;
 import underfoot.reasoning.DecisionDifferences;
 import underfoot.reasoning.Difference;
 import underfoot.reasoning.MaterialLookup;
+import underfoot.scenario.Named;
 import underfoot.scenario.Scenario;
 import underfoot.scenario.StatedFact;
 
@@ -163,14 +164,10 @@ public final class ChosenOtherwise {
       return out.wording();
     }
     if (one instanceof Remedy remedy) {
-      return key(remedy.wording(), remedy.about());
+      return Sayings.id(remedy.wording(), remedy.about());
     }
     Caution caution = (Caution) one;
-    return key(caution.wording(), caution.about());
-  }
-
-  private static String key(String wording, String about) {
-    return about.isEmpty() ? wording : wording + " @" + about;
+    return Sayings.id(caution.wording(), caution.about());
   }
 
   /** What rests on the fact itself, of a floor that has it already. */
@@ -185,12 +182,10 @@ public final class ChosenOtherwise {
   }
 
   private void told(Conclusion one, List<Advice.Say> reasons) {
-    String[] parts = wording(one).split(" @", 2);
+    Named said = Named.of(wording(one));
     Facts facts = then.chosen().map(BuildUp::facts).orElse(then.facts());
     Wording.Filled filled =
-        knowledge
-            .wording()
-            .fill(parts[0], knowledge.figures(), facts, parts.length > 1 ? parts[1] : "");
+        knowledge.wording().fill(said.name(), knowledge.figures(), facts, said.about());
     reasons.add(
         new Advice.Say(filled.parts(), justifier.of(List.of(one.because()), filled.used())));
   }

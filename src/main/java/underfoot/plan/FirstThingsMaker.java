@@ -14,6 +14,7 @@ import underfoot.measure.Texts;
 import underfoot.plan.Advice.HaltNote;
 import underfoot.plan.Advice.RemedyNote;
 import underfoot.plan.FirstThings.DoNow;
+import underfoot.scenario.Named;
 
 /** Finds what heads the answer and what is done first, by the rows of {@code headlines.yaml}. */
 final class FirstThingsMaker {
@@ -28,8 +29,7 @@ final class FirstThingsMaker {
   private record Thing(String id, String kind, String title, int place, boolean gate) {
     /** What it is about; empty for the room. */
     String about() {
-      int at = id.indexOf(" @");
-      return at < 0 ? "" : id.substring(at + 2);
+      return Named.of(id).about();
     }
   }
 
@@ -46,8 +46,7 @@ final class FirstThingsMaker {
 
   /** The wording of a decision's id, which may name what it is about. */
   static String wording(String id) {
-    int at = id.indexOf(" @");
-    return at < 0 ? id : id.substring(0, at);
+    return Named.of(id).name();
   }
 
   private void add(String id, String kind, String title, boolean gate) {

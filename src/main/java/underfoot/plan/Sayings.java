@@ -15,6 +15,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.knowledge.Wording;
 import underfoot.reasoning.Assessment;
+import underfoot.scenario.Named;
 
 /**
  * The texts of one floor, filled in. What several rules say of the same thing is said once, with
@@ -83,7 +84,7 @@ record Sayings(
 
   /** The id of a wording that is about a thing. */
   static String id(String wording, String about) {
-    return about.isEmpty() ? wording : wording + " @" + about;
+    return new Named(wording, about).id();
   }
 
   /** Conclusions that say the same of the same thing, those of the first rule first. */

@@ -24,7 +24,10 @@ import underfoot.scenario.Kind;
 final class AskedWords {
   private static final String CHOSEN = "chosen like a material";
   private static final String CLASS = "layers[].class";
-  private static final String KIND = "layers[].kind";
+
+  /** What a layer is called in a proposal. */
+  static final String KIND = "layers[].kind";
+
   private static final String OF_CLASS = "passport of class";
 
   private final Knowledge knowledge;

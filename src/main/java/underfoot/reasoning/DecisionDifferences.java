@@ -20,6 +20,7 @@ import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.Phrases;
 import underfoot.measure.Texts;
 import underfoot.reasoning.Difference.Kind;
+import underfoot.scenario.Named;
 
 /**
  * Tells in plain words how what is decided of one floor differs from what is decided of another.
@@ -85,12 +86,13 @@ public final class DecisionDifferences {
       }
       for (Remedy remedy : assessment.of(Remedy.class)) {
         digest.remedies.put(
-            id(remedy.wording(), remedy.about()), titles.of(remedy.wording(), remedy.about()));
+            new Named(remedy.wording(), remedy.about()).id(),
+            titles.of(remedy.wording(), remedy.about()));
       }
       for (Caution caution : assessment.of(Caution.class)) {
         if (caution.severity() == Severity.DANGER) {
           digest.dangers.put(
-              id(caution.wording(), caution.about()),
+              new Named(caution.wording(), caution.about()).id(),
               titles.of(caution.wording(), caution.about()));
         }
       }
@@ -122,10 +124,6 @@ public final class DecisionDifferences {
     String of(String wording, String about) {
       return knowledge.wording().fill(wording, knowledge.figures(), facts, about).title(about);
     }
-  }
-
-  private static String id(String wording, String about) {
-    return about.isEmpty() ? wording : wording + " @" + about;
   }
 
   private List<Difference> differences(Digest now, Assessment other) {

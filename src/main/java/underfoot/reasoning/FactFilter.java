@@ -1,11 +1,10 @@
 package underfoot.reasoning;
 
-import java.util.EnumMap;
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import underfoot.buildup.Caution;
 import underfoot.buildup.Conclusion;
 import underfoot.buildup.Finding;
@@ -26,49 +25,82 @@ import underfoot.language.Rule;
  * of the cost.
  */
 final class FactFilter {
-  /**
-   * The names that patterns of a type ask for, each with the values they ask for; null for any name
-   * or any value.
-   */
-  private final Map<Type, Map<String, Set<String>>> asked = new EnumMap<>(Type.class);
+  /** Which rules ask for what, by their places in the pass. */
+  private final Map<Key, List<Integer>> readers = new HashMap<>();
 
   private volatile Seen seen;
 
   /** Figures seen of all there are. */
   private record Seen(Figures of, List<Figure> figures) {}
 
+  /**
+   * What a pattern asks for.
+   *
+   * @param type the sort of thing
+   * @param name its name; empty for anything of that sort
+   * @param value the value it must have, of a layer its family; empty for any
+   */
+  record Key(Type type, String name, String value) {}
+
   /** Reads the patterns of the rules of one pass. */
   FactFilter(List<Rule> rules) {
-    for (Rule rule : rules) {
-      rule.patterns().forEach(this::read);
+    for (int i = 0; i < rules.size(); i++) {
+      for (Pattern pattern : rules.get(i).patterns()) {
+        for (Key key : asked(pattern)) {
+          readers.computeIfAbsent(key, any -> new ArrayList<>()).add(i);
+        }
+      }
     }
   }
 
-  private void read(Pattern pattern) {
-    switch (pattern.type()) {
+  /** What a pattern asks for; several if any of them will do. */
+  static List<Key> asked(Pattern pattern) {
+    return switch (pattern.type()) {
       case FACT, UNKNOWN, FIGURE ->
-          pattern.asked().forEach(one -> ask(pattern.type(), one.name(), one.value()));
-      case CONCLUSION -> ask(Type.CONCLUSION, pattern.word("rule"), "");
-      case LAID, REMEDY, CAUTION, FINDING -> ask(pattern.type(), "", "");
-    }
+          pattern.asked().stream()
+              .map(one -> new Key(pattern.type(), one.name(), one.value()))
+              .toList();
+      case CONCLUSION -> List.of(new Key(Type.CONCLUSION, pattern.word("rule"), ""));
+      case LAID ->
+          List.of(
+              pattern.word("layer").isEmpty()
+                  ? new Key(Type.LAID, "", pattern.word("family"))
+                  : new Key(Type.LAID, pattern.word("layer"), ""));
+      case REMEDY, CAUTION, FINDING -> List.of(new Key(pattern.type(), "", ""));
+    };
   }
 
-  private void ask(Type type, String name, String value) {
-    if (name.isEmpty()) {
-      asked.put(type, null);
-      return;
+  /** What patterns may ask for to match a thing. */
+  static List<Key> answered(Object one) {
+    if (one instanceof Fact fact) {
+      return List.of(
+          new Key(Type.FACT, fact.name(), fact.text()),
+          new Key(Type.FACT, fact.name(), ""),
+          new Key(Type.FACT, "", ""));
     }
-    if (asked.containsKey(type) && asked.get(type) == null) {
-      return;
+    if (one instanceof Unknown unknown) {
+      return List.of(new Key(Type.UNKNOWN, unknown.name(), ""), new Key(Type.UNKNOWN, "", ""));
     }
-    Map<String, Set<String>> names = asked.computeIfAbsent(type, any -> new HashMap<>());
-    if (value.isEmpty()) {
-      names.put(name, null);
-    } else if (!names.containsKey(name)) {
-      names.put(name, new HashSet<>(Set.of(value)));
-    } else if (names.get(name) != null) {
-      names.get(name).add(value);
+    if (one instanceof Figure figure) {
+      return List.of(new Key(Type.FIGURE, figure.name(), ""), new Key(Type.FIGURE, "", ""));
     }
+    List<Key> keys = new ArrayList<>();
+    if (one instanceof Conclusion conclusion) {
+      keys.add(new Key(Type.CONCLUSION, conclusion.getRule(), ""));
+      keys.add(new Key(Type.CONCLUSION, "", ""));
+    }
+    if (one instanceof Laid laid) {
+      keys.add(new Key(Type.LAID, laid.getLayer(), ""));
+      keys.add(new Key(Type.LAID, "", laid.getFamily()));
+      keys.add(new Key(Type.LAID, "", ""));
+    } else if (one instanceof Remedy) {
+      keys.add(new Key(Type.REMEDY, "", ""));
+    } else if (one instanceof Caution) {
+      keys.add(new Key(Type.CAUTION, "", ""));
+    } else if (one instanceof Finding) {
+      keys.add(new Key(Type.FINDING, "", ""));
+    }
+    return keys;
   }
 
   /** The figures that a rule of the pass might match. There are many, and always the same. */
@@ -83,32 +115,23 @@ final class FactFilter {
 
   /** Whether a rule of the pass might match it. */
   boolean sees(Object one) {
-    if (one instanceof Fact fact) {
-      return sees(Type.FACT, fact.name(), fact.text());
+    for (Key key : answered(one)) {
+      if (readers.containsKey(key)) {
+        return true;
+      }
     }
-    if (one instanceof Figure figure) {
-      return sees(Type.FIGURE, figure.name(), "");
-    }
-    if (one instanceof Unknown unknown) {
-      return sees(Type.UNKNOWN, unknown.name(), "");
-    }
-    return one instanceof Conclusion conclusion
-        && (sees(Type.CONCLUSION, conclusion.getRule(), "")
-            || (one instanceof Laid && asked.containsKey(Type.LAID))
-            || (one instanceof Remedy && asked.containsKey(Type.REMEDY))
-            || (one instanceof Caution && asked.containsKey(Type.CAUTION))
-            || (one instanceof Finding && asked.containsKey(Type.FINDING)));
+    return false;
   }
 
-  private boolean sees(Type type, String name, String value) {
-    if (!asked.containsKey(type)) {
-      return false;
+  /** Whether one of some rules of the pass, told by their places, might match it. */
+  boolean sees(Object one, BitSet rules) {
+    for (Key key : answered(one)) {
+      for (int rule : readers.getOrDefault(key, List.of())) {
+        if (rules.get(rule)) {
+          return true;
+        }
+      }
     }
-    Map<String, Set<String>> names = asked.get(type);
-    if (names == null) {
-      return true;
-    }
-    Set<String> values = names.get(name);
-    return values == null ? names.containsKey(name) : values.contains(value);
+    return false;
   }
 }

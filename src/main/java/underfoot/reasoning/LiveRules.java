@@ -10,18 +10,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import underfoot.buildup.Caution;
-import underfoot.buildup.Conclusion;
-import underfoot.buildup.Finding;
-import underfoot.buildup.Laid;
-import underfoot.buildup.Remedy;
-import underfoot.knowledge.Fact;
 import underfoot.knowledge.Kinds;
-import underfoot.knowledge.Unknown;
 import underfoot.language.Effect;
 import underfoot.language.Pattern;
 import underfoot.language.Pattern.Type;
 import underfoot.language.Rule;
+import underfoot.reasoning.FactFilter.Key;
 
 /**
  * Which rules of a pass could fire on what it is shown, and what of it those could match. A rule
@@ -31,23 +25,20 @@ import underfoot.language.Rule;
  */
 final class LiveRules {
   private final List<Rule> rules;
-  private final Map<Key, List<Integer>> readers = new HashMap<>();
+  private final FactFilter filter;
   private final Map<Key, List<Integer>> waiting = new HashMap<>();
   private final int[] needs;
   private final Set<Type> concluded = EnumSet.noneOf(Type.class);
 
   /**
-   * What a pattern asks for.
+   * Reads the patterns of the rules of one pass.
    *
-   * @param type the sort of thing
-   * @param name its name; empty for anything of that sort
-   * @param value the value it must have; empty for any
+   * @param rules the rules
+   * @param filter which of them ask for what
    */
-  private record Key(Type type, String name, String value) {}
-
-  /** Reads the patterns of the rules of one pass. */
-  LiveRules(List<Rule> rules) {
+  LiveRules(List<Rule> rules, FactFilter filter) {
     this.rules = rules;
+    this.filter = filter;
     this.needs = new int[rules.size()];
     for (Rule rule : rules) {
       rule.effects().forEach(effect -> concluded.addAll(sorts(effect.verb())));
@@ -55,16 +46,10 @@ final class LiveRules {
     for (int i = 0; i < needs.length; i++) {
       Set<Key> asked = new HashSet<>();
       for (Pattern pattern : rules.get(i).patterns()) {
-        List<Key> keys = keys(pattern);
-        for (Key key : keys) {
-          readers.computeIfAbsent(key, any -> new ArrayList<>()).add(i);
-        }
-        Key first = keys.get(0);
-        if (pattern.quantity() != Pattern.Quantity.NONE
-            && keys.size() == 1
-            && !isAlwaysMet(first)
-            && asked.add(first)) {
-          waiting.computeIfAbsent(first, any -> new ArrayList<>()).add(i);
+        List<Key> keys = FactFilter.asked(pattern);
+        boolean must = pattern.quantity() != Pattern.Quantity.NONE && keys.size() == 1;
+        if (must && !isAlwaysMet(keys.get(0)) && asked.add(keys.get(0))) {
+          waiting.computeIfAbsent(keys.get(0), any -> new ArrayList<>()).add(i);
           needs[i]++;
         }
       }
@@ -78,23 +63,6 @@ final class LiveRules {
       case DANGER, CARE, NOTE -> Set.of(Type.CAUTION);
       case FIND -> Set.of(Type.FINDING);
       default -> Set.of();
-    };
-  }
-
-  /** What a pattern asks for; several if any of them will do. */
-  private static List<Key> keys(Pattern pattern) {
-    return switch (pattern.type()) {
-      case FACT, UNKNOWN ->
-          pattern.asked().stream()
-              .map(one -> new Key(pattern.type(), one.name(), one.value()))
-              .toList();
-      case CONCLUSION -> List.of(new Key(Type.CONCLUSION, pattern.word("rule"), ""));
-      case LAID ->
-          List.of(
-              pattern.word("layer").isEmpty()
-                  ? new Key(Type.LAID, "", pattern.word("family"))
-                  : new Key(Type.LAID, pattern.word("layer"), ""));
-      case FIGURE, REMEDY, CAUTION, FINDING -> List.of(new Key(pattern.type(), "", ""));
     };
   }
 
@@ -114,52 +82,7 @@ final class LiveRules {
    */
   List<Object> matched(Kinds kinds, List<Object> shown) {
     BitSet live = new Search(kinds).from(shown);
-    List<Object> matched = new ArrayList<>();
-    for (Object one : shown) {
-      if (keys(one).stream().anyMatch(key -> isRead(key, live))) {
-        matched.add(one);
-      }
-    }
-    return matched;
-  }
-
-  private boolean isRead(Key key, BitSet live) {
-    for (int rule : readers.getOrDefault(key, List.of())) {
-      if (live.get(rule)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** What patterns may ask for to match a thing. */
-  private static List<Key> keys(Object one) {
-    if (one instanceof Fact fact) {
-      return List.of(
-          new Key(Type.FACT, fact.name(), fact.text()),
-          new Key(Type.FACT, fact.name(), ""),
-          new Key(Type.FACT, "", ""));
-    }
-    if (one instanceof Unknown unknown) {
-      return List.of(new Key(Type.UNKNOWN, unknown.name(), ""), new Key(Type.UNKNOWN, "", ""));
-    }
-    List<Key> keys = new ArrayList<>();
-    if (one instanceof Conclusion conclusion) {
-      keys.add(new Key(Type.CONCLUSION, conclusion.getRule(), ""));
-      keys.add(new Key(Type.CONCLUSION, "", ""));
-    }
-    if (one instanceof Laid laid) {
-      keys.add(new Key(Type.LAID, laid.getLayer(), ""));
-      keys.add(new Key(Type.LAID, "", laid.getFamily()));
-      keys.add(new Key(Type.LAID, "", ""));
-    } else if (one instanceof Remedy) {
-      keys.add(new Key(Type.REMEDY, "", ""));
-    } else if (one instanceof Caution) {
-      keys.add(new Key(Type.CAUTION, "", ""));
-    } else if (one instanceof Finding) {
-      keys.add(new Key(Type.FINDING, "", ""));
-    }
-    return keys;
+    return shown.stream().filter(one -> filter.sees(one, live)).toList();
   }
 
   /** One search for the rules that could fire. */
@@ -186,7 +109,7 @@ final class LiveRules {
         }
       }
       for (Object one : shown) {
-        keys(one).forEach(this::meet);
+        FactFilter.answered(one).forEach(this::meet);
       }
       while (!added.isEmpty()) {
         int rule = added.pop();

@@ -42,7 +42,7 @@ public final class MaterialLookup {
   public MaterialLookup(
       Knowledge knowledge, List<Rule> rules, ProposedKinds kinds, FactBook proposals) {
     this.kinds = kinds;
-    this.kind = proposals.find("layers[].kind").orElseThrow();
+    this.kind = proposals.find(AskedWords.KIND).orElseThrow();
     this.asked = new AskedWords(knowledge, kinds, proposals);
     this.knowledge = knowledge;
     this.rules = rules;

@@ -44,7 +44,8 @@ public final class RuleBase {
    */
   record Network(KieBase rules, FactFilter filter, LiveRules live) {
     static Network of(List<Rule> rules) {
-      return new Network(RuleCompiler.compile(rules), new FactFilter(rules), new LiveRules(rules));
+      FactFilter filter = new FactFilter(rules);
+      return new Network(RuleCompiler.compile(rules), filter, new LiveRules(rules, filter));
     }
   }
 

@@ -17,6 +17,7 @@ import underfoot.buildup.StopFinding;
 import underfoot.knowledge.Derivation;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Figure;
+import underfoot.scenario.Named;
 
 /**
  * Why one thing is decided otherwise: what two traces do not have in common on the way to it.
@@ -113,8 +114,8 @@ public record TraceDifference(
   private static List<Object> decided(Difference one, Assessment assessment) {
     List<Object> decided = new ArrayList<>();
     for (String id : one.ids()) {
-      String wording = id.contains(" @") ? id.substring(0, id.indexOf(" @")) : id;
-      String about = id.contains(" @") ? id.substring(id.indexOf(" @") + 2) : "";
+      String wording = Named.of(id).name();
+      String about = Named.of(id).about();
       switch (one.kind()) {
         case LAYERS_ADDED, LAYERS_LEFT_OUT, THICKNESS -> {
           for (StackLayer layer : layers(assessment, id)) {

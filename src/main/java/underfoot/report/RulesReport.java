@@ -23,6 +23,7 @@ import underfoot.knowledge.Wording;
 import underfoot.language.RuleForm;
 import underfoot.quantity.Nearest;
 import underfoot.report.TextPage.Tone;
+import underfoot.scenario.Named;
 
 /** The rule base as pages that can be read aloud. */
 public final class RulesReport {
@@ -153,7 +154,7 @@ public final class RulesReport {
         layer(kind, page);
       }
     }
-    String wording = id.contains(" @") ? id.substring(0, id.indexOf(" @")) : id;
+    String wording = Named.of(id).name();
     if (knowledge.wording().ids().contains(wording)) {
       wording(wording, page);
     }

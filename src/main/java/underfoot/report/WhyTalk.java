@@ -18,6 +18,7 @@ import underfoot.measure.Texts;
 import underfoot.plan.Advice.Decision;
 import underfoot.plan.Justification;
 import underfoot.plan.Premise;
+import underfoot.scenario.Named;
 
 /**
  * Why something was decided, as a talk: one question after another, each reason once, down to what
@@ -25,8 +26,6 @@ import underfoot.plan.Premise;
  */
 public final class WhyTalk {
   private static final String GAP = "   ";
-
-  private static final String OF = " @";
 
   private final Knowledge knowledge;
   private final Phrases phrases;
@@ -172,7 +171,8 @@ public final class WhyTalk {
         TextPage.Tone.PLAIN);
     List<String> went = new ArrayList<>();
     for (Premise fact : one.facts()) {
-      if (!fact.fact().endsWith(OF + fact.value())) { // a thing is itself
+      String about = Named.of(fact.fact()).about();
+      if (about.isEmpty() || !about.equals(fact.value())) { // a thing is itself
         went.add(said(fact));
       }
       deeper(fact);
@@ -207,17 +207,18 @@ public final class WhyTalk {
 
   /** What a fact is called, and of which layer it is. */
   private String named(Premise fact) {
-    int at = fact.fact().indexOf(OF);
-    if (at < 0) {
-      return fact.fact();
-    }
-    String about = fact.fact().substring(at + OF.length());
-    return phrases.say(
-        "talk-of",
-        "fact",
-        fact.fact().substring(0, at),
-        "what",
-        knowledge.layers().has(about) ? Texts.lower(knowledge.layers().get(about).name()) : about);
+    Named named = Named.of(fact.fact());
+    String about = named.about();
+    return about.isEmpty()
+        ? named.name()
+        : phrases.say(
+            "talk-of",
+            "fact",
+            named.name(),
+            "what",
+            knowledge.layers().has(about)
+                ? Texts.lower(knowledge.layers().get(about).name())
+                : about);
   }
 
   private String said(Premise fact) {

@@ -33,8 +33,17 @@ public final class KeptTrees {
 
   private KeptTrees() {}
 
+  /** Read when somebody first asks, and once for all who do. */
+  private static final class Shipped {
+    private static final KeptTrees TREES = read();
+  }
+
   /** Those that came with the program; none if it was not built to the end. */
   static KeptTrees shipped() {
+    return Shipped.TREES;
+  }
+
+  private static KeptTrees read() {
     try (InputStream in = KeptTrees.class.getResourceAsStream("/rules/" + FILE)) {
       return in == null ? new KeptTrees() : of(in.readAllBytes());
     } catch (IOException e) {

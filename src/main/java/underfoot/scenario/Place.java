@@ -56,10 +56,9 @@ public record Place(FactDefinition fact, String about, String zone) {
 
   /** The key of a fact, with the name of the thing it is about if there are several. */
   public static String named(String key, String about) {
-    if (about.isEmpty()) {
-      return key;
-    }
-    return key.contains("[]") ? key.replace("[]", '[' + about + ']') : key + " @" + about;
+    return key.contains("[]") && !about.isEmpty()
+        ? key.replace("[]", '[' + about + ']')
+        : new Named(key, about).id();
   }
 
   @Override

@@ -150,7 +150,6 @@ public interface RuleFiles {
   final class Shipped implements RuleFiles {
     private static final String ROOT = "rules/";
 
-    private final KeptTrees trees = KeptTrees.shipped();
     private List<String> names;
 
     private Shipped() {}
@@ -158,7 +157,7 @@ public interface RuleFiles {
     @Override
     public Node tree(String path, int most) throws ScenarioFaults {
       byte[] content = read(path);
-      Optional<Node> kept = trees.find(path, content);
+      Optional<Node> kept = KeptTrees.shipped().find(path, content);
       return kept.isPresent() ? kept.get() : YamlTree.read(path, content, most);
     }
 

@@ -36,10 +36,16 @@ class WhyNotWordsTest {
   })
   void what_is_asked_by_its_class_is_answered_by_the_rules_of_that_class(
       String floor, String words, String standing, String rule) {
+    JsonNode answer = answered(floor, words, standing, rule);
+    assertThat(answer.get("material").asString()).isEqualTo(words);
+  }
+
+  /** The answer, which has a standing and rests on a rule. */
+  private static JsonNode answered(String floor, String words, String standing, String rule) {
     JsonNode answer = answer(floor, words);
     assertThat(standing(answer)).isEqualTo(standing);
     assertThat(answer.get("reasons").toString()).contains("\"rule\":\"" + rule + "\"");
-    assertThat(answer.get("material").asString()).isEqualTo(words);
+    return answer;
   }
 
   @Test
@@ -59,9 +65,7 @@ class WhyNotWordsTest {
   })
   void another_tile_is_answered_by_thinking_the_floor_through_with_it(
       String floor, String words, String standing, String rule) {
-    JsonNode answer = answer(floor, words);
-    assertThat(standing(answer)).isEqualTo(standing);
-    assertThat(answer.get("reasons").toString()).contains("\"rule\":\"" + rule + "\"");
+    answered(floor, words, standing, rule);
   }
 
   @Test

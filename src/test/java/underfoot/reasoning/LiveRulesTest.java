@@ -52,7 +52,7 @@ class LiveRulesTest {
     List<RuleFaults.Fault> faults = new ArrayList<>();
     RuleSet set = RuleSet.read(RuleFiles.of(folder), faults);
     assertThat(faults).isEmpty();
-    return new LiveRules(set.rules());
+    return new LiveRules(set.rules(), new FactFilter(set.rules()));
   }
 
   private void write(String path, String... lines) throws Exception {

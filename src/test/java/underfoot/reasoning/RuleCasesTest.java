@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 import underfoot.buildup.Conclusion;
-import underfoot.buildup.Finding;
 import underfoot.knowledge.Fact;
 import underfoot.knowledge.Knowledge;
 import underfoot.knowledge.PriceBook;
@@ -231,12 +230,6 @@ class RuleCasesTest {
         advisor.rules(),
         knowledge,
         new Planner(PriceBook.own("prices.yaml", book, knowledge.materials())));
-  }
-
-  /** What is found of a case's proposal. */
-  static List<Finding> findings(Advisor advisor, RuleCase one, Map<String, String> changes)
-      throws Exception {
-    return Proposals.examine(advisor, floor(one, changes), proposal(one, changes)).findings();
   }
 
   /** What is found in the proposal of a case, and what else is concluded of it as it is built. */
